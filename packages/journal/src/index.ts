@@ -1,1 +1,34 @@
-export {};
+// Entries
+
+export { canonicalText, digestOf } from './canonical.ts';
+export { type Entry, firstProblem, isKnownFact, parseEntry, type UnknownFact } from './entry.ts';
+export { absences, type ObservedThing, observedThingNames, observedThings } from './facts/answer.ts';
+
+// Facts
+export { type Fact, type FactOf, factSchema, isAsFoundFact, type Reading } from './facts/index.ts';
+export { keySchema, type Place, placeSchema } from './facts/place.ts';
+export { type ReadUnit, readUnits, siFromRead, unitsForDimension } from './facts/read-units.ts';
+export { conditionSchema, origins, stages } from './facts/reading.ts';
+export {
+  type ReadingQuantity,
+  type ReadingQuantityName,
+  readingQuantities,
+  readingQuantityNames,
+} from './facts/reading-quantities.ts';
+export { frontTerminations, windings } from './facts/section-described.ts';
+// A job as a file
+export { readJournalLines, type UnreadLine, writeJournalLines } from './file/journal-lines.ts';
+
+// From entries to a job
+export { foldJob } from './fold/fold-job.ts';
+export type {
+  Amendment,
+  Job,
+  Piano,
+  Section,
+  Standing,
+  StandingReading,
+  UnisonDescription,
+} from './fold/job.ts';
+export { compareEntries, mergeJournals, nextStep } from './fold/order.ts';
+export { type Ulid, ulidSchema } from './ulid.ts';

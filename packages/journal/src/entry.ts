@@ -1,0 +1,75 @@
+import { z } from 'zod';
+import { type Fact, factSchema } from './facts/index.ts';
+import { type Ulid, ulidSchema } from './ulid.ts';
+
+/** A fact of a kind or version this program does not know. It is kept and shown, never dropped. */
+export interface UnknownFact {
+  readonly kind: string;
+  readonly v: number;
+  readonly [field: string]: unknown;
+}
+
+const envelope = {
+  id: ulidSchema,
+  job: ulidSchema,
+  /** Lamport counter: one more than the highest step its writer had seen. */
+  step: z.int().positive(),
+  /** RFC 3339 UTC. For people; the order of entries never depends on a clock. */
+  at: z.iso.datetime(),
+  /** Who: a name the shop uses. */
+  by: z.string().min(1).max(200),
+  device: z.string().min(1).max(200),
+};
+
+const envelopeSchema = z.object({
+  ...envelope,
+  fact: z.looseObject({ kind: z.string().min(1), v: z.int().positive() }),
+});
+
+/** One immutable line of a job's journal. */
+export interface Entry<F = Fact | UnknownFact> {
+  readonly id: Ulid;
+  readonly job: Ulid;
+  readonly step: number;
+  readonly at: string;
+  readonly by: string;
+  readonly device: string;
+  readonly fact: F;
+}
+
+const knownKinds: ReadonlySet<string> = new Set(
+  factSchema.options.map((option) => `${option.shape.kind.value}/${option.shape.v.value}`),
+);
+
+/** True when this program has a schema for the fact. */
+export function isKnownFact(fact: Fact | UnknownFact): fact is Fact {
+  return knownKinds.has(`${fact.kind}/${fact.v}`);
+}
+
+/**
+ * An entry from data that came from outside (a file, a database, the network).
+ *
+ * A fact of a known kind must fit its schema; a fact of an unknown kind or of a later version is kept as it is.
+ * Throws: SyntaxError naming the field, what it needs and what was found.
+ */
+export function parseEntry(data: unknown): Entry {
+  const outer = envelopeSchema.safeParse(data);
+  if (!outer.success) throw new SyntaxError(`Cannot read this entry: ${firstProblem(outer.error)}`);
+  const fact = outer.data.fact as UnknownFact;
+  if (!isKnownFact(fact)) return outer.data as Entry;
+  const known = factSchema.safeParse(fact);
+  if (!known.success) {
+    throw new SyntaxError(
+      `Cannot read the fact '${fact.kind}' of entry ${outer.data.id}: ${firstProblem(known.error)}`,
+    );
+  }
+  return { ...outer.data, fact: known.data } as Entry;
+}
+
+/** One clear sentence from a zod error: the first field that does not fit, and what it needs. */
+export function firstProblem(error: z.ZodError): string {
+  const issue = error.issues[0];
+  if (issue === undefined) return 'it does not fit its schema';
+  const path = issue.path.join('.');
+  return path === '' ? issue.message : `${path}: ${issue.message}`;
+}

@@ -1,0 +1,45 @@
+import { z } from 'zod';
+import { observationSchema, readingAbsentSchema } from './answer.ts';
+import { readingsImportedSchema, withdrawnSchema } from './housekeeping.ts';
+import { jobOpenedSchema } from './job-opened.ts';
+import { pianoDescribedSchema } from './piano-described.ts';
+import { readingSchema } from './reading.ts';
+import { sectionDescribedSchema } from './section-described.ts';
+import { gapAcceptedSchema, sealedSchema } from './strip.ts';
+import { unisonsDescribedSchema } from './unisons-described.ts';
+
+/** Every kind of fact this program knows, one schema each. */
+export const factSchema = z.discriminatedUnion('kind', [
+  jobOpenedSchema,
+  pianoDescribedSchema,
+  sectionDescribedSchema,
+  unisonsDescribedSchema,
+  readingSchema,
+  readingAbsentSchema,
+  observationSchema,
+  gapAcceptedSchema,
+  sealedSchema,
+  readingsImportedSchema,
+  withdrawnSchema,
+]);
+
+export type Fact = z.infer<typeof factSchema>;
+export type FactOf<Kind extends Fact['kind']> = Extract<Fact, { kind: Kind }>;
+export type Reading = FactOf<'reading'>;
+
+/** Facts that make up the as-found record: what a seal fixes, and what needs a reason once it is sealed. */
+export function isAsFoundFact(fact: { readonly kind: string }): boolean {
+  switch (fact.kind) {
+    case 'piano-described':
+    case 'section-described':
+    case 'unisons-described':
+    case 'reading-absent':
+    case 'observation':
+    case 'readings-imported':
+      return true;
+    case 'reading':
+      return (fact as Reading).stage === 'as found';
+    default:
+      return false;
+  }
+}

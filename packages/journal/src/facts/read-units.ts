@@ -1,0 +1,41 @@
+import {
+  degrees,
+  hertz,
+  inches,
+  inchPounds,
+  kilogramForceCentimetres,
+  metres,
+  micrometres,
+  millimetres,
+  newtonMetres,
+} from '@becket/core';
+import type { ReadingQuantity } from './reading-quantities.ts';
+
+/** Units a value can be read in. The SI value stands beside the value as read. */
+export const readUnits = ['mm', 'in', 'um', 'm', 'N·m', 'in·lbf', 'kgf·cm', 'Hz', 'deg', '%', '°C'] as const;
+export type ReadUnit = (typeof readUnits)[number];
+
+const conversions: Record<
+  ReadUnit,
+  { dimension: ReadingQuantity['dimension']; toSi: (value: number) => number }
+> = {
+  mm: { dimension: 'length', toSi: millimetres },
+  in: { dimension: 'length', toSi: inches },
+  um: { dimension: 'length', toSi: micrometres },
+  m: { dimension: 'length', toSi: metres },
+  N·m: { dimension: 'torque', toSi: newtonMetres },
+  in·lbf: { dimension: 'torque', toSi: inchPounds },
+  kgf·cm: { dimension: 'torque', toSi: kilogramForceCentimetres },
+  Hz: { dimension: 'frequency', toSi: hertz },
+  deg: { dimension: 'angle', toSi: degrees },
+  '%': { dimension: 'relative humidity', toSi: (value) => value },
+  '°C': { dimension: 'temperature', toSi: (value) => value },
+};
+
+/** The SI value of a value as read. */
+export const siFromRead = (value: number, unit: ReadUnit): number => conversions[unit].toSi(value);
+
+/** The units in which a quantity of this dimension can be read. */
+export function unitsForDimension(dimension: ReadingQuantity['dimension']): ReadUnit[] {
+  return readUnits.filter((unit) => conversions[unit].dimension === dimension);
+}

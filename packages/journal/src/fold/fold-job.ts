@@ -1,0 +1,151 @@
+import { type Entry, isKnownFact, type UnknownFact } from '../entry.ts';
+import { type Fact, type FactOf, isAsFoundFact } from '../facts/index.ts';
+import type { Amendment, Job, Section, Standing, StandingReading, UnisonDescription } from './job.ts';
+import { compareEntries } from './order.ts';
+
+/**
+ * The state of a job from its entries.
+ *
+ * Entries may come in any order and more than once; the result is the same. Withdrawn and replaced entries take no
+ * part. Entries of unknown kinds are carried along and shown.
+ * Throws: RangeError when there is no entry, or when entries of several jobs are mixed.
+ */
+export function foldJob(entries: Iterable<Entry>): Job {
+  const ordered = uniqueInOrder(entries);
+  const first = ordered[0];
+  if (first === undefined)
+    throw new RangeError('Cannot fold a job without entries: one job-opened entry is needed, none was found');
+  const stranger = ordered.find((entry) => entry.job !== first.job);
+  if (stranger !== undefined) {
+    throw new RangeError(
+      `Cannot fold entries of several jobs together: found ${first.job} and ${stranger.job}`,
+    );
+  }
+
+  const withdrawnEntries = withdrawnIds(ordered);
+  const sections = new Map<string, Section>();
+  const unisons = new Map<number, UnisonDescription>();
+  const readings: StandingReading[] = [];
+  const absences: Standing<FactOf<'reading-absent'>>[] = [];
+  const observations: Standing<FactOf<'observation'>>[] = [];
+  const acceptedGaps: Standing<FactOf<'gap-accepted'>>[] = [];
+  const imports: Standing<FactOf<'readings-imported'>>[] = [];
+  const unknownEntries: Entry<UnknownFact>[] = [];
+  const amendments: Amendment[] = [];
+  let opened: Standing<FactOf<'job-opened'>> | undefined;
+  let piano: Job['piano'];
+  let seal: Job['seal'];
+
+  for (const entry of ordered) {
+    if (withdrawnEntries.has(entry.id)) continue;
+    const { fact } = entry;
+    if (!isKnownFact(fact)) {
+      unknownEntries.push(entry as Entry<UnknownFact>);
+      continue;
+    }
+    if (seal !== undefined) noteAmendment(entry as Entry<Fact>, ordered, amendments);
+    switch (fact.kind) {
+      case 'job-opened':
+        opened = standing(entry, fact);
+        break;
+      case 'piano-described':
+        piano = standing(entry, fact);
+        break;
+      case 'section-described':
+        sections.set(fact.section, standing(entry, fact));
+        break;
+      case 'unisons-described':
+        for (let key = fact.firstKey; key <= fact.lastKey; key += 1) {
+          const { strings, winding, layers } = fact;
+          unisons.set(key, { key, strings, winding, layers, entry: entry.id });
+        }
+        break;
+      case 'reading':
+        readings.push(standing(entry, fact));
+        break;
+      case 'reading-absent':
+        absences.push(standing(entry, fact));
+        break;
+      case 'observation':
+        observations.push(standing(entry, fact));
+        break;
+      case 'gap-accepted':
+        acceptedGaps.push(standing(entry, fact));
+        break;
+      case 'readings-imported':
+        imports.push(standing(entry, fact));
+        break;
+      case 'sealed':
+        // The first seal is the seal: what comes later amends it.
+        seal ??= standing(entry, fact);
+        break;
+      case 'withdrawn':
+        break;
+    }
+  }
+
+  return {
+    id: first.job,
+    title: opened?.title ?? 'untitled job',
+    customer: opened?.customer,
+    openedAt: opened?.at,
+    piano,
+    sections: [...sections.values()].sort(
+      (a, b) => a.firstKey - b.firstKey || (a.section < b.section ? -1 : 1),
+    ),
+    unisons,
+    readings,
+    absences,
+    observations,
+    acceptedGaps,
+    imports,
+    seal,
+    amendments,
+    unknownEntries,
+    withdrawnEntries,
+    entryCount: ordered.length,
+    lastStep: ordered.at(-1)?.step ?? 0,
+  };
+}
+
+function standing<F>(entry: Entry, fact: F): Standing<F> {
+  return { ...fact, entry: entry.id, step: entry.step, at: entry.at, by: entry.by };
+}
+
+function uniqueInOrder(entries: Iterable<Entry>): Entry[] {
+  const byId = new Map<string, Entry>();
+  for (const entry of entries) byId.set(entry.id, entry);
+  return [...byId.values()].sort(compareEntries);
+}
+
+/**
+ * Ids taken out of the state by a later withdrawal or correction.
+ *
+ * Walked from the last entry to the first, so that a withdrawal which was itself withdrawn has no effect: that is redo.
+ */
+function withdrawnIds(ordered: readonly Entry[]): Set<string> {
+  const position = new Map(ordered.map((entry, index) => [entry.id, index]));
+  const withdrawn = new Set<string>();
+  for (let index = ordered.length - 1; index >= 0; index -= 1) {
+    const entry = ordered[index]!;
+    if (withdrawn.has(entry.id) || !isKnownFact(entry.fact)) continue;
+    const target = targetOf(entry.fact);
+    // An entry can only speak of what came before it.
+    if (target !== undefined && (position.get(target) ?? index) < index) withdrawn.add(target);
+  }
+  return withdrawn;
+}
+
+function targetOf(fact: Fact): string | undefined {
+  if (fact.kind === 'withdrawn') return fact.entry;
+  if (fact.kind === 'reading' || fact.kind === 'observation') return fact.replaces;
+  return undefined;
+}
+
+function noteAmendment(entry: Entry<Fact>, ordered: readonly Entry[], amendments: Amendment[]): void {
+  const { fact } = entry;
+  const target = fact.kind === 'withdrawn' ? ordered.find((other) => other.id === fact.entry)?.fact : fact;
+  if (target === undefined || !isAsFoundFact(target)) return;
+  const reason = 'reason' in fact ? fact.reason : undefined;
+  amendments.push({ entry: entry.id, at: entry.at, by: entry.by, reason, kind: fact.kind });
+}

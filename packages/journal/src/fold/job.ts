@@ -1,0 +1,61 @@
+import type { Entry, UnknownFact } from '../entry.ts';
+import type { FactOf, Reading } from '../facts/index.ts';
+import type { Ulid } from '../ulid.ts';
+
+/** A fact as it stands in the state, with the entry it came from. */
+export type Standing<F> = F & {
+  readonly entry: Ulid;
+  readonly step: number;
+  readonly at: string;
+  readonly by: string;
+};
+
+export type StandingReading = Standing<Reading>;
+export type Piano = Standing<FactOf<'piano-described'>>;
+export type Section = Standing<FactOf<'section-described'>>;
+
+/** How one note is strung. */
+export interface UnisonDescription {
+  readonly key: number;
+  readonly strings: number;
+  readonly winding: 'plain' | 'wound';
+  readonly layers: number;
+  readonly entry: Ulid;
+}
+
+/** A change of the as-found record after its seal. */
+export interface Amendment {
+  readonly entry: Ulid;
+  readonly at: string;
+  readonly by: string;
+  /** Undefined when the change came without a reason, from a device that did not know of the seal. */
+  readonly reason: string | undefined;
+  readonly kind: string;
+}
+
+/** The state of a job: a fold over its entries. Never stored; always folded anew. */
+export interface Job {
+  readonly id: Ulid;
+  readonly title: string;
+  readonly customer: string | undefined;
+  readonly openedAt: string | undefined;
+  readonly piano: Piano | undefined;
+  /** In order of their first key. */
+  readonly sections: readonly Section[];
+  /** By key number. */
+  readonly unisons: ReadonlyMap<number, UnisonDescription>;
+  /** Every reading that stands, in journal order. */
+  readonly readings: readonly StandingReading[];
+  readonly absences: readonly Standing<FactOf<'reading-absent'>>[];
+  readonly observations: readonly Standing<FactOf<'observation'>>[];
+  readonly acceptedGaps: readonly Standing<FactOf<'gap-accepted'>>[];
+  readonly imports: readonly Standing<FactOf<'readings-imported'>>[];
+  readonly seal: Standing<FactOf<'sealed'>> | undefined;
+  readonly amendments: readonly Amendment[];
+  /** Entries of a kind or version this program does not know: kept, and shown as such. */
+  readonly unknownEntries: readonly Entry<UnknownFact>[];
+  /** Entries that a later one took out or replaced. */
+  readonly withdrawnEntries: ReadonlySet<Ulid>;
+  readonly entryCount: number;
+  readonly lastStep: number;
+}

@@ -1,0 +1,130 @@
+import {
+  type FactOf,
+  type Job,
+  type Place,
+  type ReadingQuantityName,
+  type ReadUnit,
+  readingQuantities,
+  siFromRead,
+  type Ulid,
+  unitsForDimension,
+} from '@becket/journal';
+import { addFacts, RecordIsSealed, readJob, type TaskContext } from './context.ts';
+
+/** A reading as a person gives it: a value in the unit it was read in. */
+export interface ReadingToRecord {
+  readonly quantity: ReadingQuantityName;
+  readonly place: Place;
+  readonly value: number;
+  readonly unit: ReadUnit;
+  readonly origin?: FactOf<'reading'>['origin'];
+  readonly stage?: FactOf<'reading'>['stage'];
+  readonly condition?: FactOf<'reading'>['condition'];
+  readonly instrument?: string | undefined;
+  /** The entry this reading corrects; then a reason is needed. */
+  readonly replaces?: Ulid | undefined;
+  readonly reason?: string | undefined;
+}
+
+/**
+ * The fact of a reading, checked against what is possible.
+ * Throws: RangeError when the unit does not fit the quantity, the value is impossible or the note is not on this piano.
+ */
+export function readingFact(state: Job, reading: ReadingToRecord): FactOf<'reading'> {
+  const { quantity, place, value, unit } = reading;
+  const { label, dimension, possible } = readingQuantities[quantity];
+  const units = unitsForDimension(dimension);
+  if (!units.includes(unit)) {
+    throw new RangeError(
+      `Cannot record this ${label}: a unit of ${units.join(', ')} is needed, '${unit}' was found.`,
+    );
+  }
+  const value_si = siFromRead(value, unit);
+  if (!Number.isFinite(value_si) || value_si < possible[0] || value_si > possible[1]) {
+    throw new RangeError(
+      `Cannot record this ${label}: a value from ${possible[0]} to ${possible[1]} (SI) is needed, ${value} ${unit} was found. Check the unit and the decimal mark.`,
+    );
+  }
+  requireOnPiano(state, place);
+  const { origin = 'measured', stage = 'as found', condition, instrument, replaces, reason } = reading;
+  return {
+    kind: 'reading',
+    v: 1,
+    quantity,
+    place,
+    value_si,
+    asRead: { value, unit },
+    origin,
+    stage,
+    ...(condition === undefined ? {} : { condition }),
+    ...(instrument === undefined ? {} : { instrument }),
+    ...(replaces === undefined ? {} : { replaces }),
+    ...(reason === undefined ? {} : { reason }),
+  };
+}
+
+/** Records readings, all or none. Throws as `readingFact` does; after the seal a reason is needed. */
+export async function recordReadings(
+  context: TaskContext,
+  job: Ulid,
+  readings: readonly ReadingToRecord[],
+): Promise<{ job: Job; entries: readonly Ulid[] }> {
+  const state = await readJob(context, job);
+  const facts = readings.map((reading) => readingFact(state, reading));
+  if (
+    state.seal !== undefined &&
+    facts.some((fact) => fact.stage === 'as found' && fact.reason === undefined)
+  ) {
+    throw new RecordIsSealed(state.seal.at);
+  }
+  const { entries, job: changed } = await addFacts(context, job, facts);
+  return { job: changed, entries: entries.map((entry) => entry.id) };
+}
+
+/** Says that a quantity could not be read (unknown), is not there (none), or does not apply at a place. */
+export async function recordAbsence(
+  context: TaskContext,
+  job: Ulid,
+  absence: Omit<FactOf<'reading-absent'>, 'kind' | 'v'>,
+): Promise<Job> {
+  return addAsFound(context, job, { kind: 'reading-absent', v: 1, ...absence });
+}
+
+/** Notes a thing of the as-found record in words, or what was found instead of it. */
+export async function recordObservation(
+  context: TaskContext,
+  job: Ulid,
+  observation: Omit<FactOf<'observation'>, 'kind' | 'v'>,
+): Promise<Job> {
+  return addAsFound(context, job, { kind: 'observation', v: 1, ...observation });
+}
+
+/** Takes an entry out of the state, with a reason; the entry stays in the journal. */
+export async function withdrawEntry(
+  context: TaskContext,
+  job: Ulid,
+  entry: Ulid,
+  reason: string,
+): Promise<Job> {
+  return (await addFacts(context, job, [{ kind: 'withdrawn', v: 1, entry, reason }])).job;
+}
+
+async function addAsFound(
+  context: TaskContext,
+  job: Ulid,
+  fact: FactOf<'reading-absent'> | FactOf<'observation'>,
+): Promise<Job> {
+  const state = await readJob(context, job);
+  requireOnPiano(state, fact.place);
+  if (state.seal !== undefined && fact.reason === undefined) throw new RecordIsSealed(state.seal.at);
+  return (await addFacts(context, job, [fact])).job;
+}
+
+function requireOnPiano({ piano }: Job, { key }: Place): void {
+  if (piano === undefined || key === undefined) return;
+  if (key < piano.firstKey || key > piano.lastKey) {
+    throw new RangeError(
+      `Cannot record at key ${key}: this piano has keys ${piano.firstKey} to ${piano.lastKey}. Check the note, or the piano's compass.`,
+    );
+  }
+}
