@@ -1,0 +1,30 @@
+import { defineConfig } from '@playwright/test';
+
+/** One real Chromium, one real server a test; see e2e/server.ts. */
+export default defineConfig({
+  testDir: './e2e',
+  testMatch: '**/*.e2e.ts',
+  outputDir: '../../test-results',
+  workers: 1,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
+  reporter: [['list'], ['json']],
+  use: {
+    viewport: { width: 820, height: 1180 },
+    launchOptions: {
+      executablePath: process.env.BECKET_CHROMIUM ?? '/usr/bin/chromium',
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+    acceptDownloads: true,
+  },
+});
