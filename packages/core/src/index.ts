@@ -1,1 +1,2 @@
+export * from './pitch/index.ts';
 export * from './units/index.ts';

@@ -1,3 +1,12 @@
+export {
+  A4_KEY,
+  FIRST_KEY,
+  LAST_KEY,
+  type NoteSpelling,
+  noteName,
+  parseNote,
+  requireKey,
+} from './note-names.ts';
 export * from './quantities.ts';
 export type { Quantity } from './quantity.ts';
 export { requireNotNegative, requirePositive, requireWithin } from './require.ts';

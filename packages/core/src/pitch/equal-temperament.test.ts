@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import checks from '../../../../checks/checks.json' with { type: 'json' };
+import { hertz } from '../units/index.ts';
+import { equalTemperedFrequency } from './equal-temperament.ts';
+
+describe('equalTemperedFrequency()', () => {
+  // Source: the MIDI tuning convention (see each check).
+  it.each(checks.filter(({ id }) => id.startsWith('midi-')))(
+    'agrees with the published value $id',
+    (check) => {
+      const { midi } = check.inputs as { midi: number };
+      const { abs } = check.tolerance as { abs: number };
+      const found = equalTemperedFrequency(midi - 20, hertz(440));
+      expect(Math.abs(found - (check.expected as number))).toBeLessThanOrEqual(abs);
+    },
+  );
+
+  it('doubles in every octave and follows the reference pitch', () => {
+    for (let key = 1; key <= 76; key++) {
+      const ratio = equalTemperedFrequency(key + 12, hertz(442)) / equalTemperedFrequency(key, hertz(442));
+      expect(ratio).toBeCloseTo(2, 12);
+    }
+    expect(equalTemperedFrequency(49, hertz(435))).toBe(435);
+  });
+
+  it('refuses what is not a pitch', () => {
+    expect(() => equalTemperedFrequency(49, hertz(0))).toThrow(
+      'Cannot compute an equal-tempered frequency as the reference pitch must be > 0: current value is 0',
+    );
+    expect(() => equalTemperedFrequency(0, hertz(440))).toThrow(RangeError);
+  });
+});

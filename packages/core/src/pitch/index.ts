@@ -1,0 +1,1 @@
+export { equalTemperedFrequency } from './equal-temperament.ts';
