@@ -31,4 +31,15 @@ export type {
   UnisonDescription,
 } from './fold/job.ts';
 export { compareEntries, mergeJournals, nextStep } from './fold/order.ts';
+// The as-found record, the strip check and the seal
+export {
+  type Absence,
+  type AsFoundNote,
+  type AsFoundRecord,
+  asFoundRecord,
+  type Figure,
+} from './record/as-found-record.ts';
+export { neededQuantities } from './record/needed-quantities.ts';
+export { isSealIntact, sealOf } from './strip/seal.ts';
+export { type Gap, type GapRank, gapRanks, type StripCheck, stripCheck } from './strip/strip-check.ts';
 export { type Ulid, ulidSchema } from './ulid.ts';

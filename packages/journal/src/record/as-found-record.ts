@@ -1,0 +1,198 @@
+import {
+  equalTemperedFrequency,
+  type Hertz,
+  hertz,
+  type Metres,
+  metres,
+  noteName,
+  type PlainString,
+  type ScaleNote,
+  valueFromReadings,
+  type WindingLayer,
+  type WoundString,
+} from '@becket/core';
+import type { absences } from '../facts/answer.ts';
+import { type ReadingQuantityName, readingQuantities } from '../facts/reading-quantities.ts';
+import type { Job, Section, StandingReading } from '../fold/job.ts';
+import { neededQuantities } from './needed-quantities.ts';
+
+export type Absence = (typeof absences)[number];
+
+/** One value worked out from readings, SI, with the readings it came from. */
+export interface Figure {
+  readonly value: number;
+  /** Standard uncertainty (JCGM 100:2008), SI. */
+  readonly standardUncertainty: number;
+  readonly origin: StandingReading['origin'];
+  readonly readings: readonly StandingReading[];
+}
+
+/** One note as it was found. */
+export interface AsFoundNote {
+  readonly key: number;
+  /** 'A0', 'C#4'. */
+  readonly note: string;
+  readonly section: Section | undefined;
+  /** Strings of the unison; undefined until somebody has said. */
+  readonly strings: number | undefined;
+  readonly winding: 'plain' | 'wound' | undefined;
+  /** Layers of winding; 0 for plain. */
+  readonly layers: number;
+  readonly frequency: Hertz;
+  readonly figures: Partial<Record<ReadingQuantityName, Figure>>;
+  readonly absences: Partial<Record<ReadingQuantityName, Absence>>;
+  readonly needed: readonly ReadingQuantityName[];
+  /** What is needed and neither read nor answered. */
+  readonly missing: readonly ReadingQuantityName[];
+  /** The string in the terms of the handbook, when nothing needed is missing. */
+  readonly string: PlainString | WoundString | undefined;
+  /** Why there is no string although nothing is missing: readings that contradict each other. */
+  readonly contradiction: string | undefined;
+}
+
+export interface AsFoundRecord {
+  /** The whole compass, bass to treble; empty until the piano is described. */
+  readonly notes: readonly AsFoundNote[];
+  /** The notes whose tension can be computed, ready for the scale analysis. */
+  readonly scaleNotes: readonly ScaleNote[];
+}
+
+/** The as-found record of a job: every note with its figures, and what is missing. */
+export function asFoundRecord(job: Job): AsFoundRecord {
+  const { piano } = job;
+  if (piano === undefined) return { notes: [], scaleNotes: [] };
+  const readings = new Map<string, StandingReading[]>();
+  for (const reading of job.readings) {
+    if (reading.stage !== 'as found' || reading.place.key === undefined) continue;
+    const name = `${reading.place.key}/${reading.quantity}`;
+    const known = readings.get(name);
+    if (known === undefined) readings.set(name, [reading]);
+    else known.push(reading);
+  }
+  const absences = new Map<string, Absence>();
+  for (const { place, quantity, answer } of job.absences) absences.set(`${place.key}/${quantity}`, answer);
+
+  const notes: AsFoundNote[] = [];
+  for (let key = piano.firstKey; key <= piano.lastKey; key += 1) {
+    notes.push(asFoundNote(job, key, piano.referencePitch_hz, readings, absences));
+  }
+  return { notes, scaleNotes: notes.flatMap(scaleNoteOf) };
+}
+
+function asFoundNote(
+  job: Job,
+  key: number,
+  referencePitch_hz: number,
+  readings: ReadonlyMap<string, readonly StandingReading[]>,
+  absencesByName: ReadonlyMap<string, Absence>,
+): AsFoundNote {
+  const figures: Partial<Record<ReadingQuantityName, Figure>> = {};
+  const absences: Partial<Record<ReadingQuantityName, Absence>> = {};
+  for (const quantity of Object.keys(readingQuantities) as ReadingQuantityName[]) {
+    const own = readings.get(`${key}/${quantity}`);
+    if (own !== undefined) figures[quantity] = figureOf(own);
+    const absence = absencesByName.get(`${key}/${quantity}`);
+    // A reading says more than an absence that was noted before it.
+    if (absence !== undefined && own === undefined) absences[quantity] = absence;
+  }
+  const unison = job.unisons.get(key);
+  const needed = unison === undefined ? [] : neededQuantities(unison.winding, unison.layers);
+  const missing = needed.filter(
+    (quantity) => figures[quantity] === undefined && (absences[quantity] ?? 'unknown') === 'unknown',
+  );
+  const { string, contradiction } = stringOf(unison?.winding, unison?.layers ?? 0, figures, absences);
+  return {
+    key,
+    note: noteName(key),
+    section: job.sections.find((section) => section.firstKey <= key && key <= section.lastKey),
+    strings: unison?.strings,
+    winding: unison?.winding,
+    layers: unison?.layers ?? 0,
+    frequency: equalTemperedFrequency(key, hertz(referencePitch_hz)),
+    figures,
+    absences,
+    needed,
+    missing,
+    string,
+    contradiction,
+  };
+}
+
+function figureOf(readings: readonly StandingReading[]): Figure {
+  const { value, standardUncertainty } = valueFromReadings(readings.map((reading) => reading.value_si));
+  const origins = new Set(readings.map((reading) => reading.origin));
+  // A value that was measured even once is a measured value.
+  const origin = origins.has('measured') ? 'measured' : readings[0]!.origin;
+  return { value, standardUncertainty, origin, readings };
+}
+
+function stringOf(
+  winding: 'plain' | 'wound' | undefined,
+  layerCount: number,
+  figures: Partial<Record<ReadingQuantityName, Figure>>,
+  absences: Partial<Record<ReadingQuantityName, Absence>>,
+): Pick<AsFoundNote, 'string' | 'contradiction'> {
+  const nothing = { string: undefined, contradiction: undefined };
+  // A bare end that is not there has the length zero; that is *none*, and not *unknown*.
+  const lengthOf = (quantity: ReadingQuantityName): Metres | undefined => {
+    const figure = figures[quantity];
+    if (figure !== undefined) return metres(figure.value);
+    return absences[quantity] === 'none' ? metres(0) : undefined;
+  };
+  const speakingLength = lengthOf('speaking-length');
+  if (speakingLength === undefined || speakingLength <= 0) return nothing;
+  if (winding === 'plain') {
+    const diameter = lengthOf('wire-diameter');
+    return diameter === undefined || diameter <= 0
+      ? nothing
+      : { string: { kind: 'plain', speakingLength, diameter }, contradiction: undefined };
+  }
+  const coreDiameter = lengthOf('core-diameter');
+  const overAll = lengthOf('over-all-diameter');
+  const bareFront = lengthOf('bare-front');
+  const bareBack = lengthOf('bare-back');
+  if (
+    winding === undefined ||
+    coreDiameter === undefined ||
+    overAll === undefined ||
+    bareFront === undefined ||
+    bareBack === undefined
+  )
+    return nothing;
+  const steps =
+    layerCount === 2 ? [coreDiameter, lengthOf('inner-layer-diameter'), overAll] : [coreDiameter, overAll];
+  const layers: WindingLayer[] = [];
+  for (let index = 1; index < steps.length; index += 1) {
+    const inner = steps[index - 1];
+    const outer = steps[index];
+    if (inner === undefined || outer === undefined) return nothing;
+    if (outer <= inner)
+      return {
+        string: undefined,
+        contradiction: 'the diameter over a winding is not larger than what it is wound on',
+      };
+    layers.push({ wireDiameter: metres((outer - inner) / 2), bareFront, bareBack });
+  }
+  if (bareFront + bareBack >= speakingLength) {
+    return {
+      string: undefined,
+      contradiction: 'the two bare ends are together as long as the speaking length',
+    };
+  }
+  return { string: { kind: 'wound', speakingLength, coreDiameter, layers }, contradiction: undefined };
+}
+
+function scaleNoteOf(note: AsFoundNote): ScaleNote[] {
+  const { key, section, strings, frequency, string } = note;
+  if (string === undefined || strings === undefined) return [];
+  return [
+    {
+      key,
+      section: section?.section ?? 'no section',
+      bridge: section?.bridge ?? 'unknown',
+      strings: strings as 1 | 2 | 3,
+      frequency,
+      string,
+    },
+  ];
+}

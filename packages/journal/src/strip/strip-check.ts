@@ -1,0 +1,189 @@
+import { noteName } from '@becket/core';
+import { type ObservedThing, observedThings } from '../facts/answer.ts';
+import type { Place } from '../facts/place.ts';
+import { type ReadingQuantityName, readingQuantities } from '../facts/reading-quantities.ts';
+import type { Job } from '../fold/job.ts';
+import { type AsFoundNote, asFoundRecord } from '../record/as-found-record.ts';
+
+/** What it means that a thing is missing once the strings are off. Common practice, no source. */
+export const gapRanks = ['lost for ever', 'costly', 'convenient'] as const;
+export type GapRank = (typeof gapRanks)[number];
+
+/** One thing that the as-found record still lacks. */
+export interface Gap {
+  /** Its own name, by which it is accepted: 'wire-diameter/C#3', 'felts/bass'. */
+  readonly name: string;
+  readonly place: Place;
+  /** What is missing, in trade words. */
+  readonly what: string;
+  readonly rank: GapRank;
+  /** One sentence: what is missing where, what was found instead, and what it costs later. */
+  readonly sentence: string;
+  readonly accepted?: { readonly by: string; readonly reason: string; readonly at: string };
+}
+
+export interface StripCheck {
+  /** Every gap, the gravest rank first, then from bass to treble; accepted ones among them. */
+  readonly gaps: readonly Gap[];
+  readonly openGaps: readonly Gap[];
+  /** True when the piano is described and no gap is open. Then, and only then, the record can be sealed. */
+  readonly isPassed: boolean;
+}
+
+const rankOfQuantity: Partial<Record<ReadingQuantityName, GapRank>> = {
+  'front-length': 'convenient',
+  'back-length': 'convenient',
+  'pin-diameter': 'costly',
+};
+
+const costOfQuantity: Partial<Record<ReadingQuantityName, string>> = {
+  'wire-diameter': 'with the wire gone only its neighbours can say what size it was.',
+  'speaking-length': 'the bridge pins may still tell it later, but not where the old string ran.',
+  'core-diameter': 'the bass string order cannot be made without it.',
+  'over-all-diameter': 'the bass string order cannot be made without it.',
+  'inner-layer-diameter': 'the bass string order cannot be made without it.',
+  'bare-front': 'the winding of the new string would start in the wrong place.',
+  'bare-back': 'the winding of the new string would end in the wrong place.',
+  'front-length': 'the cut list then rests on an assumed length.',
+  'back-length': 'the cut list then rests on an assumed length.',
+  'pin-diameter': 'the next pin size cannot be chosen from it.',
+};
+
+/** Things looked at section by section; an observation without a section speaks for the whole piano. */
+const neededThings: readonly { thing: ObservedThing; rank: GapRank; cost: string }[] = [
+  {
+    thing: 'loops',
+    rank: 'lost for ever',
+    cost: 'which strings shared a wire cannot be seen once they are off.',
+  },
+  {
+    thing: 'bearing',
+    rank: 'lost for ever',
+    cost: 'the bearing under load cannot be measured without strings.',
+  },
+  { thing: 'felts', rank: 'costly', cost: 'thickness, colour and place have to be guessed.' },
+  { thing: 'punchings', rank: 'costly', cost: 'where they were and how thick has to be guessed.' },
+  { thing: 'bars', rank: 'costly', cost: 'the place of a movable piece has to be guessed.' },
+];
+
+/** Readings wanted at least once in each section. */
+const neededOncePerSection: readonly ReadingQuantityName[] = ['pin-diameter', 'front-length', 'back-length'];
+
+/**
+ * What the as-found record still lacks before the strings may come off, string by string and thing by thing.
+ *
+ * A reading closes a gap; so does the answer *none* or *does not apply*. *Unknown* does not: it says that somebody
+ * looked in vain, and the gap has to be accepted by name and reason.
+ */
+export function stripCheck(job: Job): StripCheck {
+  const found: Gap[] = [];
+  if (job.piano === undefined) {
+    found.push(
+      gap({
+        name: 'piano',
+        place: {},
+        what: 'the piano',
+        rank: 'lost for ever',
+        sentence: 'The piano is not described: its compass is needed before anything can be checked.',
+      }),
+    );
+  }
+  const record = asFoundRecord(job);
+  for (const note of record.notes) found.push(...gapsOfNote(note));
+  if (job.piano !== undefined && job.sections.length === 0) {
+    found.push(
+      gap({
+        name: 'sections',
+        place: {},
+        what: 'the sections',
+        rank: 'costly',
+        sentence:
+          'No section is described: where the struts and the breaks are decides how the record is read.',
+      }),
+    );
+  }
+  for (const { section } of job.sections) found.push(...gapsOfSection(job, section, record.notes));
+
+  const acceptedByName = new Map(job.acceptedGaps.map((accepted) => [accepted.gap, accepted]));
+  const gaps = found
+    .map((one) => {
+      const accepted = acceptedByName.get(one.name);
+      return accepted === undefined
+        ? one
+        : { ...one, accepted: { by: accepted.by, reason: accepted.reason, at: accepted.at } };
+    })
+    .sort((a, b) => gapRanks.indexOf(a.rank) - gapRanks.indexOf(b.rank));
+  const openGaps = gaps.filter((one) => one.accepted === undefined);
+  return { gaps, openGaps, isPassed: job.piano !== undefined && openGaps.length === 0 };
+}
+
+function gapsOfNote(note: AsFoundNote): Gap[] {
+  if (note.winding === undefined) {
+    return [
+      gap({
+        name: `stringing/${note.note}`,
+        place: { key: note.key },
+        what: 'stringing',
+        rank: 'lost for ever',
+        sentence: `How ${note.note} is strung is not described: strings to the note, plain or wound.`,
+      }),
+    ];
+  }
+  return note.missing.map((quantity) => {
+    const { label } = readingQuantities[quantity];
+    const looked = note.absences[quantity] === 'unknown' ? ' (somebody looked and could not read it)' : '';
+    return gap({
+      name: `${quantity}/${note.note}`,
+      place: { key: note.key },
+      what: label,
+      rank: rankOfQuantity[quantity] ?? 'lost for ever',
+      sentence: `The ${label} of ${note.note} is not recorded${looked}: ${costOfQuantity[quantity] ?? 'it cannot be had later.'}`,
+    });
+  });
+}
+
+function gapsOfSection(job: Job, section: string, notes: readonly AsFoundNote[]): Gap[] {
+  const gaps: Gap[] = [];
+  const own = notes.filter((note) => note.section?.section === section);
+  for (const { thing, rank, cost } of neededThings) {
+    const observations = job.observations.filter(
+      ({ thing: seen, place }) =>
+        seen === thing && (place.section === undefined || place.section === section),
+    );
+    if (observations.some(({ answer }) => answer.is !== 'unknown')) continue;
+    const looked = observations.length > 0 ? ' (somebody looked and could not tell)' : '';
+    const label = observedThings[thing];
+    gaps.push(
+      gap({
+        name: `${thing}/${section}`,
+        place: { section },
+        what: label,
+        rank,
+        sentence: `Nothing is noted of the ${label} in the section '${section}'${looked}: ${cost}`,
+      }),
+    );
+  }
+  for (const quantity of neededOncePerSection) {
+    const isRead = own.some((note) => note.figures[quantity] !== undefined);
+    const isAnswered = job.absences.some(
+      (absence) =>
+        absence.quantity === quantity &&
+        absence.answer !== 'unknown' &&
+        (absence.place.section === section || own.some((note) => note.key === absence.place.key)),
+    );
+    if (isRead || isAnswered) continue;
+    const { label } = readingQuantities[quantity];
+    gaps.push(
+      gap({
+        name: `${quantity}/${section}`,
+        place: { section },
+        what: label,
+        rank: rankOfQuantity[quantity] ?? 'costly',
+        sentence: `No ${label} is recorded in the section '${section}' (${noteName(own[0]?.key ?? 1)} and up): ${costOfQuantity[quantity] ?? ''}`,
+      }),
+    );
+  }
+  return gaps;
+}
+
+const gap = (one: Gap): Gap => one;
