@@ -42,4 +42,4 @@ export {
 export { neededQuantities } from './record/needed-quantities.ts';
 export { isSealIntact, sealOf } from './strip/seal.ts';
 export { type Gap, type GapRank, gapRanks, type StripCheck, stripCheck } from './strip/strip-check.ts';
-export { type Ulid, ulidSchema } from './ulid.ts';
+export { newUlid, type Ulid, ulidSchema } from './ulid.ts';
