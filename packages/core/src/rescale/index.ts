@@ -1,0 +1,8 @@
+// The best plain sizes under stated rules
+export {
+  bestPlainGauges,
+  type GaugeNote,
+  gaugeObjective,
+  type PlainGaugeAnswer,
+  type PlainGaugeProblem,
+} from './plain-gauges.ts';
