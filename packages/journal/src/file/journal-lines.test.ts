@@ -7,8 +7,14 @@ describe('a journal as a file', () => {
   it('comes back as it was written, unknown kinds among it', () => {
     fc.assert(
       fc.property(arbitraryJournal, (journal) => {
-        const withUnknown = [...journal, entryOf(999, 99, { kind: 'holograph', v: 3, deep: { a: [1, null] } } as never)];
-        expect(readJournalLines(writeJournalLines(withUnknown))).toEqual({ entries: withUnknown, unread: [] });
+        const withUnknown = [
+          ...journal,
+          entryOf(999, 99, { kind: 'holograph', v: 3, deep: { a: [1, null] } } as never),
+        ];
+        expect(readJournalLines(writeJournalLines(withUnknown))).toEqual({
+          entries: withUnknown,
+          unread: [],
+        });
       }),
     );
   });

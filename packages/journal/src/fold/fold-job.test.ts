@@ -9,7 +9,11 @@ import { compareEntries, mergeJournals, nextStep } from './order.ts';
 
 /** A job as comparable text: maps and sets spelled out. */
 function asText(job: Job): string {
-  return canonicalText({ ...job, unisons: [...job.unisons], withdrawnEntries: [...job.withdrawnEntries].sort() });
+  return canonicalText({
+    ...job,
+    unisons: [...job.unisons],
+    withdrawnEntries: [...job.withdrawnEntries].sort(),
+  });
 }
 
 const shuffled = (entries: readonly Entry[], seed: readonly number[]): Entry[] =>
@@ -55,7 +59,10 @@ describe('foldJob()', () => {
       entryOf(2, 3, { kind: 'withdrawn', v: 1, entry: ulidFrom(1001), reason: 'undo' }),
     ];
     expect(foldJob(journal).readings).toHaveLength(0);
-    const redone = [...journal, entryOf(3, 4, { kind: 'withdrawn', v: 1, entry: ulidFrom(1002), reason: 'redo' })];
+    const redone = [
+      ...journal,
+      entryOf(3, 4, { kind: 'withdrawn', v: 1, entry: ulidFrom(1002), reason: 'redo' }),
+    ];
     expect(foldJob(redone).readings).toHaveLength(1);
   });
 
@@ -92,7 +99,9 @@ describe('foldJob()', () => {
   it('refuses an empty journal and a mixture of two jobs, in one sentence', () => {
     expect(() => foldJob([])).toThrow(RangeError);
     const stranger = { ...entryOf(1, 2, wireReading(40, 0.001)), job: ulidFrom(2) };
-    expect(() => foldJob([entryOf(0, 1, { kind: 'job-opened', v: 1, title: 'a job' }), stranger])).toThrow(/several jobs/);
+    expect(() => foldJob([entryOf(0, 1, { kind: 'job-opened', v: 1, title: 'a job' }), stranger])).toThrow(
+      /several jobs/,
+    );
   });
 });
 

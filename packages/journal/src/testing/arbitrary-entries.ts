@@ -19,7 +19,15 @@ export const jobId = ulidFrom(1);
 
 /** An entry with everything but the fact filled in. */
 export function entryOf(number: number, step: number, fact: Fact, by = 'Ada'): Entry {
-  return { id: ulidFrom(1000 + number), job: jobId, step, at: '2026-03-01T10:00:00.000Z', by, device: 'bench tablet', fact };
+  return {
+    id: ulidFrom(1000 + number),
+    job: jobId,
+    step,
+    at: '2026-03-01T10:00:00.000Z',
+    by,
+    device: 'bench tablet',
+    fact,
+  };
 }
 
 export function wireReading(key: number, value_si: number, replaces?: string): Fact {
@@ -65,9 +73,25 @@ function factFor(choice: number, key: number, diameter: number, target: string):
     case 1:
       return wireReading(key, diameter, target);
     case 2:
-      return { kind: 'section-described', v: 1, section: key < 44 ? 'low' : 'high', firstKey: key, lastKey: key, bridge: 'treble', frontTermination: 'agraffe' };
+      return {
+        kind: 'section-described',
+        v: 1,
+        section: key < 44 ? 'low' : 'high',
+        firstKey: key,
+        lastKey: key,
+        bridge: 'treble',
+        frontTermination: 'agraffe',
+      };
     case 3:
-      return { kind: 'unisons-described', v: 1, firstKey: key, lastKey: key, strings: 1 + (key % 3), winding: 'plain', layers: 0 };
+      return {
+        kind: 'unisons-described',
+        v: 1,
+        firstKey: key,
+        lastKey: key,
+        strings: 1 + (key % 3),
+        winding: 'plain',
+        layers: 0,
+      };
     case 4:
       return { kind: 'sealed', v: 1, digest: 'a'.repeat(64), entries: 1, covers: [target] };
     default:

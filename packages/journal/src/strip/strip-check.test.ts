@@ -1,0 +1,146 @@
+import { describe, expect, it } from 'vitest';
+import type { Entry } from '../entry.ts';
+import type { Fact } from '../facts/index.ts';
+import { foldJob } from '../fold/fold-job.ts';
+import { entryOf, ulidFrom, wireReading } from '../testing/arbitrary-entries.ts';
+import { isSealIntact, sealOf } from './seal.ts';
+import { stripCheck } from './strip-check.ts';
+
+/** Three plain notes in one section, everything of the section noted; no wire or length read yet. */
+const described: Fact[] = [
+  { kind: 'job-opened', v: 1, title: 'three notes' },
+  { kind: 'piano-described', v: 1, form: 'grand', firstKey: 40, lastKey: 42, referencePitch_hz: 440 },
+  {
+    kind: 'section-described',
+    v: 1,
+    section: 'tenor',
+    firstKey: 40,
+    lastKey: 42,
+    bridge: 'treble',
+    frontTermination: 'agraffe',
+  },
+  { kind: 'unisons-described', v: 1, firstKey: 40, lastKey: 42, strings: 3, winding: 'plain', layers: 0 },
+  ...(['loops', 'bearing', 'felts', 'punchings', 'bars'] as const).map(
+    (thing): Fact => ({
+      kind: 'observation',
+      v: 1,
+      thing,
+      place: {},
+      answer: { is: 'known', text: 'as drawn' },
+    }),
+  ),
+  {
+    kind: 'reading-absent',
+    v: 1,
+    quantity: 'pin-diameter',
+    place: { section: 'tenor' },
+    answer: 'does not apply',
+  },
+  { kind: 'reading-absent', v: 1, quantity: 'front-length', place: { section: 'tenor' }, answer: 'none' },
+  { kind: 'reading-absent', v: 1, quantity: 'back-length', place: { section: 'tenor' }, answer: 'none' },
+];
+const length = (key: number): Fact => ({
+  kind: 'reading',
+  v: 1,
+  quantity: 'speaking-length',
+  place: { key },
+  value_si: 0.62,
+  asRead: { value: 620, unit: 'mm' },
+  origin: 'measured',
+  stage: 'as found',
+});
+const readings: Fact[] = [40, 41, 42].flatMap((key) => [wireReading(key, 0.001), length(key)]);
+const journal = (facts: readonly Fact[]): Entry[] =>
+  facts.map((fact, index) => entryOf(index, index + 1, fact));
+const openNames = (facts: readonly Fact[]): string[] =>
+  stripCheck(foldJob(journal(facts))).openGaps.map(({ name }) => name);
+
+describe('stripCheck()', () => {
+  it('passes when every note and every section has its answer', () => {
+    expect(openNames([...described, ...readings])).toEqual([]);
+    expect(stripCheck(foldJob(journal([...described, ...readings]))).isPassed).toBe(true);
+  });
+
+  it('names each missing reading by quantity and note', () => {
+    expect(openNames([...described, ...readings.slice(0, 3)])).toEqual([
+      'speaking-length/C#4',
+      'wire-diameter/D4',
+      'speaking-length/D4',
+    ]);
+  });
+
+  it('does not take unknown for an answer, and takes none and does-not-apply for one', () => {
+    const answered = (answer: 'unknown' | 'none' | 'does not apply'): Fact[] => [
+      ...described,
+      ...readings.slice(0, 5),
+      { kind: 'reading-absent', v: 1, quantity: 'speaking-length', place: { key: 42 }, answer },
+    ];
+    expect(openNames(answered('unknown'))).toEqual(['speaking-length/D4']);
+    expect(openNames(answered('none'))).toEqual([]);
+    expect(openNames(answered('does not apply'))).toEqual([]);
+  });
+
+  it('says in its sentence that somebody looked in vain', () => {
+    const facts: Fact[] = [
+      ...described,
+      ...readings.slice(0, 5),
+      { kind: 'reading-absent', v: 1, quantity: 'speaking-length', place: { key: 42 }, answer: 'unknown' },
+    ];
+    expect(stripCheck(foldJob(journal(facts))).openGaps[0]?.sentence).toContain('somebody looked');
+  });
+
+  it('takes a gap that was accepted by name and reason as closed, and still lists it', () => {
+    const facts: Fact[] = [
+      ...described,
+      ...readings.slice(0, 5),
+      { kind: 'gap-accepted', v: 1, gap: 'speaking-length/D4', reason: 'the string was missing' },
+    ];
+    const check = stripCheck(foldJob(journal(facts)));
+    expect(check.isPassed).toBe(true);
+    expect(check.gaps.map(({ accepted }) => accepted?.reason)).toEqual(['the string was missing']);
+  });
+
+  it('puts what is lost for ever first', () => {
+    const { gaps } = stripCheck(foldJob(journal(described.slice(0, 4))));
+    const ranks = gaps.map(({ rank }) => rank);
+    expect(ranks).toEqual([...ranks].sort((a, b) => order.indexOf(a) - order.indexOf(b)));
+    expect(new Set(ranks).size).toBe(3);
+  });
+
+  it('fails while the piano is not described', () => {
+    expect(openNames(described.slice(0, 1))).toEqual(['piano']);
+  });
+});
+const order = ['lost for ever', 'costly', 'convenient'];
+
+describe('the seal', () => {
+  const sealed = journal([...described, ...readings]);
+  const seal = sealOf(sealed);
+
+  it('covers the as-found facts, in journal order, and is the same however the entries are ordered', () => {
+    expect(seal.entries).toBe(described.length - 1 + readings.length);
+    expect(sealOf([...sealed].reverse())).toEqual(seal);
+    expect(isSealIntact(seal, sealed)).toBe(true);
+  });
+
+  it('does not hold when a covered entry is changed or gone', () => {
+    const last = sealed.at(-1)!;
+    const changed = { ...last, fact: { ...last.fact, value_si: 0.63 } } as Entry;
+    expect(isSealIntact(seal, [...sealed.slice(0, -1), changed])).toBe(false);
+    expect(isSealIntact(seal, sealed.slice(0, -1))).toBe(false);
+  });
+
+  it('holds when later entries come in, and when a covered one is withdrawn later', () => {
+    const later = [
+      ...sealed,
+      entryOf(90, 90, wireReading(40, 0.0011)),
+      entryOf(91, 91, {
+        kind: 'withdrawn',
+        v: 1,
+        entry: ulidFrom(1000 + described.length),
+        reason: 'wrong string',
+      }),
+    ];
+    expect(isSealIntact(seal, later)).toBe(true);
+  });
+});
