@@ -6,6 +6,7 @@ export { absences, type ObservedThing, observedThingNames, observedThings } from
 
 // Facts
 export { type Fact, type FactOf, factSchema, isAsFoundFact, type Reading } from './facts/index.ts';
+export { type PhotoMark, photoMarkSchema } from './facts/photo.ts';
 export { keySchema, type Place, placeSchema } from './facts/place.ts';
 export { type ReadUnit, readUnits, siFromRead, unitsForDimension } from './facts/read-units.ts';
 export { conditionSchema, origins, stages } from './facts/reading.ts';
@@ -16,6 +17,7 @@ export {
   readingQuantityNames,
 } from './facts/reading-quantities.ts';
 export { frontTerminations, windings } from './facts/section-described.ts';
+export type { StringPlace } from './facts/wire-path.ts';
 // A job as a file
 export { readJournalLines, type UnreadLine, writeJournalLines } from './file/journal-lines.ts';
 

@@ -1,12 +1,20 @@
 import { z } from 'zod';
 import { observationSchema, readingAbsentSchema } from './answer.ts';
 import { readingsImportedSchema, withdrawnSchema } from './housekeeping.ts';
+import { instrumentDescribedSchema } from './instrument-described.ts';
 import { jobOpenedSchema } from './job-opened.ts';
+import { photoSchema } from './photo.ts';
 import { pianoDescribedSchema } from './piano-described.ts';
+import { platePartSchema } from './plate-part.ts';
 import { readingSchema } from './reading.ts';
+import { sampleKeptSchema } from './sample-kept.ts';
 import { sectionDescribedSchema } from './section-described.ts';
+import { sizeStampSchema } from './size-stamp.ts';
+import { softPartSchema } from './soft-part.ts';
 import { gapAcceptedSchema, sealedSchema } from './strip.ts';
 import { unisonsDescribedSchema } from './unisons-described.ts';
+import { windingDescribedSchema } from './winding-described.ts';
+import { wirePathSchema } from './wire-path.ts';
 
 /** Every kind of fact this program knows, one schema each. */
 export const factSchema = z.discriminatedUnion('kind', [
@@ -17,6 +25,14 @@ export const factSchema = z.discriminatedUnion('kind', [
   readingSchema,
   readingAbsentSchema,
   observationSchema,
+  sizeStampSchema,
+  windingDescribedSchema,
+  wirePathSchema,
+  softPartSchema,
+  platePartSchema,
+  photoSchema,
+  sampleKeptSchema,
+  instrumentDescribedSchema,
   gapAcceptedSchema,
   sealedSchema,
   readingsImportedSchema,
@@ -35,6 +51,13 @@ export function isAsFoundFact(fact: { readonly kind: string }): boolean {
     case 'unisons-described':
     case 'reading-absent':
     case 'observation':
+    case 'size-stamp':
+    case 'winding-described':
+    case 'wire-path':
+    case 'soft-part':
+    case 'plate-part':
+    case 'photo':
+    case 'sample-kept':
     case 'readings-imported':
       return true;
     case 'reading':

@@ -12,7 +12,22 @@ import {
 import type { ReadingQuantity } from './reading-quantities.ts';
 
 /** Units a value can be read in. The SI value stands beside the value as read. */
-export const readUnits = ['mm', 'in', 'um', 'm', 'N·m', 'in·lbf', 'kgf·cm', 'Hz', 'deg', '%', '°C'] as const;
+export const readUnits = [
+  'mm',
+  'in',
+  'um',
+  'm',
+  'N·m',
+  'in·lbf',
+  'kgf·cm',
+  'Hz',
+  'deg',
+  'rad',
+  'turns',
+  'cents',
+  '%',
+  '°C',
+] as const;
 export type ReadUnit = (typeof readUnits)[number];
 
 const conversions: Record<
@@ -28,6 +43,9 @@ const conversions: Record<
   kgf·cm: { dimension: 'torque', toSi: kilogramForceCentimetres },
   Hz: { dimension: 'frequency', toSi: hertz },
   deg: { dimension: 'angle', toSi: degrees },
+  rad: { dimension: 'angle', toSi: (value) => value },
+  turns: { dimension: 'count', toSi: (value) => value },
+  cents: { dimension: 'pitch offset', toSi: (value) => value },
   '%': { dimension: 'relative humidity', toSi: (value) => value },
   '°C': { dimension: 'temperature', toSi: (value) => value },
 };

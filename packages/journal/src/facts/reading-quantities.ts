@@ -7,8 +7,16 @@
 export interface ReadingQuantity {
   /** The words on every screen and paper. */
   readonly label: string;
-  readonly dimension: 'length' | 'torque' | 'frequency' | 'angle' | 'relative humidity' | 'temperature';
-  /** Lowest and highest possible value, SI. */
+  readonly dimension:
+    | 'length'
+    | 'torque'
+    | 'frequency'
+    | 'angle'
+    | 'count'
+    | 'pitch offset'
+    | 'relative humidity'
+    | 'temperature';
+  /** Lowest and highest possible value: SI, degrees Celsius, per cent, cents, or a plain count. */
   readonly possible: readonly [low: number, high: number];
 }
 
@@ -29,7 +37,24 @@ export const readingQuantities = {
   'loop-to-winding': { label: 'loop to winding start', dimension: 'length', possible: [0.005, 0.8] },
   'winding-length': { label: 'winding length', dimension: 'length', possible: [0.1, 2.6] },
   'pin-diameter': { label: 'pin diameter', dimension: 'length', possible: [0.0055, 0.0095] },
+  'pin-length': { label: 'pin length', dimension: 'length', possible: [0.04, 0.09] },
+  'pin-height': { label: 'pin height above the plate', dimension: 'length', possible: [0.003, 0.05] },
+  'pin-coils': { label: 'coils on the pin', dimension: 'count', possible: [0.5, 8] },
   'pin-torque': { label: 'pin torque', dimension: 'torque', possible: [0, 60] },
+  'hitch-pin-diameter': { label: 'hitch pin diameter', dimension: 'length', possible: [0.0015, 0.01] },
+  'pressure-bar-height': { label: 'pressure bar height', dimension: 'length', possible: [0, 0.1] },
+  'strike-line-spacing': {
+    label: 'spacing at the strike line',
+    dimension: 'length',
+    possible: [0.002, 0.06],
+  },
+  'bridge-spacing': { label: 'spacing at the bridge', dimension: 'length', possible: [0.002, 0.06] },
+  'bearing-angle': { label: 'bearing angle', dimension: 'angle', possible: [-0.1, 0.2] },
+  'bearing-rise': { label: 'bearing rise', dimension: 'length', possible: [-0.01, 0.02] },
+  'soundboard-crown': { label: 'soundboard crown', dimension: 'length', possible: [-0.02, 0.03] },
+  'pitch-offset': { label: 'pitch as found', dimension: 'pitch offset', possible: [-1200, 1200] },
+  'relative-humidity': { label: 'relative humidity', dimension: 'relative humidity', possible: [0, 100] },
+  temperature: { label: 'temperature', dimension: 'temperature', possible: [-30, 60] },
 } as const satisfies Record<string, ReadingQuantity>;
 
 export type ReadingQuantityName = keyof typeof readingQuantities;

@@ -33,6 +33,9 @@ export const readingSchema = z
     stage: z.enum(stages),
     condition: conditionSchema.optional(),
     instrument: z.string().max(120).optional(),
+    /** For bearing and crown: the span the value was read over, and whether the strings were pressing on the board. */
+    span_m: z.number().positive().max(3).optional(),
+    loaded: z.boolean().optional(),
     /** Standard uncertainty stated for this reading, SI, where the instrument or the reader gave one. */
     uncertainty_si: z.number().positive().optional(),
     replaces: ulidSchema.optional(),

@@ -28,6 +28,14 @@ export function foldJob(entries: Iterable<Entry>): Job {
   const readings: StandingReading[] = [];
   const absences: Standing<FactOf<'reading-absent'>>[] = [];
   const observations: Standing<FactOf<'observation'>>[] = [];
+  const sizeStamps: Standing<FactOf<'size-stamp'>>[] = [];
+  const windings = new Map<string, Standing<FactOf<'winding-described'>>>();
+  const wirePaths: Standing<FactOf<'wire-path'>>[] = [];
+  const softParts = new Map<string, Standing<FactOf<'soft-part'>>>();
+  const plateParts = new Map<string, Standing<FactOf<'plate-part'>>>();
+  const photos = new Map<string, Standing<FactOf<'photo'>>>();
+  const samples: Standing<FactOf<'sample-kept'>>[] = [];
+  const instruments = new Map<string, Standing<FactOf<'instrument-described'>>>();
   const acceptedGaps: Standing<FactOf<'gap-accepted'>>[] = [];
   const imports: Standing<FactOf<'readings-imported'>>[] = [];
   const unknownEntries: Entry<UnknownFact>[] = [];
@@ -69,6 +77,30 @@ export function foldJob(entries: Iterable<Entry>): Job {
       case 'observation':
         observations.push(standing(entry, fact));
         break;
+      case 'size-stamp':
+        sizeStamps.push(standing(entry, fact));
+        break;
+      case 'winding-described':
+        windings.set(`${fact.key}/${fact.string ?? 'all'}`, standing(entry, fact));
+        break;
+      case 'wire-path':
+        wirePaths.push(standing(entry, fact));
+        break;
+      case 'soft-part':
+        softParts.set(`${fact.section}/${fact.part}`, standing(entry, fact));
+        break;
+      case 'plate-part':
+        plateParts.set(`${fact.section}/${fact.part}`, standing(entry, fact));
+        break;
+      case 'photo':
+        photos.set(fact.digest, standing(entry, fact));
+        break;
+      case 'sample-kept':
+        samples.push(standing(entry, fact));
+        break;
+      case 'instrument-described':
+        instruments.set(fact.instrument, standing(entry, fact));
+        break;
       case 'gap-accepted':
         acceptedGaps.push(standing(entry, fact));
         break;
@@ -97,6 +129,14 @@ export function foldJob(entries: Iterable<Entry>): Job {
     readings,
     absences,
     observations,
+    sizeStamps,
+    windings: [...windings.values()],
+    wirePaths: latestPaths(wirePaths),
+    softParts: [...softParts.values()],
+    plateParts: [...plateParts.values()],
+    photos: [...photos.values()],
+    samples,
+    instruments,
     acceptedGaps,
     imports,
     seal,
@@ -148,4 +188,17 @@ function noteAmendment(entry: Entry<Fact>, ordered: readonly Entry[], amendments
   if (target === undefined || !isAsFoundFact(target)) return;
   const reason = 'reason' in fact ? fact.reason : undefined;
   amendments.push({ entry: entry.id, at: entry.at, by: entry.by, reason, kind: fact.kind });
+}
+
+/** Drops every path of which a later one names a string: a string is on one wire only. */
+function latestPaths(paths: readonly Standing<FactOf<'wire-path'>>[]): Standing<FactOf<'wire-path'>>[] {
+  const taken = new Set<string>();
+  const latest: Standing<FactOf<'wire-path'>>[] = [];
+  for (const path of [...paths].reverse()) {
+    const names = path.strings.map(({ key, string }) => `${key}/${string}`);
+    if (names.some((name) => taken.has(name))) continue;
+    for (const name of names) taken.add(name);
+    latest.push(path);
+  }
+  return latest.reverse();
 }

@@ -48,6 +48,16 @@ export interface Job {
   readonly readings: readonly StandingReading[];
   readonly absences: readonly Standing<FactOf<'reading-absent'>>[];
   readonly observations: readonly Standing<FactOf<'observation'>>[];
+  readonly sizeStamps: readonly Standing<FactOf<'size-stamp'>>[];
+  readonly windings: readonly Standing<FactOf<'winding-described'>>[];
+  /** One for each wire whose strings have been said; a later path of a string stands in place of an earlier one. */
+  readonly wirePaths: readonly Standing<FactOf<'wire-path'>>[];
+  readonly softParts: readonly Standing<FactOf<'soft-part'>>[];
+  readonly plateParts: readonly Standing<FactOf<'plate-part'>>[];
+  readonly photos: readonly Standing<FactOf<'photo'>>[];
+  readonly samples: readonly Standing<FactOf<'sample-kept'>>[];
+  /** By name. */
+  readonly instruments: ReadonlyMap<string, Standing<FactOf<'instrument-described'>>>;
   readonly acceptedGaps: readonly Standing<FactOf<'gap-accepted'>>[];
   readonly imports: readonly Standing<FactOf<'readings-imported'>>[];
   readonly seal: Standing<FactOf<'sealed'>> | undefined;

@@ -1,0 +1,11 @@
+import { z } from 'zod';
+import { placeSchema } from './place.ts';
+
+/** A piece of the old stringing kept in a labelled bag: the last witness. */
+export const sampleKeptSchema = z.object({
+  kind: z.literal('sample-kept'),
+  v: z.literal(1),
+  what: z.string().min(1).max(200),
+  place: placeSchema,
+  label: z.string().min(1).max(80),
+});
