@@ -1,2 +1,14 @@
 // The port; what stands behind it is imported by apps alone, from '@becket/store/sqlite' and '@becket/store/files'
-export { type Cursor, EntryChanged, type JobListing, type JournalStore } from './port.ts';
+
+// For whoever builds another store behind the port
+export { type ArrivalAt, readCursor, writeCursor } from './cursor.ts';
+export {
+  type Cursor,
+  CursorNotKnown,
+  EntryChanged,
+  type JobListing,
+  type JournalStore,
+  type StoreProblem,
+  StoreUnavailable,
+} from './port.ts';
+export { splitBatch } from './split-batch.ts';

@@ -1,0 +1,1 @@
+export { type FilesStore, openFilesStore } from './open-files-store.ts';

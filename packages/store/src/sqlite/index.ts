@@ -1,0 +1,1 @@
+export { databaseFileIn, openSqliteStore, type SqliteStoreOptions } from './open-sqlite-store.ts';
