@@ -41,6 +41,8 @@ export {
   asFoundRecord,
   type Figure,
 } from './record/as-found-record.ts';
+// Which strings share a wire
+export { type LoopMap, type LoopQuestion, loopMap, stringsInOrder } from './record/loop-map.ts';
 export { neededQuantities } from './record/needed-quantities.ts';
 export { isSealIntact, sealOf } from './strip/seal.ts';
 export { type Gap, type GapRank, gapRanks, type StripCheck, stripCheck } from './strip/strip-check.ts';

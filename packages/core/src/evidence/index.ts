@@ -1,0 +1,2 @@
+// Values from readings
+export { type ValueFromReadings, valueFromReadings } from './value-from-readings.ts';
