@@ -69,7 +69,8 @@ export const kilogramForceCentimetres = (value: number): NewtonMetres =>
   newtonMetres(value * STANDARD_GRAVITY * 0.01);
 export const inNewtonMetres = (torque: NewtonMetres): number => torque;
 export const inInchPounds = (torque: NewtonMetres): number => torque / NEWTON_METRES_PER_INCH_POUND;
-export const inKilogramForceCentimetres = (torque: NewtonMetres): number => torque / (STANDARD_GRAVITY * 0.01);
+export const inKilogramForceCentimetres = (torque: NewtonMetres): number =>
+  torque / (STANDARD_GRAVITY * 0.01);
 
 // Frequency, pitch offset, angle, temperature
 export type Hertz = Quantity<'frequency'>;
@@ -86,3 +87,8 @@ export const inRadians = (angle: Radians): number => angle;
 export const inDegrees = (angle: Radians): number => (angle * 180) / Math.PI;
 export type Kelvins = Quantity<'temperature difference'>;
 export const kelvins = (value: number): Kelvins => quantity('temperature difference', value);
+
+// How hard a string is to set moving: force per velocity
+export type NewtonSecondsPerMetre = Quantity<'mechanical impedance'>;
+export const newtonSecondsPerMetre = (value: number): NewtonSecondsPerMetre =>
+  quantity('mechanical impedance', value);

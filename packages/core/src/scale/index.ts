@@ -1,0 +1,17 @@
+// A scale and what it does
+
+export {
+  type AnalysisOptions,
+  analyseNote,
+  carryingDiameter,
+  type InharmonicityMethod,
+  type NoteAnalysis,
+} from './note-analysis.ts';
+export type { ScaleNote } from './scale.ts';
+export {
+  analyseScale,
+  type LoadShare,
+  reanalyseNote,
+  type ScaleAnalysis,
+  totalsOf,
+} from './scale-analysis.ts';

@@ -1,0 +1,91 @@
+import { type Newtons, newtons } from '../units/index.ts';
+import { type AnalysisOptions, analyseNote, type NoteAnalysis } from './note-analysis.ts';
+import type { ScaleNote } from './scale.ts';
+
+/** The strings of a section or bridge and what they pull together. */
+export interface LoadShare {
+  readonly name: string;
+  /** Key numbers of its lowest and highest note. */
+  readonly firstKey: number;
+  readonly lastKey: number;
+  readonly notes: number;
+  readonly strings: number;
+  readonly load: Newtons;
+}
+
+export interface ScaleAnalysis {
+  /** In the order of the keys. */
+  readonly notes: readonly NoteAnalysis[];
+  /** In the order of their lowest key. */
+  readonly sections: readonly LoadShare[];
+  readonly bridges: readonly LoadShare[];
+  /** Sum of all string tensions: what the plate bears, but for the directions of the strings. */
+  readonly total: Newtons;
+  readonly totalStrings: number;
+}
+
+/**
+ * Analyses a whole compass: every note, and the load by section, by bridge and in all.
+ * @param notes  in any order, each key at most once; notes that are missing are left out of the sums
+ */
+export function analyseScale(notes: readonly ScaleNote[], options: AnalysisOptions = {}): ScaleAnalysis {
+  return totalsOf(notes.map((note) => analyseNote(note, options)));
+}
+
+/** The same analysis after one note has changed: only that note is worked out anew, the sums are added up again. */
+export function reanalyseNote(
+  analysis: ScaleAnalysis,
+  note: ScaleNote,
+  options: AnalysisOptions = {},
+): ScaleAnalysis {
+  const others = analysis.notes.filter((analysed) => analysed.key !== note.key);
+  return totalsOf([...others, analyseNote(note, options)]);
+}
+
+/** Adds up notes that have been analysed. */
+export function totalsOf(analysedNotes: readonly NoteAnalysis[]): ScaleAnalysis {
+  const notes = [...analysedNotes].sort((a, b) => a.key - b.key);
+  notes.forEach((analysed, index) => {
+    if (analysed.key === notes[index - 1]?.key) {
+      throw new RangeError(
+        `Cannot analyse a scale as each key may occur once: key ${analysed.key} occurs more than once`,
+      );
+    }
+  });
+  const all = loadOf('all', notes);
+  return {
+    notes,
+    sections: loadsBy(notes, (note) => note.section),
+    bridges: loadsBy(notes, (note) => note.bridge),
+    total: all.load,
+    totalStrings: all.strings,
+  };
+}
+
+function loadsBy(notes: readonly NoteAnalysis[], nameOf: (note: ScaleNote) => string): LoadShare[] {
+  const groups = new Map<string, NoteAnalysis[]>();
+  for (const analysed of notes) {
+    const name = nameOf(analysed.note);
+    const group = groups.get(name);
+    if (group === undefined) groups.set(name, [analysed]);
+    else group.push(analysed);
+  }
+  return [...groups].map(([name, group]) => loadOf(name, group));
+}
+
+function loadOf(name: string, notes: readonly NoteAnalysis[]): LoadShare {
+  let load = 0;
+  let strings = 0;
+  for (const analysed of notes) {
+    load += analysed.unisonTension;
+    strings += analysed.note.strings;
+  }
+  return {
+    name,
+    firstKey: notes[0]?.key ?? 0,
+    lastKey: notes[notes.length - 1]?.key ?? 0,
+    notes: notes.length,
+    strings,
+    load: newtons(load),
+  };
+}
