@@ -1,5 +1,14 @@
 // A scale and what it does
 
+// Letting it down
+export {
+  type LetDownPass,
+  type LetDownSection,
+  type LetDownStep,
+  type LetDownString,
+  letDownCautions,
+  letDownPlan,
+} from './let-down-plan.ts';
 export {
   type AnalysisOptions,
   analyseNote,
