@@ -17,7 +17,7 @@ describe('newUlid()', () => {
 
   it('sorts by time', () => {
     fc.assert(
-      fc.property(fc.nat(), fc.integer({ min: 1, max: 1e9 }), (time, later) => {
+      fc.property(fc.integer({ min: 1 }), fc.integer({ min: 1, max: 1e9 }), (time, later) => {
         const early = newUlid(new Date(time), () => 0.999);
         expect(early < newUlid(new Date(time + later), () => 0)).toBe(true);
       }),
