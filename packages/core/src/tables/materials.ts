@@ -1,9 +1,10 @@
 import {
   gigapascals,
+  inches,
   type KilogramsPerCubicMetre,
   kilogramsPerCubicMetre,
   type Metres,
-  millimetres,
+  metres,
   type Pascals,
   requirePositive,
 } from '../units/index.ts';
@@ -45,10 +46,10 @@ export interface ModulusBand {
  * to .032, .063, .125 in and above (from memory).
  */
 export const MUSIC_WIRE_MODULUS_BANDS: readonly ModulusBand[] = [
-  { upTo: millimetres(0.8128), youngsModulus: gigapascals(203.4) },
-  { upTo: millimetres(1.6002), youngsModulus: gigapascals(200) },
-  { upTo: millimetres(3.175), youngsModulus: gigapascals(196.5) },
-  { upTo: millimetres(Number.POSITIVE_INFINITY), youngsModulus: gigapascals(193) },
+  { upTo: inches(0.032), youngsModulus: gigapascals(203.4) },
+  { upTo: inches(0.063), youngsModulus: gigapascals(200) },
+  { upTo: inches(0.125), youngsModulus: gigapascals(196.5) },
+  { upTo: metres(Number.POSITIVE_INFINITY), youngsModulus: gigapascals(193) },
 ];
 
 /**
