@@ -10,7 +10,7 @@ export type Ulid = z.infer<typeof ulidSchema>;
 /**
  * A new id from the time and a source of chance, both handed in: `random` gives numbers from 0 up to 1.
  *
- * @example  newUlid(new Date(1), () => 0)  // '00000000010000000000000000'
+ * @example  newUlid(new Date(1), () => 0)  // = 00000000010000000000000000
  */
 export const newUlid = (at: Date, random: () => number): Ulid =>
   // The library takes a time of 0 for "now"; one millisecond later keeps it a function of its arguments.

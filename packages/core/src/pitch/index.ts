@@ -4,6 +4,7 @@
 export { type BeatRate, beatRate, type SoundingNote } from './beat-rate.ts';
 export { beatTable, type Interval, type SoundingKey, type TableBeat, tuningIntervals } from './beat-table.ts';
 export { equalTemperedFrequency } from './equal-temperament.ts';
+// Stretch by the matching of partials
 export {
   type OctaveAnchor,
   type OctaveRule,
@@ -11,7 +12,6 @@ export {
   octaveShares,
   usualOctaveRule,
 } from './octave-rule.ts';
-// Stretch by the matching of partials
 export { matchedWidth, partialFromFirst } from './partials.ts';
 export {
   type NoteInharmonicity,

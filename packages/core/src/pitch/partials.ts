@@ -32,7 +32,7 @@ export function requirePartial(n: number, name: string, task: string): number {
  * Throws: RangeError when an input is outside its range.
  * Source: R. W. Young, J. Acoust. Soc. Am. 24 (1952) 267; H. Fletcher, J. Acoust. Soc. Am. 36 (1964) 203, for the law
  * (page numbers from memory).
- * @example partialFromFirst({ firstPartial: hertz(100), inharmonicity: 0.0004, partial: 8 })  // ≈ 809.976 Hz
+ * @example partialFromFirst({ firstPartial: hertz(100), inharmonicity: 0.0004, partial: 8 })  // ≈ 810.013 Hz
  */
 export function partialFromFirst(note: {
   firstPartial: Hertz;

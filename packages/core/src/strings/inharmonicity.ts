@@ -60,7 +60,7 @@ export function inharmonicity(string: {
  * Holds for: uniform pinned strings exactly; for a wound string as far as B was fitted.
  * Throws: RangeError when an input is out of range.
  * Source: H. Fletcher, J. Acoust. Soc. Am. 36 (1964) 203.
- * @example  partialFrequency({ frequency: hertz(220), inharmonicity: 0.0003, partial: 8 })  // ≈ 1776.815 Hz
+ * @example  partialFrequency({ frequency: hertz(220), inharmonicity: 0.0003, partial: 8 })  // ≈ 1776.816 Hz
  */
 export function partialFrequency(string: {
   frequency: Hertz;
