@@ -1,32 +1,37 @@
 // Plain strings: mass, tension, strength
 
-// Any string: stretch, warmth, sound along the wire, what it does to bridge and pin
-export {
-  type BearingRise,
-  bearingForce,
-  bearingForceFromRise,
-  deflectionFromRise,
-} from './bearing.ts';
 export { breakLoad } from './break-load.ts';
 export { type BreakShare, breakShare } from './break-share.ts';
-export { elongation } from './elongation.ts';
-export { stringImpedance } from './impedance.ts';
+export { plainLinearDensity } from './linear-density.ts';
+export type { PlainString } from './plain-string.ts';
+export { wireStress } from './stress.ts';
+export { stringFrequency, stringTension } from './string-tension.ts';
+
 // Plain strings: stiffness and partials
+
 export {
   inharmonicity,
   inharmonicityCents,
   inharmonicityFromCents,
   partialFrequency,
 } from './inharmonicity.ts';
-export { plainLinearDensity } from './linear-density.ts';
+
+// Any string: stretch, warmth, sound along the wire, what it does to bridge and pin
+
+export {
+  type BearingRise,
+  bearingForce,
+  bearingForceFromRise,
+  deflectionFromRise,
+} from './bearing.ts';
+export { elongation } from './elongation.ts';
+export { stringImpedance } from './impedance.ts';
 export { longitudinalMode } from './longitudinal-mode.ts';
-export type { PlainString } from './plain-string.ts';
 export { pullOnPin } from './pull-on-pin.ts';
-export { wireStress } from './stress.ts';
-export { stringFrequency, stringTension } from './string-tension.ts';
 export { frequencyAtTension, pitchPerKelvin } from './temperature-pitch.ts';
 
 // Wound strings: mass, tension and exact modes
+
 export {
   fullLinearDensity,
   overallDiameter,

@@ -1,4 +1,5 @@
 // How strong wire is
+
 export { A228_MAXIMUM, A228_MINIMUM } from './astm-a228.ts';
 export { EN_10270_SH_MINIMUM, EN_10270_SM_MINIMUM } from './en-10270.ts';
 export {
@@ -7,7 +8,9 @@ export {
   handbookStrengthLaw,
   SHIGLEY_A228_LAW,
 } from './handbook-strength-law.ts';
+
 // What wire is made of
+
 export {
   CAST_IRON_EXPANSION_PER_KELVIN,
   COPPER_DENSITY,
@@ -19,7 +22,9 @@ export {
   STEEL_EXPANSION_PER_KELVIN,
   STEEL_YOUNGS_MODULUS,
 } from './materials.ts';
+
 // The sizes in which wire is drawn
+
 export { METRIC_WIRE_SIZES } from './metric-wire-sizes.ts';
 export {
   diametersOfSize,

@@ -47,7 +47,7 @@ export interface InterpolatedStrengthTableInput
  *     S(d) = S₁ + (S₂ − S₁) · ln(d/d₁) / ln(d₂/d₁)        d₁ ≤ d ≤ d₂ neighbouring rows
  *
  * Drawing raises strength in proportion to the logarithm of the reduction, so the tables are nearly straight in ln d;
- * reading A228 straight in d instead moves a figure by less than 1 MPa.
+ * reading A228 straight in d instead moves a figure by less than 0.5 MPa.
  * Outside the rows the nearest interval is extended and the answer is flagged `isWithinRange: false`; it is for the
  * caller to show that flag. The uncertainty is carried along the same straight line.
  * Throws: RangeError for fewer than two rows, a diameter given twice, or a figure that is not positive.
