@@ -1,1 +1,19 @@
-export {};
+// Papers as plain data
+export { asFoundRecordPaper } from './as-found-record/as-found-record-paper.ts';
+export { bassStringOrderPaper } from './bass-string-order/bass-string-order-paper.ts';
+export type { PaperOptions } from './every-paper/paper-options.ts';
+export type { LengthUnit } from './figures/lengths.ts';
+export type {
+  Block,
+  Cell,
+  Chart,
+  MachineTable,
+  PageTree,
+  PaperSize,
+  Table,
+  TableColumn,
+  TableRow,
+} from './page-tree.ts';
+
+// From a tree to CSV; PDF is behind '@becket/papers/pdf'
+export { renderCsv } from './render/csv.ts';

@@ -4,8 +4,18 @@ export { JobNotFound, RecordIsSealed, readJob, type TaskContext } from './contex
 export { checkSections, describePiano, describeSections, describeUnisons } from './describe-piano.ts';
 // Jobs
 export { type ListedJob, listJobs } from './list-jobs.ts';
+// Papers
+export {
+  type MadePaper,
+  makePaper,
+  type PaperFormat,
+  type PaperName,
+  type PaperToMake,
+  paperFormats,
+  paperNames,
+  paperSizes,
+} from './make-paper.ts';
 export { type NewJob, openJob } from './open-job.ts';
-
 // Record
 export {
   type ReadingToRecord,

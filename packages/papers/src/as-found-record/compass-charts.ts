@@ -1,0 +1,86 @@
+import { noteName } from '@becket/core';
+import type { AsFoundNote, Job, ReadingQuantityName } from '@becket/journal';
+import { axisOver } from '../chart/axis.ts';
+import { type LengthUnit, lengthIn } from '../figures/lengths.ts';
+import type { Axis, Chart, ChartSeries } from '../page-tree.ts';
+
+/** Wire and length over the whole compass, one question each: a chart appears once it has a point. */
+export function compassCharts(job: Job, notes: readonly AsFoundNote[], unit: LengthUnit): Chart[] {
+  const chart = (
+    title: string,
+    words: string,
+    scale: Axis['scale'],
+    name: string,
+    series: readonly ChartSeries[],
+  ): Chart[] => {
+    const drawn = series.filter(({ points }) => points.length > 0);
+    const values = drawn.flatMap(({ points }) => points.map(([, value]) => value));
+    const y = axisOver(values, { name: `${name}, ${unit}`, scale });
+    return y === undefined
+      ? []
+      : [{ is: 'chart', title, words, x: keyAxis(notes), y, bands: bandsOf(job), series: drawn }];
+  };
+  const of = (quantity: ReadingQuantityName) => pointsOf(notes, quantity, unit);
+  return [
+    ...chart(
+      'Steel: plain wire and cores',
+      'Diameter of the plain wire and of the cores of the wound strings, against key number. A step between neighbours is a change of size; a mark off the run of its neighbours is worth another look.',
+      'linear',
+      'diameter',
+      [
+        { name: 'plain wire', mark: 'dot', points: of('wire-diameter') },
+        { name: 'core', mark: 'ring', points: of('core-diameter') },
+      ],
+    ),
+    ...chart(
+      'Wound strings: over all',
+      'Diameter over all of the wound strings, against key number.',
+      'linear',
+      'diameter',
+      [
+        { name: 'over all', mark: 'square', points: of('over-all-diameter') },
+        { name: 'over inner layer', mark: 'cross', points: of('inner-layer-diameter') },
+      ],
+    ),
+    ...chart(
+      'Speaking length',
+      'Speaking length of each note against key number, on a logarithmic scale: a run that shortens by the same share from note to note is a straight line.',
+      'log',
+      'length',
+      [{ name: 'speaking length', mark: 'dot', points: of('speaking-length') }],
+    ),
+  ];
+}
+
+function pointsOf(
+  notes: readonly AsFoundNote[],
+  quantity: ReadingQuantityName,
+  unit: LengthUnit,
+): ChartSeries['points'] {
+  return notes.flatMap((note) => {
+    const figure = note.figures[quantity];
+    // Four decimals keep the marks in place and the saved trees readable.
+    return figure === undefined ? [] : [[note.key, Number(lengthIn(figure.value, unit).toFixed(4))] as const];
+  });
+}
+
+/** The compass with a tick at its ends and at each C. */
+function keyAxis(notes: readonly AsFoundNote[]): Axis {
+  const first = notes[0]?.key ?? 1;
+  const last = notes.at(-1)?.key ?? 88;
+  const ticks = notes
+    .filter(({ note }) => /^C\d$/.test(note))
+    .map(({ key }) => key)
+    // A tick too near an end would write over it.
+    .filter((key) => key - first > 2 && last - key > 2);
+  return {
+    name: 'key',
+    scale: 'linear',
+    from: first - 0.5,
+    to: last + 0.5,
+    ticks: [first, ...ticks, last].map((at) => ({ at, text: `${at} ${noteName(at)}` })),
+  };
+}
+
+const bandsOf = ({ sections }: Job): Chart['bands'] =>
+  sections.map(({ section, firstKey, lastKey }) => ({ from: firstKey, to: lastKey, name: section }));

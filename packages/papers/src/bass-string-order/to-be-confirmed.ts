@@ -1,0 +1,100 @@
+import { noteName } from '@becket/core';
+import type { AsFoundNote, ReadingQuantityName } from '@becket/journal';
+import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
+import { hasInnerLayer, type OrderLine, orderedQuantities } from './order-lines.ts';
+
+/**
+ * Speaking length less bare ends should be the winding length. Rule and calliper readings of three lengths together
+ * are good to about this much. Common practice, no source.
+ */
+const lengthsAgreeWithin = 0.003;
+
+/** Everything a maker of strings would have to ask: blanks, figures that disagree, and what this paper cannot say. */
+export function toBeConfirmed(lines: readonly OrderLine[], unit: LengthUnit): string[] {
+  return [...blanks(lines), ...disagreements(lines, unit), ...makers(lines)];
+}
+
+function blanks(lines: readonly OrderLine[]): string[] {
+  const items: string[] = [];
+  const wanted = lines.filter(({ note }) => note.strings === undefined);
+  if (wanted.length > 0) items.push(`Number wanted: ${notesInWords(wanted)} not said.`);
+  for (const [quantity, name] of orderedQuantities) {
+    const asked = lines.filter(
+      ({ note }) =>
+        note.figures[quantity] === undefined && (quantity !== 'inner-layer-diameter' || hasInnerLayer(note)),
+    );
+    const parts = (['not read', 'unknown'] as const).flatMap((why) => {
+      const own = asked.filter(({ note }) => reasonOf(note, quantity) === why);
+      const words = why === 'unknown' ? 'unknown (somebody looked and could not read it)' : 'not read';
+      return own.length === 0 ? [] : [`${notesInWords(own)} ${words}`];
+    });
+    if (parts.length > 0) items.push(`${capitalised(name)}: ${parts.join('; ')}.`);
+  }
+  return items;
+}
+
+const reasonOf = (note: AsFoundNote, quantity: ReadingQuantityName) => note.absences[quantity] ?? 'not read';
+
+function disagreements(lines: readonly OrderLine[], unit: LengthUnit): string[] {
+  return lines.flatMap(({ note }) => {
+    const items: string[] = [];
+    if (note.contradiction !== undefined)
+      items.push(`${note.note}: ${note.contradiction}. Measure it again.`);
+    const { figures } = note;
+    const speaking = figures['speaking-length']?.value;
+    const winding = figures['winding-length']?.value;
+    const front = figures['bare-front']?.value;
+    const back = figures['bare-back']?.value;
+    if (speaking !== undefined && winding !== undefined && front !== undefined && back !== undefined) {
+      const expected = speaking - front - back;
+      if (Math.abs(expected - winding) > lengthsAgreeWithin) {
+        items.push(
+          `${note.note}: the winding length is ${lengthInWords(winding, 'length', unit)}, but speaking length less bare ends is ${lengthInWords(expected, 'length', unit)}. One of the four figures is wrong.`,
+        );
+      }
+    }
+    return items;
+  });
+}
+
+/** What the record cannot say yet, or has not said. Common practice of ordering, no source. */
+function makers(lines: readonly OrderLine[]): string[] {
+  const lacking = (is: (line: OrderLine) => boolean, words: string): string[] => {
+    const own = lines.filter(is);
+    return own.length === 0 ? [] : [`${words}: ${notesInWords(own)}.`];
+  };
+  return [
+    ...lacking(({ winding }) => (winding?.loopStyle ?? 'unknown') === 'unknown', 'Loop style not stated'),
+    ...lacking(
+      ({ winding }) => (winding?.twist ?? 'unknown') === 'unknown',
+      'Direction of the winding not stated',
+    ),
+    ...lacking(
+      ({ note }) => note.figures['hitch-pin-diameter'] === undefined,
+      'Hitch pin diameter not stated',
+    ),
+    ...lacking(
+      ({ note }) => (note.strings ?? 0) > 1,
+      'Left and right string are ordered alike; say where they differ',
+    ),
+    'Core round or hexagonal, and whether its ends are flattened under the winding: not stated.',
+    'Winding wire: copper is assumed; say if it is bare or plated, or of another metal.',
+    'Length of core wire beyond the front termination, to the pin: not stated.',
+  ];
+}
+
+/** 'A0 to C1, D#1': runs of neighbouring keys drawn together. */
+export function notesInWords(lines: readonly { readonly note: { readonly key: number } }[]): string {
+  const keys = lines.map(({ note }) => note.key);
+  const runs: [number, number][] = [];
+  for (const key of keys) {
+    const run = runs.at(-1);
+    if (run !== undefined && key === run[1] + 1) run[1] = key;
+    else runs.push([key, key]);
+  }
+  return runs
+    .map(([from, to]) => (from === to ? noteName(from) : `${noteName(from)} to ${noteName(to)}`))
+    .join(', ');
+}
+
+const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,13 @@
+import type { LengthUnit } from '../figures/lengths.ts';
+
+/** What a paper needs to know beside the job. */
+export interface PaperOptions {
+  /** The day printed on the paper: RFC 3339 UTC. */
+  readonly at: string;
+  /** The unit that stands first. */
+  readonly firstUnit: LengthUnit;
+  /** Where the job is found again; without it the paper has no code to scan. */
+  readonly address?: string | undefined;
+  /** Whether the entries under the seal are all there and unchanged; undefined when nobody has checked. */
+  readonly isSealIntact?: boolean | undefined;
+}

@@ -1,0 +1,62 @@
+import { inInches, inMillimetres, type Metres } from '@becket/core';
+import type { Cell, TableColumn } from '../page-tree.ts';
+
+/** Which unit stands first, and so in full ink; the other stands beside it. */
+export type LengthUnit = 'mm' | 'in';
+
+/** How far a kind of length deserves to be printed: a micrometer reads the first, a rule the second. */
+export type LengthKind = 'diameter' | 'length';
+
+const decimals: Readonly<Record<LengthKind, Readonly<Record<LengthUnit, number>>>> = {
+  diameter: { mm: 3, in: 4 },
+  length: { mm: 1, in: 2 },
+};
+
+/**
+ * A length in one unit, without the unit's name.
+ * @example lengthText(0.00105, 'mm', 'diameter')  // = 1.050
+ */
+export function lengthText(length: number, unit: LengthUnit, kind: LengthKind): string {
+  return lengthIn(length, unit).toFixed(decimals[kind][unit]);
+}
+
+/** A length in both units for running text: '1.050 mm (0.0413 in)'. */
+export function lengthInWords(length: number, kind: LengthKind, first: LengthUnit): string {
+  const second = otherUnit(first);
+  return `${lengthText(length, first, kind)} ${first} (${lengthText(length, second, kind)} ${second})`;
+}
+
+/**
+ * A spread or an uncertainty in one unit; what would round to nothing says how small it is instead.
+ * @example smallLengthText(0.00001, 'mm', 'length')  // = <0.1
+ */
+export function smallLengthText(length: number, unit: LengthUnit, kind: LengthKind): string {
+  const text = lengthText(length, unit, kind);
+  if (length === 0 || Number(text) !== 0) return text;
+  const places = decimals[kind][unit];
+  return `<${(10 ** -places).toFixed(places)}`;
+}
+
+export const otherUnit = (unit: LengthUnit): LengthUnit => (unit === 'mm' ? 'in' : 'mm');
+
+/** Two columns side by side, the first unit and the other, under one heading. */
+export function lengthColumns(
+  group: string,
+  first: LengthUnit,
+  [firstShare, secondShare]: readonly [number, number] = [36, 34],
+): TableColumn[] {
+  return [
+    { group, heading: first, align: 'right', share: firstShare },
+    { group, heading: otherUnit(first), align: 'right', share: secondShare, tone: 'quiet' },
+  ];
+}
+
+/** The two cells that belong under `lengthColumns`. */
+export function lengthCells(length: number, kind: LengthKind, first: LengthUnit): Cell[] {
+  return [lengthText(length, first, kind), lengthText(length, otherUnit(first), kind)];
+}
+
+/** A length as a plain number in this unit. */
+export function lengthIn(length: number, unit: LengthUnit): number {
+  return unit === 'mm' ? inMillimetres(length as Metres) : inInches(length as Metres);
+}

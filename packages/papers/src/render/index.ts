@@ -1,0 +1,4 @@
+// From a page tree to PDF; asked for only when a paper is wanted, since it brings the type-setting library along.
+export type { PaperFonts } from './fonts.ts';
+export { fontsOnNode } from './fonts-on-node.ts';
+export { renderPdf } from './pdf.ts';

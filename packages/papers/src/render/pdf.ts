@@ -1,0 +1,328 @@
+import type { Content, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces';
+import { chartSvg } from '../chart/chart-svg.ts';
+import type { Block, Cell, PageTree, PaperSize, Table, TableColumn, TableRow } from '../page-tree.ts';
+import { fontFileNames, type PaperFonts } from './fonts.ts';
+
+/*
+ * Page trees set in type. Lengths are points (1/72 in). Nothing here knows of pianos.
+ */
+
+const ink = '#1a1a1a';
+const quiet = '#595959';
+const rule = '#c8c8c8';
+const shade = '#efefef';
+const margins = { side: 40, top: 58, bottom: 56 };
+const tableTextSize = { portrait: 8.5, landscape: 8.5 } as const;
+const cellPadding = 3;
+/** Three charts to a page. */
+const chartHeight = 165;
+/** Width × height, portrait. A4: ISO 216. Letter: ANSI/ASME Y14.1, 8½ × 11 in. */
+const pageSizes: Readonly<Record<PaperSize, { width: number; height: number }>> = {
+  A4: { width: (210 / 25.4) * 72, height: (297 / 25.4) * 72 },
+  Letter: { width: 612, height: 792 },
+};
+
+export interface PdfOptions {
+  readonly size: PaperSize;
+  readonly fonts: PaperFonts;
+  /** When the file was made, for its own record. The paper's printed date stands in the tree. */
+  readonly madeAt: Date;
+}
+
+/**
+ * A page tree as a PDF: fonts embedded, text searchable, charts as vectors, chapters as bookmarks.
+ *
+ * The same tree, fonts, size and time give the same bytes.
+ */
+export async function renderPdf(tree: PageTree, { size, fonts, madeAt }: PdfOptions): Promise<Uint8Array> {
+  const { default: pdfmake } = await import('pdfmake');
+  const files = (pdfmake as unknown as WithVirtualFiles).virtualfs;
+  // The faces are filed under their PostScript names, by which text inside a chart finds them again.
+  for (const [face, name] of Object.entries(fontFileNames)) {
+    if (!files.existsSync(name)) files.writeFileSync(name, Buffer.from(fonts[face as keyof PaperFonts]));
+  }
+  const { normal, bold, italics, boldItalics } = fontFileNames;
+  pdfmake.setFonts({ paper: { normal, bold, italics, bolditalics: boldItalics } });
+  // A paper is made of what it is handed: nothing is fetched and no other file is read.
+  pdfmake.setUrlAccessPolicy?.(() => false);
+  pdfmake.setLocalAccessPolicy?.(() => false);
+  const document = pdfmake.createPdf(documentOf(tree, size, madeAt)) as unknown as {
+    getBuffer(): Promise<Uint8Array>;
+  };
+  return document.getBuffer();
+}
+
+/** The part of pdfmake that its types leave out. */
+interface WithVirtualFiles {
+  readonly virtualfs: {
+    existsSync(name: string): boolean;
+    writeFileSync(name: string, content: Uint8Array): void;
+  };
+}
+
+function documentOf(tree: PageTree, size: PaperSize, madeAt: Date): TDocumentDefinitions {
+  const portrait = pageSizes[size];
+  const page =
+    tree.orientation === 'portrait' ? portrait : { width: portrait.height, height: portrait.width };
+  const width = page.width - 2 * margins.side;
+  const { running } = tree;
+  return {
+    pageSize: page,
+    pageMargins: [margins.side, margins.top, margins.side, margins.bottom],
+    language: tree.language,
+    info: { title: `${tree.title}: ${running.job}`, creationDate: madeAt, creator: 'Becket' },
+    displayTitle: true,
+    defaultStyle: { font: 'paper', fontSize: 9.5, lineHeight: 1.2, color: ink },
+    header: {
+      margin: [margins.side, 26, margins.side, 0],
+      fontSize: 8,
+      color: quiet,
+      columns: [
+        { text: running.job, width: '*' },
+        { text: tree.title, width: 'auto', alignment: 'center' },
+        { text: running.date, width: '*', alignment: 'right' },
+      ],
+    },
+    footer: (currentPage: number, pageCount: number): Content => ({
+      margin: [margins.side, 12, margins.side, 0],
+      fontSize: 7.5,
+      color: quiet,
+      columns: [
+        { stack: [running.seal, running.origin], width: '*' },
+        { text: `page ${currentPage} of ${pageCount}`, width: 70, alignment: 'right', fontSize: 8.5 },
+      ],
+    }),
+    content: contentsOf(tree, width),
+  } as TDocumentDefinitions;
+}
+
+function contentsOf(tree: PageTree, width: number): Content[] {
+  const contents: Content[] = [];
+  let isNewPage = false;
+  for (const block of tree.blocks) {
+    if (block.is === 'page break') {
+      isNewPage = true;
+      continue;
+    }
+    const content = contentOf(block, tree, width);
+    // The break hangs on what follows it: an empty line of its own could itself run over and leave a page blank.
+    contents.push(isNewPage ? ({ stack: [content], pageBreak: 'before' } as Content) : content);
+    isNewPage = false;
+  }
+  return contents;
+}
+
+function contentOf(block: Exclude<Block, { is: 'page break' }>, tree: PageTree, width: number): Content {
+  switch (block.is) {
+    case 'heading':
+      return headingOf(block.level, block.text);
+    case 'paragraph':
+      return {
+        text: block.text,
+        margin: [0, 0, 0, 6],
+        ...(block.tone === 'lead' ? { fontSize: 11.5 } : {}),
+        ...(block.tone === 'quiet' ? { fontSize: 8.5, color: quiet } : {}),
+      };
+    case 'facts':
+      return factsOf(block.rows);
+    case 'list':
+      return block.marks === 'dots'
+        ? { ul: [...block.items], margin: [0, 0, 0, 8] }
+        : { margin: [0, 0, 0, 8], stack: block.items.map(tickLine) };
+    case 'box':
+      return boxOf(block);
+    case 'address code':
+      return {
+        columns: [
+          { qr: block.address, fit: 78, width: 84, foreground: ink },
+          {
+            stack: [{ text: block.text }, { text: block.address, fontSize: 8.5, color: quiet }],
+            margin: [4, 22, 0, 0],
+          },
+        ],
+        margin: [0, 8, 0, 8],
+        unbreakable: true,
+      } as Content;
+    case 'table':
+      return tableOf(block, tree.orientation, width * (block.width ?? 1));
+    case 'chart':
+      return {
+        stack: [
+          { text: block.title, bold: true, margin: [0, 6, 0, 2] },
+          { svg: chartSvg(block, { width, height: chartHeight, fontFamily: 'paper' }), font: 'paper', width },
+          { text: block.words, fontSize: 8.5, color: quiet, margin: [0, 0, 0, 6] },
+        ],
+        unbreakable: true,
+      } as Content;
+  }
+}
+
+function headingOf(level: 1 | 2 | 3, text: string): Content {
+  const size = { 1: 22, 2: 15, 3: 11 }[level];
+  const above = { 1: 0, 2: 14, 3: 8 }[level];
+  const below = { 1: 4, 2: 4, 3: 3 }[level];
+  return {
+    text,
+    bold: true,
+    fontSize: size,
+    lineHeight: 1.1,
+    margin: [0, above, 0, below],
+    headlineLevel: level,
+    ...(level < 3 ? { outline: true } : {}),
+  } as Content;
+}
+
+function factsOf(rows: readonly { readonly name: string; readonly value: string }[]): Content {
+  return {
+    table: {
+      widths: [130, '*'],
+      body: rows.map(({ name, value }) => [{ text: name, color: quiet }, { text: value }]),
+      dontBreakRows: true,
+    },
+    layout: {
+      hLineWidth: () => 0,
+      vLineWidth: () => 0,
+      paddingLeft: (column: number) => (column === 0 ? 0 : 6),
+      paddingTop: () => 1.5,
+      paddingBottom: () => 1.5,
+    },
+    margin: [0, 0, 0, 8],
+  };
+}
+
+function tickLine(text: string): Content {
+  return {
+    columns: [
+      { canvas: [{ type: 'rect', x: 0, y: 1.5, w: 8, h: 8, lineWidth: 0.8, lineColor: ink }], width: 16 },
+      { text, width: '*' },
+    ],
+    margin: [0, 0, 0, 4],
+    unbreakable: true,
+  } as Content;
+}
+
+function boxOf({ tone, title, texts }: Extract<Block, { is: 'box' }>): Content {
+  const isCaution = tone === 'caution';
+  return {
+    table: {
+      widths: ['*'],
+      body: [
+        [
+          {
+            stack: [{ text: title, bold: true, margin: [0, 0, 0, 2] }, ...texts.map((text) => ({ text }))],
+          },
+        ],
+      ],
+      dontBreakRows: true,
+    },
+    layout: {
+      hLineWidth: () => (isCaution ? 1.6 : 0.8),
+      vLineWidth: () => (isCaution ? 1.6 : 0.8),
+      hLineColor: () => ink,
+      vLineColor: () => ink,
+      fillColor: () => (tone === 'seal' ? shade : null),
+      paddingLeft: () => 9,
+      paddingRight: () => 9,
+      paddingTop: () => 6,
+      paddingBottom: () => 6,
+    },
+    margin: [0, 4, 0, 10],
+  };
+}
+
+function tableOf(table: Table, orientation: PageTree['orientation'], width: number): Content {
+  const { columns } = table;
+  const fontSize = tableTextSize[orientation];
+  const shares = columns.reduce((sum, column) => sum + column.share, 0);
+  const room = width - columns.length * 2 * cellPadding;
+  const hasGroups = columns.some((column) => column.group !== undefined);
+  const titles = table.title === undefined ? [] : [titleHead(table.title, columns)];
+  const heads = [...titles, ...(hasGroups ? [groupHeads(columns)] : []), columnHeads(columns)];
+  const isRule = (line: number) => line === titles.length || line === heads.length;
+  const set: Content = {
+    table: {
+      headerRows: heads.length,
+      keepWithHeaderRows: 1,
+      dontBreakRows: true,
+      widths: columns.map((column) => (room * column.share) / shares),
+      // pdfmake writes into the rows it is handed; these are made anew on every call.
+      body: [...heads, ...table.rows.map((row) => rowOf(row, columns))],
+    },
+    layout: {
+      hLineWidth: (line: number) => (isRule(line) ? 1 : line < heads.length ? 0 : 0.4),
+      hLineColor: (line: number) => (isRule(line) ? ink : rule),
+      vLineWidth: () => 0,
+      paddingLeft: () => cellPadding,
+      paddingRight: () => cellPadding,
+      paddingTop: () => 2,
+      paddingBottom: () => 2,
+    },
+    fontSize,
+    lineHeight: 1.1,
+    margin: [0, 2, 0, 4],
+  };
+  const feet = (table.feet ?? []).map(
+    (text): Content => ({ text, fontSize: 7.5, color: quiet, margin: [cellPadding, 0, 0, 2] }),
+  );
+  return { stack: [set, ...feet], margin: [0, 0, 0, 8] };
+}
+
+function titleHead(title: string, columns: readonly TableColumn[]): TableCell[] {
+  const head: TableCell = { text: title, bold: true, fontSize: 9.5, colSpan: columns.length };
+  return [head, ...columns.slice(1).map((): TableCell => ({}))];
+}
+
+function groupHeads(columns: readonly TableColumn[]): TableCell[] {
+  return columns.map((column, index): TableCell => {
+    if (column.group === undefined) return { text: '' };
+    if (columns[index - 1]?.group === column.group) return {};
+    let colSpan = 1;
+    while (columns[index + colSpan]?.group === column.group) colSpan += 1;
+    return { text: column.group, bold: true, colSpan, alignment: 'center', lineHeight: 1 };
+  });
+}
+
+function columnHeads(columns: readonly TableColumn[]): TableCell[] {
+  return columns.map(
+    (column): TableCell => ({
+      text: column.heading,
+      bold: column.tone !== 'quiet',
+      color: column.tone === 'quiet' ? quiet : ink,
+      alignment: alignmentOf(column),
+      lineHeight: 1,
+    }),
+  );
+}
+
+function rowOf(row: TableRow, columns: readonly TableColumn[]): TableCell[] {
+  if ('band' in row) {
+    const band: TableCell = { text: row.band, bold: true, colSpan: columns.length, fillColor: shade };
+    return [band, ...columns.slice(1).map((): TableCell => ({}))];
+  }
+  const cells: TableCell[] = [];
+  for (const cell of row.cells) {
+    const column = columns[cells.length];
+    if (column === undefined) break;
+    const across = typeof cell === 'string' ? 1 : (cell.across ?? 1);
+    cells.push(cellOf(cell, column, across));
+    for (let covered = 1; covered < across; covered += 1) cells.push({});
+  }
+  while (cells.length < columns.length) cells.push('');
+  return cells;
+}
+
+function cellOf(cell: Cell, column: TableColumn, colSpan: number): TableCell {
+  const alignment = colSpan > 1 ? 'center' : alignmentOf(column);
+  if (typeof cell === 'string')
+    return { text: cell, alignment, color: column.tone === 'quiet' ? quiet : ink };
+  const reason = {
+    text: 'absent' in cell ? cell.absent : cell.blank,
+    italics: true,
+    fontSize: 7.5,
+    color: quiet,
+  };
+  if ('absent' in cell) return { ...reason, alignment, colSpan };
+  return { text: [{ text: '______ ' }, reason], alignment, colSpan };
+}
+
+const alignmentOf = ({ align }: TableColumn) => (align === 'centre' ? 'center' : align);

@@ -1,0 +1,97 @@
+import { foldJob, isSealIntact, type Job, type Ulid } from '@becket/journal';
+import {
+  asFoundRecordPaper,
+  bassStringOrderPaper,
+  type LengthUnit,
+  type PageTree,
+  type PaperOptions,
+  type PaperSize,
+  renderCsv,
+} from '@becket/papers';
+import type { PaperFonts } from '@becket/papers/pdf';
+import { entriesOf, type TaskContext } from './context.ts';
+
+const makers = {
+  'as-found-record': asFoundRecordPaper,
+  'bass-string-order': bassStringOrderPaper,
+} as const satisfies Record<string, (job: Job, options: PaperOptions) => PageTree>;
+
+/** Every paper by the name it is asked for. */
+export type PaperName = keyof typeof makers;
+export const paperNames = Object.keys(makers) as [PaperName, ...PaperName[]];
+export const paperSizes = ['A4', 'Letter'] as const satisfies readonly PaperSize[];
+export const paperFormats = ['pdf', 'csv'] as const;
+export type PaperFormat = (typeof paperFormats)[number];
+
+export interface PaperToMake {
+  readonly paper: PaperName;
+  readonly format?: PaperFormat | undefined;
+  readonly size?: PaperSize | undefined;
+  /** The unit of length that stands first on the paper; the other stands beside it. */
+  readonly units?: LengthUnit | undefined;
+  /** Where the job is found again; printed, and as a code to scan. */
+  readonly address?: string | undefined;
+  /** The bytes of the faces to set it in; on Node they are found by themselves. */
+  readonly fonts?: PaperFonts | undefined;
+}
+
+/** A finished paper, ready to be kept, sent or printed. */
+export interface MadePaper {
+  readonly fileName: string;
+  readonly mediaType: string;
+  readonly bytes: Uint8Array;
+}
+
+/**
+ * Makes a paper of a job: a PDF, or its table for machines as CSV.
+ * Throws: JobNotFound; RangeError when the paper, the size or the format is not one we have.
+ */
+export async function makePaper(
+  context: TaskContext,
+  job: Ulid,
+  { paper, format = 'pdf', size = 'A4', units = 'mm', address, fonts }: PaperToMake,
+): Promise<MadePaper> {
+  requireOneOf(paper, paperNames, 'paper');
+  requireOneOf(format, paperFormats, 'format');
+  requireOneOf(size, paperSizes, 'paper size');
+  const entries = await entriesOf(context, job);
+  const state = foldJob(entries);
+  const madeAt = context.now();
+  const tree = makers[paper](state, {
+    at: madeAt.toISOString(),
+    firstUnit: units,
+    address,
+    isSealIntact: state.seal === undefined ? undefined : isSealIntact(state.seal, entries),
+  });
+  const fileName = `${fileNamePart(state.title)}-${paper}.${format}`;
+  if (format === 'csv') {
+    return {
+      fileName,
+      mediaType: 'text/csv; charset=utf-8',
+      bytes: new TextEncoder().encode(renderCsv(tree)),
+    };
+  }
+  // Only now, so that a page which makes no paper never loads the type-setting.
+  const { fontsOnNode, renderPdf } = await import('@becket/papers/pdf');
+  const bytes = await renderPdf(tree, { size, madeAt, fonts: fonts ?? (await fontsOnNode()) });
+  return { fileName, mediaType: 'application/pdf', bytes };
+}
+
+function requireOneOf(value: string, allowed: readonly string[], what: string): void {
+  if (allowed.includes(value)) return;
+  throw new RangeError(
+    `Cannot make this paper: a ${what} of ${allowed.join(', ')} is needed, '${value}' was found.`,
+  );
+}
+
+/** A title as part of a file name that every system takes: letters, digits and hyphens of ASCII. */
+function fileNamePart(title: string): string {
+  const plain = title
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/\p{Mark}+/gu, '')
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '')
+    .slice(0, 60);
+  return plain === '' ? 'job' : plain;
+}
