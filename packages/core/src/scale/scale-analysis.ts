@@ -1,16 +1,19 @@
 import { type Newtons, newtons } from '../units/index.ts';
 import { type AnalysisOptions, analyseNote, type NoteAnalysis } from './note-analysis.ts';
+import { COMMON_INPUTS } from './note-inputs.ts';
 import type { ScaleNote } from './scale.ts';
 
 /** The strings of a section or bridge and what they pull together. */
 export interface LoadShare {
   readonly name: string;
-  /** Key numbers of its lowest and highest note. */
-  readonly firstKey: number;
-  readonly lastKey: number;
+  /** Key numbers of its lowest and highest note; undefined when there is none. */
+  readonly firstKey: number | undefined;
+  readonly lastKey: number | undefined;
   readonly notes: number;
   readonly strings: number;
   readonly load: Newtons;
+  /** Standard uncertainty of the load; undefined when uncertainties were left out. */
+  readonly loadUncertainty: Newtons | undefined;
 }
 
 export interface ScaleAnalysis {
@@ -21,12 +24,23 @@ export interface ScaleAnalysis {
   readonly bridges: readonly LoadShare[];
   /** Sum of all string tensions: what the plate bears, but for the directions of the strings. */
   readonly total: Newtons;
+  readonly totalUncertainty: Newtons | undefined;
   readonly totalStrings: number;
 }
 
 /**
  * Analyses a whole compass: every note, and the load by section, by bridge and in all.
- * @param notes  in any order, each key at most once; notes that are missing are left out of the sums
+ *
+ *     total = Σ strings · T        u² = Σ_common (Σ_notes Z)² + Σ_own Σ_notes Z²
+ *
+ * @param notes    in any order, each key at most once; notes that are missing are left out of the sums
+ * @param options  strength table, modulus, assumed uncertainties
+ * @returns notes in the order of the keys, loads, total
+ *
+ * Error: diameters and lengths are taken to err independently from note to note; pitch, densities, modulus and strength err
+ * alike over the whole piano, so their contributions Z are added with their signs first.
+ * Throws: RangeError when a key occurs twice or a string cannot be analysed.
+ * Source: JCGM 100:2008, 5.2.2, for inputs in common.
  */
 export function analyseScale(notes: readonly ScaleNote[], options: AnalysisOptions = {}): ScaleAnalysis {
   return totalsOf(notes.map((note) => analyseNote(note, options)));
@@ -58,6 +72,7 @@ export function totalsOf(analysedNotes: readonly NoteAnalysis[]): ScaleAnalysis 
     sections: loadsBy(notes, (note) => note.section),
     bridges: loadsBy(notes, (note) => note.bridge),
     total: all.load,
+    totalUncertainty: all.loadUncertainty,
     totalStrings: all.strings,
   };
 }
@@ -82,10 +97,26 @@ function loadOf(name: string, notes: readonly NoteAnalysis[]): LoadShare {
   }
   return {
     name,
-    firstKey: notes[0]?.key ?? 0,
-    lastKey: notes[notes.length - 1]?.key ?? 0,
+    firstKey: notes[0]?.key,
+    lastKey: notes[notes.length - 1]?.key,
     notes: notes.length,
     strings,
     load: newtons(load),
+    loadUncertainty: loadUncertainty(notes),
   };
+}
+
+function loadUncertainty(notes: readonly NoteAnalysis[]): Newtons | undefined {
+  let ownSquares = 0;
+  const common = new Map<string, number>();
+  for (const { contributions } of notes) {
+    if (contributions === undefined) return undefined;
+    for (const [input, contribution] of Object.entries(contributions.unisonTension)) {
+      if (COMMON_INPUTS.has(input)) common.set(input, (common.get(input) ?? 0) + contribution);
+      else ownSquares += contribution ** 2;
+    }
+  }
+  let commonSquares = 0;
+  for (const contribution of common.values()) commonSquares += contribution ** 2;
+  return newtons(Math.sqrt(ownSquares + commonSquares));
 }

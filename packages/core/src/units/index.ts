@@ -7,6 +7,7 @@ export {
   parseNote,
   requireKey,
 } from './note-names.ts';
+export { type Estimate, type PropagatedEstimate, propagate } from './propagate-uncertainty.ts';
 export * from './quantities.ts';
 export type { Quantity } from './quantity.ts';
 export { requireNotNegative, requirePositive, requireWithin } from './require.ts';
