@@ -3,10 +3,11 @@ import { dirname, join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import type { Entry, Ulid } from '@becket/journal';
 import Sqlite from 'better-sqlite3';
-import { Kysely, Migrator, type Selectable, SqliteDialect, sql, type Transaction } from 'kysely';
+import { Kysely, Migrator, type Selectable, sql, type Transaction } from 'kysely';
 import { readCursor, writeCursor } from '../cursor.ts';
 import { CursorNotKnown, type JournalStore, StoreUnavailable } from '../port.ts';
 import { splitBatch } from '../split-batch.ts';
+import { BecketDialect } from './becket-dialect.ts';
 import { applicationId, fileHeader } from './file-header.ts';
 import { migrations } from './migrations/index.ts';
 import type { Tables } from './schema.ts';
@@ -32,7 +33,7 @@ export async function openSqliteStore(
   { patience_ms = 5000 }: SqliteStoreOptions = {},
 ): Promise<JournalStore> {
   const connection = await connect(file, patience_ms);
-  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: connection }) });
+  const db = new Kysely<Tables>({ dialect: new BecketDialect(connection) });
   const guarded = async <Result>(work: () => Promise<Result>): Promise<Result> => {
     try {
       return await patiently(work, patience_ms);

@@ -1,0 +1,11 @@
+import type { Job } from '@becket/journal';
+
+/** A job's state as JSON has it: maps become lists of their values, sets become lists, what is undefined is left out. */
+export function jobStateAsJson(job: Job): Record<string, unknown> {
+  const state: Record<string, unknown> = {};
+  for (const [field, value] of Object.entries(job)) {
+    if (value instanceof Map || value instanceof Set) state[field] = [...value.values()];
+    else if (value !== undefined) state[field] = value;
+  }
+  return state;
+}
