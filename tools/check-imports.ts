@@ -27,6 +27,7 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
   'packages/contract': ['@becket/tasks', '@becket/journal'],
   'apps/server': [
     '@becket/contract',
+    '@becket/contract/routes',
     '@becket/tasks',
     '@becket/journal',
     '@becket/store',

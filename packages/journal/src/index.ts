@@ -7,6 +7,7 @@ export { absences, type ObservedThing, observedThingNames, observedThings } from
 // Facts
 export { type Fact, type FactOf, factSchema, isAsFoundFact, type Reading } from './facts/index.ts';
 export { type PhotoMark, photoMarkSchema } from './facts/photo.ts';
+export { pianoDescribedSchema } from './facts/piano-described.ts';
 export { keySchema, type Place, placeSchema } from './facts/place.ts';
 export { type ReadUnit, readUnits, siFromRead, unitsForDimension } from './facts/read-units.ts';
 export { conditionSchema, origins, stages } from './facts/reading.ts';
