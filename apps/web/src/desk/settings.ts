@@ -1,0 +1,67 @@
+import type { LengthUnit } from '../parts/length-text.ts';
+import { type Observable, observable } from '../parts/observable.ts';
+
+export const appearances = ['as the device', 'light', 'dark'] as const;
+export type Appearance = (typeof appearances)[number];
+
+/** What this device remembers of its user. None of it is part of a job. */
+export interface Settings {
+  /** The name that stands on every entry made here; empty until somebody has said. */
+  readonly name: string;
+  /** The device's own name, which stands on every entry made here. */
+  readonly device: string;
+  readonly unit: LengthUnit;
+  readonly appearance: Appearance;
+  readonly isPlanShown: boolean;
+}
+
+/** What stands on entries before anybody gave a name. */
+export const namelessUser = 'name not given';
+
+/** Settings from what was kept as text; whatever does not fit is taken from the start values. */
+export function readSettings(text: string | null, newDevice: string): Settings {
+  const start: Settings = {
+    name: '',
+    device: newDevice,
+    unit: 'mm',
+    appearance: 'as the device',
+    isPlanShown: true,
+  };
+  let kept: Partial<Record<keyof Settings, unknown>>;
+  try {
+    kept = (JSON.parse(text ?? '{}') ?? {}) as typeof kept;
+  } catch {
+    return start;
+  }
+  const words = (value: unknown, otherwise: string) =>
+    typeof value === 'string' && value.length <= 200 ? value : otherwise;
+  return {
+    name: words(kept.name, start.name),
+    device: words(kept.device, start.device) || start.device,
+    unit: kept.unit === 'in' || kept.unit === 'mm' ? kept.unit : start.unit,
+    appearance: appearances.find((one) => one === kept.appearance) ?? start.appearance,
+    isPlanShown: typeof kept.isPlanShown === 'boolean' ? kept.isPlanShown : start.isPlanShown,
+  };
+}
+
+const keptAs = 'becket-settings';
+
+/** The settings of this device, kept at every change, and the same in every tab. */
+export function deviceSettings(storage: Storage | undefined, newDevice: string): Observable<Settings> {
+  const settings = observable(readSettings(storage?.getItem(keptAs) ?? null, newDevice));
+  const keep = () => {
+    try {
+      storage?.setItem(keptAs, JSON.stringify(settings.get()));
+    } catch {
+      // Settings that cannot be kept still hold until the page is left.
+    }
+  };
+  keep();
+  settings.subscribe(keep);
+  if (typeof addEventListener === 'function') {
+    addEventListener('storage', (event) => {
+      if (event.key === keptAs && event.newValue) settings.set(readSettings(event.newValue, newDevice));
+    });
+  }
+  return settings;
+}

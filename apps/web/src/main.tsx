@@ -1,0 +1,39 @@
+import { createRoot } from 'react-dom/client';
+import './shell/look.css';
+import { newDeviceName, startDevice, strongRandom } from './desk/device.ts';
+import { sentenceOf } from './desk/sentence-of.ts';
+import { type Appearance, deviceSettings } from './desk/settings.ts';
+import { App } from './shell/app.tsx';
+import { Trouble } from './shell/trouble.tsx';
+import { keepProgramUpToDate } from './shell/versions.ts';
+import { openBrowserStore } from './store/browser-store.ts';
+
+const root = createRoot(document.getElementById('app')!);
+
+function storageOrNothing(): Storage | undefined {
+  try {
+    return localStorage;
+  } catch {
+    return undefined;
+  }
+}
+
+function show(appearance: Appearance): void {
+  if (appearance === 'as the device') delete document.documentElement.dataset.appearance;
+  else document.documentElement.dataset.appearance = appearance;
+}
+
+const settings = deviceSettings(storageOrNothing(), newDeviceName(strongRandom));
+show(settings.get().appearance);
+settings.subscribe(() => show(settings.get().appearance));
+
+try {
+  const store = await openBrowserStore();
+  const device = startDevice(store, settings);
+  // Asked for once there is something to keep: the browser may otherwise throw it away when space runs short.
+  void navigator.storage?.persist?.();
+  root.render(<App device={device} />);
+} catch (error) {
+  root.render(<Trouble sentence={sentenceOf(error)} />);
+}
+keepProgramUpToDate();

@@ -1,0 +1,22 @@
+import { inches, inMetres, millimetres } from '@becket/core';
+import { describe, expect, test } from 'vitest';
+import { lengthText, uncertaintyText } from './length-text.ts';
+
+describe('lengthText()', () => {
+  test('tells a diameter to a micrometre or to a ten-thousandth of an inch', () => {
+    expect(lengthText(inMetres(millimetres(1.0254)), 'mm', 'diameter')).toBe('1.025 mm');
+    expect(lengthText(inMetres(inches(0.041)), 'in', 'diameter')).toBe('0.0410 in');
+  });
+
+  test('tells a length to a tenth of a millimetre or to a thousandth of an inch', () => {
+    expect(lengthText(inMetres(millimetres(1203.46)), 'mm', 'length')).toBe('1203.5 mm');
+    expect(lengthText(inMetres(inches(47.38)), 'in', 'length')).toBe('47.380 in');
+  });
+});
+
+describe('uncertaintyText()', () => {
+  test('never says that nothing is uncertain when something is', () => {
+    expect(uncertaintyText(inMetres(millimetres(0.0001)), 'mm', 'diameter')).toBe('± < 0.001 mm');
+    expect(uncertaintyText(inMetres(millimetres(0.0041)), 'mm', 'diameter')).toBe('± 0.004 mm');
+  });
+});

@@ -1,0 +1,36 @@
+import { inInches, inMillimetres, metres } from '@becket/core';
+
+/** The two ways a length is read in this trade. */
+export type LengthUnit = 'mm' | 'in';
+
+/** How finely a length is told: a wire diameter to a micrometre, a string length to a tenth of a millimetre. */
+export type LengthKind = 'diameter' | 'length';
+
+const digits: Record<LengthKind, Record<LengthUnit, number>> = {
+  diameter: { mm: 3, in: 4 },
+  length: { mm: 1, in: 3 },
+};
+
+export const otherUnit = (unit: LengthUnit): LengthUnit => (unit === 'mm' ? 'in' : 'mm');
+
+/** The number alone, without its unit. */
+export function lengthNumber(length_m: number, unit: LengthUnit, kind: LengthKind): string {
+  const length = metres(length_m);
+  const value = unit === 'mm' ? inMillimetres(length) : inInches(length);
+  return value.toFixed(digits[kind][unit]);
+}
+
+/** '1.025 mm' */
+export function lengthText(length_m: number, unit: LengthUnit, kind: LengthKind): string {
+  return `${lengthNumber(length_m, unit, kind)} ${unit}`;
+}
+
+/** '± 0.004 mm', one digit finer than nothing: never '± 0.000'. */
+export function uncertaintyText(uncertainty_m: number, unit: LengthUnit, kind: LengthKind): string {
+  const length = metres(uncertainty_m);
+  const value = unit === 'mm' ? inMillimetres(length) : inInches(length);
+  const places = digits[kind][unit];
+  const finest = 10 ** -places;
+  if (value > 0 && value < finest / 2) return `± < ${finest.toFixed(places)} ${unit}`;
+  return `± ${value.toFixed(places)} ${unit}`;
+}

@@ -1,0 +1,110 @@
+import { inches, inMetres, inMillimetres, metres, millimetres, noteName, parseNote } from '@becket/core';
+import type { Piano } from '@becket/journal';
+import { readTypedNumber } from '../parts/typed-number.ts';
+
+/** The description of a piano as it is being typed. */
+export interface PianoForm {
+  readonly form: 'grand' | 'vertical' | 'not known yet';
+  readonly size: string;
+  readonly firstNote: string;
+  readonly lastNote: string;
+  readonly pitch: string;
+  readonly maker: string;
+  readonly model: string;
+  readonly serialNumber: string;
+  readonly year: string;
+}
+
+export type PianoDescription = Omit<Piano, 'kind' | 'v' | 'entry' | 'step' | 'at' | 'by'>;
+
+/** A form that says nothing but what most pianos are: 88 notes, A4 at 440 Hz. */
+export const emptyPianoForm: PianoForm = {
+  form: 'not known yet',
+  size: '',
+  firstNote: 'A0',
+  lastNote: 'C8',
+  pitch: '440',
+  maker: '',
+  model: '',
+  serialNumber: '',
+  year: '',
+};
+
+export function formOfPiano(piano: Piano): PianoForm {
+  return {
+    form: piano.form,
+    size: piano.size_m === undefined ? '' : `${Number(inMillimetres(metres(piano.size_m)).toFixed(1))} mm`,
+    firstNote: noteName(piano.firstKey),
+    lastNote: noteName(piano.lastKey),
+    pitch: String(piano.referencePitch_hz),
+    maker: piano.maker ?? '',
+    model: piano.model ?? '',
+    serialNumber: piano.serialNumber ?? '',
+    year: piano.year === undefined ? '' : String(piano.year),
+  };
+}
+
+export type PianoFormProblems = Partial<Record<keyof PianoForm, string>>;
+
+/** The description that was typed, or what is wrong with it, field by field; neither while the form is not known. */
+export function readPianoForm(form: PianoForm): {
+  readonly piano: PianoDescription | undefined;
+  readonly problems: PianoFormProblems;
+} {
+  if (form.form === 'not known yet') return { piano: undefined, problems: {} };
+  const problems: { -readonly [Field in keyof PianoForm]?: string } = {};
+
+  const readKey = (field: 'firstNote' | 'lastNote'): number | undefined => {
+    try {
+      return parseNote(form[field]);
+    } catch (error) {
+      problems[field] = error instanceof Error ? error.message : String(error);
+      return undefined;
+    }
+  };
+  const firstKey = readKey('firstNote');
+  const lastKey = readKey('lastNote');
+  if (firstKey !== undefined && lastKey !== undefined && firstKey >= lastKey)
+    problems.lastNote = `The last note must lie above the first: ${form.firstNote} to ${form.lastNote} was found.`;
+
+  const pitch = readTypedNumber(form.pitch.replace(/\s*hz\s*$/i, ''));
+  const referencePitch_hz = pitch.is === 'number' && pitch.unit === undefined ? pitch.value : undefined;
+  if (referencePitch_hz === undefined || referencePitch_hz < 380 || referencePitch_hz > 480)
+    problems.pitch = `A pitch of A4 from 380 to 480 Hz is needed: '${form.pitch}' was found.`;
+
+  let size_m: number | undefined;
+  const size = readTypedNumber(form.size);
+  if (size.is === 'number') {
+    const { value, unit = 'mm' } = size;
+    size_m = unit === 'in' ? inMetres(inches(value)) : unit === 'm' ? value : inMetres(millimetres(value));
+  }
+  if (size.is === 'problem' || (size_m !== undefined && (size_m < 0.5 || size_m > 4)))
+    problems.size = `A length of a grand or height of a vertical from 500 to 4000 mm is needed: '${form.size}' was found. Inches are read too: 71 in.`;
+
+  const year = form.year.trim() === '' ? undefined : Number(form.year);
+  if (year !== undefined && !(Number.isInteger(year) && year >= 1700 && year <= 2200))
+    problems.year = `A year from 1700 on is needed: '${form.year}' was found. Leave it empty when it is not known.`;
+
+  if (
+    Object.keys(problems).length > 0 ||
+    firstKey === undefined ||
+    lastKey === undefined ||
+    !referencePitch_hz
+  )
+    return { piano: undefined, problems };
+  const words = (text: string) => (text.trim() === '' ? undefined : text.trim());
+  return {
+    problems,
+    piano: {
+      form: form.form,
+      firstKey,
+      lastKey,
+      referencePitch_hz,
+      ...(size_m === undefined ? {} : { size_m }),
+      ...(year === undefined ? {} : { year }),
+      ...(words(form.maker) ? { maker: words(form.maker) } : {}),
+      ...(words(form.model) ? { model: words(form.model) } : {}),
+      ...(words(form.serialNumber) ? { serialNumber: words(form.serialNumber) } : {}),
+    },
+  };
+}

@@ -1,0 +1,84 @@
+import { type AsFoundNote, type ReadingQuantityName, readingQuantities } from '@becket/journal';
+import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
+import { useSettings } from '../desk/use-device.ts';
+import { type LengthUnit, lengthText, otherUnit, uncertaintyText } from '../parts/length-text.ts';
+import { lengthKindOf } from './length-kind.ts';
+
+/** Everything that is known of the strings of one note. */
+export function StringCard() {
+  const { record } = useDesk();
+  const [selected] = useSelectedKey();
+  const { unit } = useSettings();
+  const note = record.notes.find(({ key }) => key === selected);
+  if (note === undefined) {
+    return (
+      <section className="string-card" aria-label="String card">
+        <p className="faint">Tap a string in the plan, or a note, to see what is known of it.</p>
+      </section>
+    );
+  }
+  const quantities = Object.keys(readingQuantities) as ReadingQuantityName[];
+  const shown = quantities.filter(
+    (quantity) => note.figures[quantity] ?? note.absences[quantity] ?? note.missing.includes(quantity),
+  );
+  return (
+    <section className="string-card" aria-label={`String card: ${note.note}`}>
+      <h2>
+        {note.note} <span className="faint">key {note.key}</span>
+      </h2>
+      <p>{stringingWords(note)}</p>
+      {note.contradiction !== undefined && <p className="warn">▲ Not computed: {note.contradiction}.</p>}
+      <dl className="facts">
+        {shown.map((quantity) => (
+          <FigureLine key={quantity} note={note} quantity={quantity} unit={unit} />
+        ))}
+        <dt>pitch</dt>
+        <dd>{note.frequency.toFixed(2)} Hz, equal temperament</dd>
+      </dl>
+    </section>
+  );
+}
+
+export function stringingWords(note: AsFoundNote): string {
+  const where = note.section === undefined ? 'in no section' : `section ${note.section.section}`;
+  if (note.strings === undefined) return `stringing not described; ${where}`;
+  const kind = note.winding === 'wound' ? (note.layers === 2 ? 'wound twice' : 'wound') : 'plain';
+  return `${note.strings} ${note.strings === 1 ? 'string' : 'strings'}, ${kind}; ${where}`;
+}
+
+interface FigureLineProps {
+  readonly note: AsFoundNote;
+  readonly quantity: ReadingQuantityName;
+  readonly unit: LengthUnit;
+}
+
+function FigureLine({ note, quantity, unit }: FigureLineProps) {
+  const { label, dimension } = readingQuantities[quantity];
+  const figure = note.figures[quantity];
+  const kind = lengthKindOf(quantity);
+  return (
+    <>
+      <dt>{label}</dt>
+      <dd>
+        {figure === undefined ? (
+          note.absences[quantity] === undefined ? (
+            <span className="warn">not read yet</span>
+          ) : (
+            note.absences[quantity]
+          )
+        ) : dimension === 'length' ? (
+          <>
+            <strong>{lengthText(figure.value, unit, kind)}</strong>{' '}
+            <span className="faint">
+              = {lengthText(figure.value, otherUnit(unit), kind)}, {figure.origin},{' '}
+              {uncertaintyText(figure.standardUncertainty, unit, kind)} from {figure.readings.length}{' '}
+              {figure.readings.length === 1 ? 'reading' : 'readings'}
+            </span>
+          </>
+        ) : (
+          `${figure.value.toPrecision(4)} (SI)`
+        )}
+      </dd>
+    </>
+  );
+}

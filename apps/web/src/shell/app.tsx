@@ -1,0 +1,57 @@
+import { useEffect } from 'react';
+import type { Device } from '../desk/device.ts';
+import { hashOf, type Route, tasks } from '../desk/route.ts';
+import { DeviceContext } from '../desk/use-device.ts';
+import { useRoute } from '../desk/use-route.ts';
+import { Header } from './header.tsx';
+import { JobFrame } from './job-frame.tsx';
+import { JobsPage } from './jobs-page.tsx';
+import { SettingsPage } from './settings-page.tsx';
+
+/** The whole program: a header that is always there, and the place that the address names. */
+export function App({ device }: { device: Device }) {
+  const route = useRoute();
+  useEffect(() => {
+    document.title = titleOf(route);
+  }, [route]);
+  return (
+    <DeviceContext value={device}>
+      <a className="skip" href="#place" onClick={toPlace}>
+        To the page itself
+      </a>
+      <Header />
+      <Place route={route} />
+    </DeviceContext>
+  );
+}
+
+function Place({ route }: { route: Route }) {
+  switch (route.place) {
+    case 'jobs':
+      return <JobsPage />;
+    case 'settings':
+      return <SettingsPage />;
+    case 'job':
+      return <JobFrame key={route.job} job={route.job} task={route.task} part={route.part} />;
+    case 'nowhere':
+      return (
+        <main className="page" id="place" tabIndex={-1}>
+          <h1>There is nothing at this address</h1>
+          <p>
+            Nothing was lost. <a href={hashOf({ place: 'jobs' })}>Go to the jobs.</a>
+          </p>
+        </main>
+      );
+  }
+}
+
+function titleOf(route: Route): string {
+  if (route.place === 'job') return `${tasks[route.task]} · Becket`;
+  return route.place === 'settings' ? 'Settings · Becket' : 'Jobs · Becket';
+}
+
+/** The address is taken by the places, so this link moves the focus itself. */
+function toPlace(event: React.MouseEvent): void {
+  event.preventDefault();
+  document.getElementById('place')?.focus();
+}

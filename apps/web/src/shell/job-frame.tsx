@@ -1,0 +1,169 @@
+import '../piano/piano.css';
+import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
+import { openDesk } from '../desk/job-desk.ts';
+import { hashOf, type TaskName, taskNames, tasks } from '../desk/route.ts';
+import { sentenceOf } from '../desk/sentence-of.ts';
+import { DeskContext } from '../desk/use-desk.ts';
+import { useDevice, useSettings } from '../desk/use-device.ts';
+import { go } from '../desk/use-route.ts';
+import { useObservable } from '../parts/observable.ts';
+import { CompassStrip } from '../piano/compass-strip.tsx';
+import { DrawnPlan } from '../piano/drawn-plan.tsx';
+import { StringCard } from '../piano/string-card.tsx';
+import { AppraisePage } from '../tasks/appraise/appraise-page.tsx';
+import { HandOverPage } from '../tasks/hand-over/hand-over-page.tsx';
+import { OrderPage } from '../tasks/order/order-page.tsx';
+import { RecordPage } from '../tasks/record/record-page.tsx';
+import { SettlePage } from '../tasks/settle/settle-page.tsx';
+import { StringPage } from '../tasks/string/string-page.tsx';
+
+const ScalePage = lazy(() => import('../tasks/scale/scale-page.tsx'));
+
+interface Props {
+  readonly job: string;
+  readonly task: TaskName;
+  readonly part: string | undefined;
+}
+
+/** One job: the seven tasks as places, the plan as the map, and the task itself. */
+export function JobFrame({ job: id, task, part }: Props) {
+  const device = useDevice();
+  const desk = useMemo(() => openDesk(id, device.store, device.context), [id, device]);
+  const state = useObservable(desk.state);
+  const problem = useObservable(desk.problem);
+  const bringing = useBringing(id, state.is === 'not on this device');
+
+  useEffect(() => desk.close, [desk]);
+  const isOpen = state.is === 'open';
+  useEffect(() => {
+    if (!isOpen) return;
+    device.exchange.watch(id);
+    return () => device.exchange.watch(undefined);
+  }, [device, id, isOpen]);
+
+  if (state.is !== 'open') {
+    return (
+      <main className="page" id="place" tabIndex={-1}>
+        {state.is === 'trouble' ? (
+          <p role="alert" className="notice bad">
+            {state.sentence}
+          </p>
+        ) : state.is === 'not on this device' ? (
+          <p role={bringing === undefined ? undefined : 'alert'}>
+            {bringing ?? 'This job is not on this device yet. Asking the server for it …'}
+          </p>
+        ) : (
+          <p>Opening the job …</p>
+        )}
+        <a href={hashOf({ place: 'jobs' })}>All jobs</a>
+      </main>
+    );
+  }
+
+  const chooseNote = (key: number) => {
+    desk.selectedKey.set(key);
+    if (task === 'record') document.querySelector<HTMLElement>(`[data-row="${key}"] [data-cell]`)?.focus();
+    else if (task !== 'scale') go({ place: 'job', job: id, task: 'record' });
+  };
+
+  return (
+    <DeskContext value={{ desk, job: state.job, record: state.record }}>
+      <div className="job-frame">
+        <div className="job-head">
+          <h1 className="job-title">{state.job.title}</h1>
+          <nav aria-label="Tasks of this job" className="task-bar">
+            {taskNames.map((name) => (
+              <a
+                key={name}
+                href={hashOf({ place: 'job', job: id, task: name })}
+                aria-current={name === task ? 'page' : undefined}
+              >
+                {tasks[name]}
+              </a>
+            ))}
+          </nav>
+        </div>
+        <MapPane onChoose={chooseNote} />
+        <main className="task" id="place" tabIndex={-1}>
+          {problem !== undefined && (
+            <div role="alert" className="notice bad">
+              <p>▲ {problem}</p>
+              <button type="button" className="button quiet" onClick={() => desk.problem.set(undefined)}>
+                Put this away
+              </button>
+            </div>
+          )}
+          <Suspense fallback={<p>Opening …</p>}>
+            <Task task={task} part={part} />
+          </Suspense>
+        </main>
+      </div>
+    </DeskContext>
+  );
+}
+
+function Task({ task, part }: { task: TaskName; part: string | undefined }) {
+  switch (task) {
+    case 'appraise':
+      return <AppraisePage />;
+    case 'record':
+      return <RecordPage part={part} />;
+    case 'scale':
+      return <ScalePage />;
+    case 'order':
+      return <OrderPage />;
+    case 'string':
+      return <StringPage />;
+    case 'settle':
+      return <SettlePage />;
+    case 'hand-over':
+      return <HandOverPage />;
+  }
+}
+
+function MapPane({ onChoose }: { onChoose: (key: number) => void }) {
+  const device = useDevice();
+  const { isPlanShown } = useSettings();
+  return (
+    <aside className="map" aria-label="Map of the piano">
+      <div className="map-switch">
+        <button
+          type="button"
+          className="button quiet"
+          aria-expanded={isPlanShown}
+          onClick={() => device.settings.update({ isPlanShown: !isPlanShown })}
+        >
+          {isPlanShown ? 'Hide the plan' : 'Show the plan'}
+        </button>
+      </div>
+      {isPlanShown && <DrawnPlan onChoose={onChoose} />}
+      <CompassStrip onChoose={onChoose} />
+      {isPlanShown && <StringCard />}
+    </aside>
+  );
+}
+
+/** Asks the server for a job that is not here. Gives back why that failed, once it has. */
+function useBringing(job: string, isWanted: boolean): string | undefined {
+  const { exchange } = useDevice();
+  const [problem, setProblem] = useState<string>();
+  useEffect(() => {
+    if (!isWanted) return;
+    let isCurrent = true;
+    exchange.bring(job).then(
+      () => {
+        if (isCurrent)
+          setProblem(
+            'Cannot open this job: neither this device nor the server has entries of it. Go to the jobs and take one from there.',
+          );
+      },
+      (error: unknown) => {
+        if (isCurrent) setProblem(sentenceOf(error));
+      },
+    );
+    return () => {
+      isCurrent = false;
+    };
+  }, [exchange, job, isWanted]);
+  return problem;
+}

@@ -1,0 +1,221 @@
+import { listJobs, openJob } from '@becket/tasks';
+import { type FormEvent, useCallback, useEffect, useState } from 'react';
+import { hashOf } from '../desk/route.ts';
+import { sentenceOf } from '../desk/sentence-of.ts';
+import { useDevice, useSettings } from '../desk/use-device.ts';
+import { go } from '../desk/use-route.ts';
+import { Field } from '../parts/field.tsx';
+import { useObservable } from '../parts/observable.ts';
+import { PianoFields } from '../piano/piano-fields.tsx';
+import { emptyPianoForm, type PianoFormProblems, readPianoForm } from '../piano/piano-form.ts';
+import { bringInJobFile, openDemo } from './bring-in-job.ts';
+import { type JobLine, jobLines } from './job-list.ts';
+
+/** The start place: every job, and the ways to begin one. */
+export function JobsPage() {
+  const device = useDevice();
+  const { serverJobs, server } = useObservable(device.exchange.state);
+  const [here, setHere] = useState<Awaited<ReturnType<typeof listJobs>>>();
+  const [problem, setProblem] = useState<string>();
+
+  const read = useCallback(() => {
+    listJobs(device.context()).then(setHere, (error: unknown) => setProblem(sentenceOf(error)));
+  }, [device]);
+  useEffect(() => {
+    read();
+    return device.store.onArrival(read);
+  }, [device, read]);
+
+  async function attempt(begin: () => Promise<string>): Promise<void> {
+    try {
+      setProblem(undefined);
+      go({ place: 'job', job: await begin(), task: 'record' });
+    } catch (error) {
+      setProblem(sentenceOf(error));
+    }
+  }
+
+  async function bringIn(file: File): Promise<void> {
+    try {
+      setProblem(undefined);
+      const { job, notice } = await bringInJobFile(device.store, file);
+      // With something to read first we stay here; the job stands in the list above.
+      if (notice === undefined) go({ place: 'job', job, task: 'record' });
+      else setProblem(notice);
+    } catch (error) {
+      setProblem(sentenceOf(error));
+    }
+  }
+
+  const lines = here === undefined ? undefined : jobLines(here, serverJobs);
+  return (
+    <main className="page" id="place" tabIndex={-1}>
+      <h1>Jobs</h1>
+      <p className="lead">
+        The working record of a piano that is being restrung. What you enter is kept on this device at once,
+        with or without a network.
+      </p>
+      {problem !== undefined && (
+        <p role="alert" className="notice bad">
+          {problem}
+        </p>
+      )}
+      <WhoAreYou />
+      {lines === undefined ? (
+        <p>Reading this device …</p>
+      ) : lines.length === 0 ? (
+        <p>No job is on this device yet{server === 'away' ? ', and the server cannot be reached' : ''}.</p>
+      ) : (
+        <ul className="job-list" aria-label="Jobs">
+          {lines.map((line) => (
+            <li key={line.job}>
+              <JobCard line={line} />
+            </li>
+          ))}
+        </ul>
+      )}
+      <div className="columns">
+        <NewJob onOpen={attempt} />
+        <section aria-labelledby="other-ways">
+          <h2 id="other-ways">Other ways to begin</h2>
+          <p>Look around in an invented grand of 1.8 m, with messy readings, gaps and two wrong ones.</p>
+          <button type="button" className="button" onClick={() => attempt(() => openDemo(device))}>
+            Open the demo job
+          </button>
+          <p>
+            Bring in a job that was saved as a file on another device; what is here already stays as it is.
+          </p>
+          <label className="button">
+            Bring in a job file
+            <input
+              type="file"
+              className="unseen"
+              accept=".jsonl,.ndjson,.txt"
+              onChange={(event) => {
+                const file = event.target.files?.[0];
+                if (file) void bringIn(file);
+                event.target.value = '';
+              }}
+            />
+          </label>
+        </section>
+      </div>
+    </main>
+  );
+}
+
+function JobCard({ line }: { line: JobLine }) {
+  const { unsentByJob } = useObservable(useDevice().exchange.state);
+  const unsent = unsentByJob.get(line.job) ?? 0;
+  const where = line.isHere
+    ? unsent > 0
+      ? `▲ ${unsent} ${unsent === 1 ? 'entry' : 'entries'} only on this device`
+      : 'on this device and on the server'
+    : 'on the server; opening it brings it to this device';
+  return (
+    <a className="job-card" href={hashOf({ place: 'job', job: line.job, task: 'record' })}>
+      <strong>{line.title}</strong>
+      <span>
+        {line.customer ? `${line.customer} · ` : ''}
+        {line.isSealed ? 'as-found record sealed · ' : ''}
+        {line.entries} entries, last on{' '}
+        {new Date(line.lastAt).toLocaleDateString([], { dateStyle: 'medium' })}
+      </span>
+      <span className="faint">{where}</span>
+    </a>
+  );
+}
+
+/** Asks once for the name that stands on entries. */
+function WhoAreYou() {
+  const device = useDevice();
+  const { name } = useSettings();
+  const [typed, setTyped] = useState('');
+  if (name.trim() !== '') return null;
+  return (
+    <form
+      className="notice row-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (typed.trim() !== '') device.settings.update({ name: typed.trim().slice(0, 120) });
+      }}
+    >
+      <Field label="Your name, as it stands on every entry you make">
+        {(ids) => (
+          <input
+            {...ids}
+            className="input"
+            value={typed}
+            autoComplete="name"
+            onChange={(event) => setTyped(event.target.value)}
+          />
+        )}
+      </Field>
+      <button type="submit" className="button">
+        Keep the name
+      </button>
+    </form>
+  );
+}
+
+function NewJob({ onOpen }: { onOpen: (begin: () => Promise<string>) => Promise<void> }) {
+  const device = useDevice();
+  const [title, setTitle] = useState('');
+  const [customer, setCustomer] = useState('');
+  const [form, setForm] = useState(emptyPianoForm);
+  const [problems, setProblems] = useState<PianoFormProblems & { title?: string }>({});
+
+  function submit(event: FormEvent): void {
+    event.preventDefault();
+    const read = readPianoForm(form);
+    const titleProblem =
+      title.trim() === '' ? { title: 'A job needs a title, such as the piano and its owner.' } : {};
+    const found = { ...read.problems, ...titleProblem };
+    setProblems(found);
+    if (Object.keys(found).length > 0) return;
+    void onOpen(async () => {
+      const job = await openJob(device.context(), {
+        title: title.trim(),
+        customer: customer.trim() || undefined,
+        piano: read.piano,
+      });
+      return job.id;
+    });
+  }
+
+  return (
+    <section aria-labelledby="new-job">
+      <h2 id="new-job">New job</h2>
+      <form onSubmit={submit} noValidate>
+        <Field label="Title" problem={problems.title}>
+          {(ids) => (
+            <input
+              {...ids}
+              className="input"
+              value={title}
+              maxLength={200}
+              autoComplete="off"
+              onChange={(event) => setTitle(event.target.value)}
+            />
+          )}
+        </Field>
+        <Field label="Customer" hint="may stay empty">
+          {(ids) => (
+            <input
+              {...ids}
+              className="input"
+              value={customer}
+              maxLength={200}
+              autoComplete="off"
+              onChange={(event) => setCustomer(event.target.value)}
+            />
+          )}
+        </Field>
+        <PianoFields form={form} problems={problems} onChange={setForm} isShort />
+        <button type="submit" className="button strong">
+          Open the job
+        </button>
+      </form>
+    </section>
+  );
+}

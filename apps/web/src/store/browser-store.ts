@@ -1,0 +1,271 @@
+import type { Entry, Ulid } from '@becket/journal';
+import {
+  type Cursor,
+  CursorNotKnown,
+  EntryChanged,
+  type JobListing,
+  type JournalStore,
+  readCursor,
+  StoreUnavailable,
+  splitBatch,
+  writeCursor,
+} from '@becket/store';
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+
+/** One entry as this device keeps it. */
+interface KeptEntry {
+  readonly job: Ulid;
+  /** Number of its arrival on this device within its job, counted from 1. */
+  readonly arrival: number;
+  readonly id: Ulid;
+  readonly entry: Entry;
+  /** Its job, as long as no server is known to have it; left out afterwards, which takes it out of the index. */
+  readonly unsentOf?: Ulid;
+}
+
+interface Head {
+  readonly job: Ulid;
+  readonly arrivals: number;
+  readonly lastArrival: Ulid;
+  readonly last: { readonly step: number; readonly id: Ulid; readonly at: string };
+}
+
+interface Schema extends DBSchema {
+  entries: {
+    key: [Ulid, number];
+    value: KeptEntry;
+    indexes: { 'by-id': Ulid; unsent: Ulid };
+  };
+  heads: { key: Ulid; value: Head };
+  /** How far this device has read each job on the server. */
+  links: { key: Ulid; value: { readonly job: Ulid; readonly cursor: Cursor } };
+}
+
+/** The journals on this device, and what the exchange with a server needs to know of them. */
+export interface BrowserStore extends JournalStore {
+  /** Keeps what a server sent: it counts as being there. The server's cursor is kept in the same transaction. */
+  takeIn(job: Ulid, entries: readonly Entry[], cursor: Cursor): Promise<{ readonly added: number }>;
+  /** Entries that no server is known to have, oldest first. */
+  unsent(job: Ulid, limit: number): Promise<readonly Entry[]>;
+  unsentCounts(): Promise<ReadonlyMap<Ulid, number>>;
+  markSent(job: Ulid, ids: readonly Ulid[]): Promise<void>;
+  serverCursor(job: Ulid): Promise<Cursor | undefined>;
+  /** The server does not know where we were: read from the beginning, and send again what is not there. */
+  forgetServer(job: Ulid): Promise<void>;
+  /** Calls back with the job whenever entries were added, here or in another tab. Gives back the way to stop. */
+  onArrival(listener: (job: Ulid) => void): () => void;
+}
+
+const databaseName = 'becket';
+const databaseVersion = 1;
+
+/**
+ * Journals in the browser's own database, behind the same port as on a server.
+ *
+ * Several tabs may write at once: each append is one transaction over the job's head, and the others are told.
+ * What was read stays in memory, and only what arrived since is read again, so that an edit costs one small read.
+ * Throws: StoreUnavailable when the browser does not let anything be kept.
+ */
+export async function openBrowserStore(name = databaseName): Promise<BrowserStore> {
+  let database: IDBPDatabase<Schema>;
+  try {
+    database = await openDB<Schema>(name, databaseVersion, {
+      upgrade(db) {
+        const entries = db.createObjectStore('entries', { keyPath: ['job', 'arrival'] });
+        entries.createIndex('by-id', 'id', { unique: true });
+        entries.createIndex('unsent', 'unsentOf');
+        db.createObjectStore('heads', { keyPath: 'job' });
+        db.createObjectStore('links', { keyPath: 'job' });
+      },
+      // A newer version of the program in another tab needs the database: let it have it.
+      blocking: (_current, _blocked, event) => (event.target as IDBDatabase).close(),
+    });
+  } catch (cause) {
+    const isLater = cause instanceof DOMException && cause.name === 'VersionError';
+    throw isLater
+      ? new StoreUnavailable(
+          'later version',
+          name,
+          'Cannot open the journals on this device: a later version of Becket wrote them. Load this page again to get that version.',
+          { cause },
+        )
+      : new StoreUnavailable(
+          'cannot be opened',
+          name,
+          'Cannot keep anything on this device: the browser does not let this page store data. Leave private browsing, or allow site data for this address, and load again.',
+          { cause },
+        );
+  }
+
+  const channel =
+    typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(`${name}-arrivals`);
+  const listeners = new Set<(job: Ulid) => void>();
+  const tell = (job: Ulid) => {
+    for (const listener of listeners) listener(job);
+  };
+  if (channel) channel.onmessage = ({ data }) => tell(data as Ulid);
+
+  const inMemory = new Map<Ulid, Entry[]>();
+
+  async function allEntries(job: Ulid): Promise<{ entries: readonly Entry[]; head: Head | undefined }> {
+    const transaction = database.transaction(['heads', 'entries']);
+    const head = await transaction.objectStore('heads').get(job);
+    const known = inMemory.get(job) ?? [];
+    if (head === undefined || head.arrivals <= known.length) return { entries: known, head };
+    const range = IDBKeyRange.bound([job, known.length + 1], [job, Number.MAX_SAFE_INTEGER]);
+    const fresh = await transaction.objectStore('entries').getAll(range);
+    const entries = [...known, ...fresh.map(({ entry }) => entry)];
+    inMemory.set(job, entries);
+    return { entries, head };
+  }
+
+  async function add(
+    batch: readonly Entry[],
+    { isSent, cursor }: { isSent: boolean; cursor?: { job: Ulid; cursor: Cursor } },
+  ): Promise<{ added: number; known: number }> {
+    const changedJobs = new Set<Ulid>();
+    let result = { added: 0, known: 0 };
+    try {
+      const transaction = database.transaction(['entries', 'heads', 'links'], 'readwrite', {
+        durability: 'strict',
+      });
+      try {
+        const entries = transaction.objectStore('entries');
+        const heads = transaction.objectStore('heads');
+        const found = await Promise.all(batch.map(({ id }) => entries.index('by-id').get(id)));
+        const keptById = new Map(found.flatMap((kept) => (kept ? [[kept.id, kept] as const] : [])));
+        const { fresh, known } = splitBatch(batch, (id) => keptById.get(id)?.entry);
+        if (isSent) {
+          for (const { unsentOf, ...kept } of keptById.values())
+            if (unsentOf !== undefined) await entries.put(kept);
+        }
+        const newHeads = new Map<Ulid, Head>();
+        for (const entry of fresh) {
+          const { id, job, step, at } = entry;
+          const head = newHeads.get(job) ?? (await heads.get(job));
+          const arrival = (head?.arrivals ?? 0) + 1;
+          const isLater =
+            head === undefined || step > head.last.step || (step === head.last.step && id > head.last.id);
+          newHeads.set(job, {
+            job,
+            arrivals: arrival,
+            lastArrival: id,
+            last: isLater ? { step, id, at } : head.last,
+          });
+          entries.add({ job, arrival, id, entry, ...(isSent ? {} : { unsentOf: job }) });
+        }
+        for (const head of newHeads.values()) {
+          heads.put(head);
+          changedJobs.add(head.job);
+        }
+        if (cursor) transaction.objectStore('links').put(cursor);
+        await transaction.done;
+        result = { added: fresh.length, known };
+      } catch (error) {
+        try {
+          transaction.abort();
+        } catch {
+          // It has ended already: that is what was wanted.
+        }
+        await transaction.done.catch(() => {});
+        throw transaction.error ?? error;
+      }
+    } catch (cause) {
+      if (cause instanceof EntryChanged) throw cause;
+      throw cannotWrite(cause, name);
+    }
+    for (const job of changedJobs) {
+      channel?.postMessage(job);
+      tell(job);
+    }
+    return result;
+  }
+
+  return {
+    async jobs(): Promise<JobListing[]> {
+      const heads = await database.getAll('heads');
+      return heads.map(({ job, arrivals, last }) => ({ job, entries: arrivals, lastAt: last.at }));
+    },
+
+    async entries(job, after) {
+      const from = readCursor(after);
+      const { entries, head } = await allEntries(job);
+      if (from !== undefined && entries[from.arrival - 1]?.id !== from.id)
+        throw new CursorNotKnown(after ?? '');
+      return {
+        entries: from === undefined ? entries : entries.slice(from.arrival),
+        cursor: writeCursor(head && { arrival: head.arrivals, id: head.lastArrival }),
+      };
+    },
+
+    append: (batch) => add(batch, { isSent: false }),
+    takeIn: (job, batch, cursor) => add(batch, { isSent: true, cursor: { job, cursor } }),
+
+    async unsent(job, limit) {
+      const kept = await database.getAllFromIndex('entries', 'unsent', job, limit);
+      return kept.map(({ entry }) => entry);
+    },
+
+    async unsentCounts() {
+      const transaction = database.transaction(['heads', 'entries']);
+      const index = transaction.objectStore('entries').index('unsent');
+      const counts = new Map<Ulid, number>();
+      for (const job of await transaction.objectStore('heads').getAllKeys())
+        counts.set(job, await index.count(job));
+      return counts;
+    },
+
+    async markSent(_job, ids) {
+      const transaction = database.transaction('entries', 'readwrite');
+      await Promise.all(
+        ids.map(async (id) => {
+          const found = await transaction.store.index('by-id').get(id);
+          if (found?.unsentOf === undefined) return;
+          const { unsentOf: _, ...sent } = found;
+          await transaction.store.put(sent);
+        }),
+      );
+      await transaction.done;
+    },
+
+    async serverCursor(job) {
+      return (await database.get('links', job))?.cursor;
+    },
+
+    async forgetServer(job) {
+      const transaction = database.transaction(['entries', 'links'], 'readwrite');
+      await transaction.objectStore('links').delete(job);
+      const range = IDBKeyRange.bound([job, 1], [job, Number.MAX_SAFE_INTEGER]);
+      const all = await transaction.objectStore('entries').getAll(range);
+      for (const kept of all) transaction.objectStore('entries').put({ ...kept, unsentOf: job });
+      await transaction.done;
+    },
+
+    onArrival(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+
+    async close() {
+      channel?.close();
+      database.close();
+    },
+  };
+}
+
+function cannotWrite(cause: unknown, name: string): StoreUnavailable {
+  const isFull = cause instanceof DOMException && cause.name === 'QuotaExceededError';
+  return isFull
+    ? new StoreUnavailable(
+        'full',
+        name,
+        'Cannot keep this on the device: its storage is full. Nothing was changed; free some space, or save the job as a file and remove other data, and try again.',
+        { cause },
+      )
+    : new StoreUnavailable(
+        'cannot be written',
+        name,
+        'Cannot keep this on the device: the browser refused to write. Nothing was changed; load the page again and repeat the last step.',
+        { cause },
+      );
+}

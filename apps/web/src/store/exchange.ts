@@ -1,0 +1,199 @@
+import type { Ulid } from '@becket/journal';
+import { parseEntry } from '@becket/journal';
+import { type Observable, observable } from '../parts/observable.ts';
+import type { BrowserStore } from './browser-store.ts';
+import { ServerAway, type ServerJob, type ServerLink, ServerRefused } from './server-link.ts';
+
+/** How this device stands with the server. */
+export interface ExchangeState {
+  readonly server: 'not asked yet' | 'here' | 'away';
+  /** Entries that have not left this device. */
+  readonly unsent: number;
+  readonly unsentByJob: ReadonlyMap<Ulid, number>;
+  /** When the last exchange went through, RFC 3339. */
+  readonly lastAt: string | undefined;
+  /** What the server refused, in one sentence. */
+  readonly problem: string | undefined;
+  /** The jobs the server told of. */
+  readonly serverJobs: readonly ServerJob[];
+}
+
+export interface Exchange {
+  readonly state: Observable<ExchangeState>;
+  /** Starts a round soon; several wishes make one round. */
+  wake(): void;
+  /** One round, now: sends what has not left, reads what is new. Resolves when it is over, well or not. */
+  round(): Promise<void>;
+  /** Reads one job of the server onto this device. Throws ServerAway or ServerRefused. */
+  bring(job: Ulid): Promise<void>;
+  /** Listens for news of this job instead of the one before. */
+  watch(job: Ulid | undefined): void;
+  stop(): void;
+}
+
+interface Parts {
+  readonly store: BrowserStore;
+  readonly link: ServerLink;
+  readonly now: () => Date;
+  /** Runs one round at a time on this device, whatever the tab. */
+  readonly oneAtATime?: (round: () => Promise<void>) => Promise<void>;
+}
+
+const batchSize = 400;
+/** The server's routes refuse bodies that are too large; a batch of readings stays far below. */
+const restBetweenRounds = 30_000;
+const firstWait = 2_000;
+const longestWait = 60_000;
+
+/**
+ * Exchanges entries with the server: an entry is kept here first, and goes out when it can.
+ *
+ * A server that is away only delays this: waits grow from 2 s to 60 s, and any sign of life starts a round at once.
+ */
+export function startExchange({ store, link, now, oneAtATime = (round) => round() }: Parts): Exchange {
+  const state = observable<ExchangeState>({
+    server: 'not asked yet',
+    unsent: 0,
+    unsentByJob: new Map(),
+    lastAt: undefined,
+    problem: undefined,
+    serverJobs: [],
+  });
+  let wait = firstWait;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let running: Promise<void> | undefined;
+  let isWanted = false;
+  let isStopped = false;
+  let stopListening: (() => void) | undefined;
+
+  async function count(): Promise<void> {
+    const unsentByJob = await store.unsentCounts();
+    let unsent = 0;
+    for (const number of unsentByJob.values()) unsent += number;
+    state.update({ unsent, unsentByJob });
+  }
+
+  async function push(job: Ulid): Promise<void> {
+    for (;;) {
+      const batch = await store.unsent(job, batchSize);
+      if (batch.length === 0) return;
+      await link.send(job, batch);
+      await store.markSent(
+        job,
+        batch.map(({ id }) => id),
+      );
+      await count();
+      if (batch.length < batchSize) return;
+    }
+  }
+
+  async function pull(job: Ulid): Promise<void> {
+    let cursor = await store.serverCursor(job);
+    for (;;) {
+      let page: Awaited<ReturnType<ServerLink['readAfter']>>;
+      try {
+        page = await link.readAfter(job, cursor);
+      } catch (error) {
+        if (!(error instanceof ServerRefused && error.code === 'cursor-not-known')) throw error;
+        await store.forgetServer(job);
+        await push(job);
+        cursor = undefined;
+        continue;
+      }
+      // What comes from outside is read once, here; after this it is trusted.
+      const entries = page.entries.map((entry) => parseEntry(entry));
+      if (entries.length > 0 || page.cursor !== cursor) await store.takeIn(job, entries, page.cursor);
+      if (entries.length === 0 || page.cursor === cursor) return;
+      cursor = page.cursor;
+    }
+  }
+
+  async function exchangeAll(): Promise<void> {
+    const serverJobs = await link.jobs();
+    state.update({ serverJobs, server: 'here' });
+    const onServer = new Map(serverJobs.map((listed) => [listed.job, listed]));
+    let problem: string | undefined;
+    for (const { job, entries } of await store.jobs()) {
+      try {
+        const sentHere = (state.get().unsentByJob.get(job) ?? 0) > 0;
+        await push(job);
+        // A job that is on both sides alike needs no reading: that keeps a round of many jobs small.
+        if (sentHere || onServer.get(job)?.entries !== entries) await pull(job);
+      } catch (error) {
+        if (!(error instanceof ServerRefused)) throw error;
+        // One job that the server refuses must not hold up the others.
+        problem = error.message;
+      }
+    }
+    state.update({ problem });
+  }
+
+  async function once(): Promise<void> {
+    try {
+      await count();
+      await oneAtATime(exchangeAll);
+      await count();
+      wait = firstWait;
+      state.update({ server: 'here', lastAt: now().toISOString() });
+      schedule(restBetweenRounds);
+    } catch (error) {
+      const isAway = error instanceof ServerAway;
+      state.update({
+        server: isAway ? 'away' : state.get().server,
+        problem: isAway ? undefined : error instanceof Error ? error.message : String(error),
+      });
+      schedule(wait);
+      wait = Math.min(wait * 2, longestWait);
+    }
+  }
+
+  function schedule(delay: number): void {
+    if (isStopped) return;
+    clearTimeout(timer);
+    timer = setTimeout(() => void round(), delay);
+  }
+
+  function round(): Promise<void> {
+    if (running) {
+      isWanted = true;
+      return running;
+    }
+    running = once().finally(() => {
+      running = undefined;
+      if (isWanted && !isStopped) {
+        isWanted = false;
+        // What was wished for during a round that failed waits for the next one.
+        if (state.get().server === 'here') schedule(0);
+      }
+    });
+    return running;
+  }
+
+  const stopArrivals = store.onArrival(() => {
+    void count();
+    if (state.get().server !== 'away') schedule(50);
+  });
+
+  return {
+    state,
+    wake: () => {
+      wait = firstWait;
+      schedule(0);
+    },
+    round,
+    async bring(job) {
+      await pull(job);
+      await count();
+    },
+    watch(job) {
+      stopListening?.();
+      stopListening = job === undefined ? undefined : link.listen(job, () => schedule(0));
+    },
+    stop() {
+      isStopped = true;
+      clearTimeout(timer);
+      stopArrivals();
+      stopListening?.();
+    },
+  };
+}

@@ -1,0 +1,452 @@
+import type { Absence, ReadingQuantityName } from '@becket/journal';
+import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
+import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
+import { useDevice, useSettings } from '../../desk/use-device.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+import { type LengthUnit, lengthNumber, uncertaintyText } from '../../parts/length-text.ts';
+import { useObservable } from '../../parts/observable.ts';
+import { lengthKindOf } from '../../piano/length-kind.ts';
+import {
+  columnsFor,
+  type EnterOrder,
+  enterOrders,
+  type GridCell,
+  type GridColumn,
+  type GridRow,
+  gridRows,
+  keyAfter,
+} from './grid.ts';
+import { type Question, questionsOf } from './questions.ts';
+import { ReadBackBar } from './read-back-bar.tsx';
+import {
+  type Committed,
+  commitCell,
+  queue,
+  recordViewOf,
+  sayAbsence,
+  shownText,
+  undoStep,
+} from './record-state.ts';
+
+const rounds = [1, 2, 3, 4] as const;
+const ordinal = ['1st', '2nd', '3rd', '4th'] as const;
+
+/** The grid of the compass: a row a note, a column a quantity; Enter goes on. */
+export function GridPlace() {
+  const { desk, job, record } = useDesk();
+  const device = useDevice();
+  const { unit } = useSettings();
+  const [, select] = useSelectedKey();
+  const view = recordViewOf(desk.id);
+  const shown = useObservable(view);
+  const inTurn = useRef(queue());
+  const active = useRef<{ key: number; quantity: ReadingQuantityName } | undefined>(undefined);
+
+  const notes = useMemo(
+    () =>
+      record.notes.filter((note) => shown.section === undefined || note.section?.section === shown.section),
+    [record, shown.section],
+  );
+  const columns = useMemo(() => columnsFor(notes, shown.withFurther), [notes, shown.withFurther]);
+  const rows = useMemo(() => gridRows(notes, columns), [notes, columns]);
+  const questions = useMemo(() => questionsOf(job, record), [job, record]);
+  const column = columns.some(({ quantity }) => quantity === shown.column)
+    ? shown.column
+    : (columns[0]?.quantity ?? 'speaking-length');
+
+  // The latest of everything, for handlers that stay the same so that 88 rows need not be drawn again.
+  const latest = useRef({ rows, unit, shown });
+  latest.current = { rows, unit, shown };
+
+  const take = useCallback(
+    (committed: Committed | undefined) => {
+      if (committed === undefined) return;
+      const { steps } = view.get();
+      view.update({
+        readBack: committed.readBack,
+        steps: committed.step === undefined ? steps : [...steps.slice(-199), committed.step],
+      });
+    },
+    [view],
+  );
+
+  const find = useCallback((key: number, quantity: ReadingQuantityName) => {
+    const row = latest.current.rows.find((one) => one.key === key);
+    const cell = row?.cells.find((one) => one.quantity === quantity);
+    return row && cell ? { row, cell } : undefined;
+  }, []);
+
+  const commit = useCallback(
+    (key: number, quantity: ReadingQuantityName, text: string) => {
+      const { round, reason } = latest.current.shown;
+      const typedIn = latest.current.unit;
+      void inTurn.current(async () => {
+        const found = find(key, quantity);
+        if (found === undefined) return;
+        const what = { key, note: found.row.note.note, cell: found.cell, text, unit: typedIn, round, reason };
+        take(await desk.run((context, id) => commitCell(context, id, what)));
+      });
+    },
+    [desk, find, take],
+  );
+
+  const say = (answer: Absence) => {
+    const at = active.current;
+    if (at === undefined) return;
+    void inTurn.current(async () => {
+      const found = find(at.key, at.quantity);
+      if (found === undefined) return;
+      const what = { key: at.key, note: found.row.note.note, cell: found.cell, answer, reason: shown.reason };
+      take(await desk.run((context, id) => sayAbsence(context, id, what)));
+    });
+    goOn(at.key, at.quantity, 1);
+  };
+
+  const undo = () => {
+    const step = view.get().steps.at(-1);
+    if (step === undefined) return;
+    void inTurn.current(async () => {
+      const readBack = await desk.run((context, id) => undoStep(context, id, step, shown.reason));
+      if (readBack) view.update({ readBack, steps: view.get().steps.filter((one) => one !== step) });
+    });
+  };
+
+  const goOn = useCallback((key: number, quantity: ReadingQuantityName, direction: 1 | -1) => {
+    const { order, round } = latest.current.shown;
+    const next = keyAfter(latest.current.rows, { key, quantity, direction, order, round });
+    if (next !== undefined) cellAt(next, quantity)?.focus();
+  }, []);
+
+  const enter = useCallback(
+    (key: number, quantity: ReadingQuantityName) => {
+      active.current = { key, quantity };
+      select(key);
+      view.update({ column: quantity });
+    },
+    [select, view],
+  );
+
+  useEffect(() => {
+    const key = desk.selectedKey.get();
+    if (key !== undefined) cellAt(key)?.scrollIntoView({ block: 'center' });
+  }, [desk]);
+
+  const sections = [
+    ...new Set(record.notes.map((note) => note.section?.section).filter((name) => name !== undefined)),
+  ];
+  const openQuestions = [...questions.values()].flat().length;
+
+  return (
+    <section aria-label="Readings" className="grid-place">
+      <div className="tools">
+        {sections.length > 1 && (
+          <Choice
+            label="Show"
+            value={shown.section ?? ''}
+            onChange={(name) => view.update({ section: name === '' ? undefined : name })}
+            options={[
+              { value: '', words: 'whole compass' },
+              ...sections.map((value) => ({ value, words: value })),
+            ]}
+          />
+        )}
+        <Choice
+          label="Reading of each string"
+          value={String(shown.round)}
+          onChange={(round) => view.update({ round: Number(round) })}
+          options={rounds.map((round) => ({
+            value: String(round),
+            words: ordinal[round - 1]!,
+            spoken: `${ordinal[round - 1]} reading of each string`,
+          }))}
+        />
+        <Choice
+          label="Unit"
+          value={unit}
+          onChange={(next) => device.settings.update({ unit: next })}
+          options={[
+            { value: 'mm', words: 'mm', spoken: 'millimetres' },
+            { value: 'in', words: 'inch', spoken: 'inches' },
+          ]}
+        />
+        <Field label="Enter goes to">
+          {(ids) => (
+            <select
+              {...ids}
+              className="input"
+              value={shown.order}
+              onChange={(event) => view.update({ order: event.target.value as EnterOrder })}
+            >
+              {(Object.keys(enterOrders) as EnterOrder[]).map((order) => (
+                <option key={order} value={order}>
+                  {enterOrders[order]}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <label className="tick">
+          <input
+            type="checkbox"
+            checked={shown.withFurther}
+            onChange={(event) => view.update({ withFurther: event.target.checked })}
+          />
+          front and back lengths, windings, pins
+        </label>
+        <label className="field only-small">
+          <span className="field-label">Column</span>
+          <select
+            className="input"
+            value={column}
+            onChange={(event) => view.update({ column: event.target.value as ReadingQuantityName })}
+          >
+            {columns.map(({ quantity, label }) => (
+              <option key={quantity} value={quantity}>
+                {label}
+              </option>
+            ))}
+          </select>
+        </label>
+      </div>
+      {job.seal !== undefined && (
+        <Field label="Reason for changing the sealed record" hint="stands on every amendment you make now">
+          {(ids) => (
+            <input
+              {...ids}
+              className="input"
+              value={shown.reason}
+              maxLength={500}
+              onChange={(event) => view.update({ reason: event.target.value })}
+            />
+          )}
+        </Field>
+      )}
+      {openQuestions > 0 && (
+        <p className="faint">
+          <span aria-hidden="true">? </span>
+          {openQuestions === 1 ? '1 value is' : `${openQuestions} values are`} in question; each stands beside
+          its cell and keeps nobody from going on.
+        </p>
+      )}
+      <table className="grid" data-round={shown.round}>
+        <caption className="unseen">
+          Readings of the compass, {ordinal[shown.round - 1]} reading of each string, in{' '}
+          {unit === 'mm' ? 'millimetres' : 'inches'}. Enter goes on; a question mark says unknown, a dash
+          none, a slash does not apply.
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">note</th>
+            {columns.map(({ quantity, short, label }) => (
+              <th
+                key={quantity}
+                scope="col"
+                data-quantity={quantity}
+                data-on={quantity === column || undefined}
+              >
+                <abbr title={label}>{short}</abbr> <span className="faint">{unit}</span>
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <Row
+              key={row.key}
+              row={row}
+              columns={columns}
+              column={column}
+              unit={unit}
+              round={shown.round}
+              questions={questions.get(row.key) ?? noQuestions}
+              onCommit={commit}
+              onGoOn={goOn}
+              onEnter={enter}
+            />
+          ))}
+        </tbody>
+      </table>
+      <ReadBackBar
+        readBack={shown.readBack}
+        canUndo={shown.steps.length > 0}
+        undoTitle={shown.steps.at(-1)?.title}
+        onUndo={undo}
+        onSay={say}
+      />
+    </section>
+  );
+}
+
+const noQuestions: readonly Question[] = [];
+
+function cellAt(key: number, quantity?: ReadingQuantityName): HTMLInputElement | null {
+  const which = quantity === undefined ? '[data-cell]' : `[data-cell="${quantity}"]`;
+  return document.querySelector(`[data-row="${key}"] ${which}`);
+}
+
+interface RowProps {
+  readonly row: GridRow;
+  readonly columns: readonly GridColumn[];
+  readonly column: ReadingQuantityName;
+  readonly unit: LengthUnit;
+  readonly round: number;
+  readonly questions: readonly Question[];
+  readonly onCommit: (key: number, quantity: ReadingQuantityName, text: string) => void;
+  readonly onGoOn: (key: number, quantity: ReadingQuantityName, direction: 1 | -1) => void;
+  readonly onEnter: (key: number, quantity: ReadingQuantityName) => void;
+}
+
+const Row = memo(
+  function Row({ row, columns, column, unit, round, questions, onCommit, onGoOn, onEnter }: RowProps) {
+    const { note } = row;
+    return (
+      <>
+        {row.beginsSection && (
+          <tr className="grid-break">
+            <th colSpan={columns.length + 1} scope="colgroup">
+              {row.section === undefined
+                ? 'in no section'
+                : `${row.section.section}: ${row.section.bridge} bridge, ${row.section.frontTermination}`}
+            </th>
+          </tr>
+        )}
+        <tr data-row={row.key}>
+          <th scope="row">
+            <span className="note-name">{note.note}</span>{' '}
+            <span className="faint">
+              {note.strings === undefined
+                ? 'strings?'
+                : `${note.strings}×${note.winding === 'wound' ? ' wound' : ''}`}
+            </span>
+          </th>
+          {row.cells.map((cell, index) => (
+            <td
+              key={cell.quantity}
+              data-quantity={cell.quantity}
+              data-on={cell.quantity === column || undefined}
+              className={cell.applies ? undefined : 'not-here'}
+            >
+              {cell.applies ? (
+                <CellInput
+                  label={`${note.note} ${columns[index]?.label}`}
+                  rowKey={row.key}
+                  cell={cell}
+                  unit={unit}
+                  round={round}
+                  question={questions.find(({ quantity }) => quantity === cell.quantity)}
+                  onCommit={onCommit}
+                  onGoOn={onGoOn}
+                  onEnter={onEnter}
+                />
+              ) : (
+                <span aria-label="does not belong to this string" role="img">
+                  ·
+                </span>
+              )}
+            </td>
+          ))}
+        </tr>
+        {questions.map((question) => (
+          <tr
+            key={`${question.quantity}-${question.sentence}`}
+            className="grid-question"
+            data-quantity={question.quantity}
+          >
+            <td colSpan={columns.length + 1}>
+              <span aria-hidden="true">? </span>
+              {question.sentence}
+            </td>
+          </tr>
+        ))}
+      </>
+    );
+  },
+  (before, after) =>
+    before.columns === after.columns &&
+    before.column === after.column &&
+    before.unit === after.unit &&
+    before.round === after.round &&
+    before.questions.map(({ sentence }) => sentence).join() ===
+      after.questions.map(({ sentence }) => sentence).join() &&
+    signatureOf(before.row) === signatureOf(after.row),
+);
+
+/** Two rows of the same signature look alike. */
+function signatureOf({ beginsSection, section, note, cells }: GridRow): string {
+  const own = cells.map(
+    ({ applies, readings, absence }) =>
+      `${applies}${readings.map(({ entry }) => entry).join('+')}${absence ?? ''}`,
+  );
+  return [beginsSection, section?.entry, note.strings, note.winding, note.layers, ...own].join('|');
+}
+
+interface CellProps extends Pick<RowProps, 'unit' | 'round' | 'onCommit' | 'onGoOn' | 'onEnter'> {
+  readonly label: string;
+  readonly rowKey: number;
+  readonly cell: GridCell;
+  readonly question: Question | undefined;
+}
+
+function CellInput({ label, rowKey, cell, unit, round, question, onCommit, onGoOn, onEnter }: CellProps) {
+  const input = useRef<HTMLInputElement>(null);
+  const text = shownText(cell, round, unit);
+  useEffect(() => {
+    // What is being typed is never written over.
+    if (input.current && document.activeElement !== input.current) input.current.value = text;
+  }, [text]);
+  const { quantity, figure, readings, absence } = cell;
+  const several =
+    figure !== undefined && readings.length > 1
+      ? `${lengthNumber(figure.value, unit, lengthKindOf(quantity))} of ${readings.length}`
+      : undefined;
+  return (
+    <>
+      <input
+        ref={input}
+        className="cell"
+        data-cell={quantity}
+        data-question={question === undefined ? undefined : true}
+        aria-label={label}
+        aria-description={
+          [
+            absence,
+            several &&
+              `${several} readings, ${figure && uncertaintyText(figure.standardUncertainty, unit, lengthKindOf(quantity))}`,
+            question?.sentence,
+          ]
+            .filter(Boolean)
+            .join('; ') || undefined
+        }
+        placeholder={absence ?? (cell.isNeeded && readings.length === 0 ? '' : '')}
+        defaultValue={text}
+        inputMode="decimal"
+        enterKeyHint="next"
+        autoComplete="off"
+        spellCheck={false}
+        onFocus={(event) => {
+          event.target.select();
+          onEnter(rowKey, quantity);
+        }}
+        onBlur={(event) => {
+          if (event.target.value.trim() !== text) onCommit(rowKey, quantity, event.target.value);
+        }}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter' || event.key === 'ArrowDown' || event.key === 'ArrowUp') {
+            event.preventDefault();
+            const isBack = event.key === 'ArrowUp' || (event.key === 'Enter' && event.shiftKey);
+            const here = event.currentTarget;
+            onGoOn(rowKey, quantity, isBack ? -1 : 1);
+            // At the end of the column there is nowhere to go: keep the value all the same.
+            if (document.activeElement === here && here.value.trim() !== text)
+              onCommit(rowKey, quantity, here.value);
+          } else if (event.key === 'Escape') {
+            event.currentTarget.value = text;
+            event.currentTarget.select();
+          }
+        }}
+      />
+      {several !== undefined && <small className="cell-note">{several}</small>}
+    </>
+  );
+}

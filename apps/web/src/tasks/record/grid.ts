@@ -1,0 +1,154 @@
+import {
+  type Absence,
+  type AsFoundNote,
+  type Figure,
+  type ReadingQuantityName,
+  readingQuantities,
+  type Section,
+  type StandingReading,
+} from '@becket/journal';
+
+/** A column of the grid: one quantity, over the whole compass. */
+export interface GridColumn {
+  readonly quantity: ReadingQuantityName;
+  /** The words of the journal. */
+  readonly label: string;
+  /** Short enough for the head of a column. */
+  readonly short: string;
+  /** Which strings the quantity belongs to. */
+  readonly belongsTo: 'plain' | 'wound' | 'wound twice' | 'any';
+}
+
+const column = (
+  quantity: ReadingQuantityName,
+  short: string,
+  belongsTo: GridColumn['belongsTo'],
+): GridColumn => ({
+  quantity,
+  label: readingQuantities[quantity].label,
+  short,
+  belongsTo,
+});
+
+/** What the tension rests on; always in sight where it belongs. */
+export const stringColumns: readonly GridColumn[] = [
+  column('wire-diameter', 'wire', 'plain'),
+  column('core-diameter', 'core', 'wound'),
+  column('inner-layer-diameter', 'over inner layer', 'wound twice'),
+  column('over-all-diameter', 'over all', 'wound'),
+  column('speaking-length', 'speaking length', 'any'),
+  column('bare-front', 'bare, front', 'wound'),
+  column('bare-back', 'bare, bridge', 'wound'),
+];
+
+/** What else the strip destroys, in sight when it is asked for. */
+export const furtherColumns: readonly GridColumn[] = [
+  column('front-length', 'front length', 'any'),
+  column('back-length', 'back length', 'any'),
+  column('loop-to-winding', 'loop to winding', 'wound'),
+  column('winding-length', 'winding length', 'wound'),
+  column('pin-diameter', 'pin', 'any'),
+];
+
+export interface GridCell {
+  readonly quantity: ReadingQuantityName;
+  /** False where the quantity cannot belong to the note as it is strung. */
+  readonly applies: boolean;
+  readonly isNeeded: boolean;
+  /** The readings of this cell in the order they were taken. */
+  readonly readings: readonly StandingReading[];
+  readonly figure: Figure | undefined;
+  readonly absence: Absence | undefined;
+}
+
+export interface GridRow {
+  readonly key: number;
+  readonly note: AsFoundNote;
+  readonly section: Section | undefined;
+  /** True for the first note shown of its section: a break is drawn above it. */
+  readonly beginsSection: boolean;
+  readonly cells: readonly GridCell[];
+}
+
+/** The columns worth showing for these notes, and those that were asked for. */
+export function columnsFor(notes: readonly AsFoundNote[], withFurther: boolean): GridColumn[] {
+  const own = withFurther ? [...stringColumns, ...furtherColumns] : [...stringColumns];
+  return own.filter((one) => notes.some((note) => appliesTo(one, note)));
+}
+
+/** Whether a quantity belongs to a note. Until somebody has said how it is strung, anything may. */
+export function appliesTo({ belongsTo }: GridColumn, { winding, layers }: AsFoundNote): boolean {
+  if (winding === undefined || belongsTo === 'any') return true;
+  if (belongsTo === 'wound twice') return layers === 2;
+  return belongsTo === winding;
+}
+
+export function gridRows(notes: readonly AsFoundNote[], columns: readonly GridColumn[]): GridRow[] {
+  return notes.map((note, index) => ({
+    key: note.key,
+    note,
+    section: note.section,
+    beginsSection: note.section !== notes[index - 1]?.section,
+    cells: columns.map((one) => {
+      const figure = note.figures[one.quantity];
+      return {
+        quantity: one.quantity,
+        applies: appliesTo(one, note),
+        isNeeded: note.needed.includes(one.quantity),
+        readings: figure?.readings ?? [],
+        figure,
+        absence: note.absences[one.quantity],
+      };
+    }),
+  }));
+}
+
+/** Where Enter goes: the notes are taken in one of these orders. */
+export const enterOrders = {
+  next: 'the next note',
+  'next-open': 'the next note without a value',
+  'every-third': 'every third note',
+  octave: 'the same note an octave up',
+} as const;
+export type EnterOrder = keyof typeof enterOrders;
+
+interface From {
+  readonly key: number;
+  readonly quantity: ReadingQuantityName;
+  readonly direction: 1 | -1;
+  readonly order: EnterOrder;
+  /** Which reading of each string is being taken, counted from 1. */
+  readonly round: number;
+}
+
+/** The key whose cell comes after this one in the column, among those where the quantity belongs; undefined at the end. */
+export function keyAfter(
+  rows: readonly GridRow[],
+  { key, quantity, direction, order, round }: From,
+): number | undefined {
+  const isOpen = (cell: GridCell) => cell.readings.length < round && cell.absence === undefined;
+  const stride = order === 'every-third' ? 3 : order === 'octave' ? 12 : 1;
+  const open = rows.filter((row) => {
+    const cell = row.cells.find((one) => one.quantity === quantity);
+    return cell?.applies === true && (order !== 'next-open' || row.key === key || isOpen(cell));
+  });
+  const beyond = open.filter((row) => (direction > 0 ? row.key >= key + stride : row.key <= key - stride));
+  return (direction > 0 ? beyond[0] : beyond.at(-1))?.key;
+}
+
+/** How much of the record is there: cells that are needed, and those of them that have a value or an answer. */
+export function progressOf(notes: readonly AsFoundNote[]): {
+  needed: number;
+  known: number;
+  undescribed: number;
+} {
+  let needed = 0;
+  let missing = 0;
+  let undescribed = 0;
+  for (const note of notes) {
+    needed += note.needed.length;
+    missing += note.missing.length;
+    if (note.strings === undefined) undescribed += 1;
+  }
+  return { needed, known: needed - missing, undescribed };
+}

@@ -1,0 +1,65 @@
+import type { Absence } from '@becket/journal';
+import type { ReadBack } from './record-state.ts';
+
+interface Props {
+  readonly readBack: ReadBack | undefined;
+  readonly canUndo: boolean;
+  readonly undoTitle: string | undefined;
+  readonly onUndo: () => void;
+  readonly onSay: (answer: Absence) => void;
+}
+
+const answers: readonly { answer: Absence; words: string; key: string }[] = [
+  { answer: 'unknown', words: 'Unknown', key: '?' },
+  { answer: 'none', words: 'None', key: '-' },
+  { answer: 'does not apply', words: 'Does not apply', key: '/' },
+];
+
+/** Reads the last value back, large, and holds what can be done with one hand. */
+export function ReadBackBar({ readBack, canUndo, undoTitle, onUndo, onSay }: Props) {
+  return (
+    <div className="read-back" data-is={readBack?.is}>
+      <output className="read-back-words" aria-live="polite">
+        {readBack === undefined ? (
+          <span className="faint">The last value is read back here.</span>
+        ) : (
+          <>
+            <span className="read-back-title">
+              {readBack.is === 'saved'
+                ? 'Kept: '
+                : readBack.is === 'taken back'
+                  ? 'Taken back: '
+                  : '▲ Not kept: '}
+              {readBack.title}
+            </span>
+            <span className={readBack.is === 'not saved' ? 'warn' : 'read-back-value'}>{readBack.value}</span>
+            {readBack.alsoAs !== undefined && <span className="read-back-also">= {readBack.alsoAs}</span>}
+          </>
+        )}
+      </output>
+      <div className="button-row">
+        {answers.map(({ answer, words, key }) => (
+          <button
+            key={answer}
+            type="button"
+            className="button quiet"
+            // The cell keeps the focus, so that the answer belongs to it.
+            onPointerDown={(event) => event.preventDefault()}
+            onClick={() => onSay(answer)}
+          >
+            {words} <kbd aria-hidden="true">{key}</kbd>
+          </button>
+        ))}
+        <button
+          type="button"
+          className="button"
+          disabled={!canUndo}
+          onClick={onUndo}
+          aria-label={undoTitle === undefined ? 'Undo' : `Undo ${undoTitle}`}
+        >
+          Undo
+        </button>
+      </div>
+    </div>
+  );
+}

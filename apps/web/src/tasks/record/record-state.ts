@@ -1,0 +1,232 @@
+import type { Absence, Job, ReadingQuantityName, StandingReading, Ulid } from '@becket/journal';
+import { readingQuantities } from '@becket/journal';
+import { recordAbsence, recordReadings, type TaskContext, withdrawEntry } from '@becket/tasks';
+import { type LengthUnit, lengthText, otherUnit } from '../../parts/length-text.ts';
+import { type Observable, observable } from '../../parts/observable.ts';
+import { lengthKindOf } from '../../piano/length-kind.ts';
+import type { EnterOrder, GridCell } from './grid.ts';
+import { readTypedCell } from './typed-cell.ts';
+
+/** The choices of the Record screen. They last as long as the page. */
+export interface RecordView {
+  /** Name of the section shown; undefined shows the whole compass. */
+  readonly section: string | undefined;
+  /** Which reading of each string is being taken, counted from 1. */
+  readonly round: number;
+  readonly order: EnterOrder;
+  readonly withFurther: boolean;
+  /** On a small screen one column is shown at a time: this one. */
+  readonly column: ReadingQuantityName;
+  /** After the seal: why the record is being changed. */
+  readonly reason: string;
+  readonly readBack: ReadBack | undefined;
+  /** What can be taken back, the latest last: each the entries of one step. */
+  readonly steps: readonly Step[];
+}
+
+export interface Step {
+  readonly title: string;
+  readonly entries: readonly Ulid[];
+}
+
+/** What is read back after an entry, large. */
+export interface ReadBack {
+  readonly is: 'saved' | 'taken back' | 'not saved';
+  /** 'C#3 wire diameter' */
+  readonly title: string;
+  /** The value in the unit it was typed in, or the answer; then the other unit. */
+  readonly value: string;
+  readonly alsoAs: string | undefined;
+}
+
+export const newRecordView = (): RecordView => ({
+  section: undefined,
+  round: 1,
+  order: 'next',
+  withFurther: false,
+  column: 'speaking-length',
+  reason: '',
+  readBack: undefined,
+  steps: [],
+});
+
+const views = new Map<Ulid, Observable<RecordView>>();
+
+/** The view of this job's record, kept while the program is open so that coming back finds it as it was. */
+export function recordViewOf(job: Ulid): Observable<RecordView> {
+  const known = views.get(job);
+  if (known !== undefined) return known;
+  const fresh = observable(newRecordView());
+  views.set(job, fresh);
+  return fresh;
+}
+
+export interface CellToCommit {
+  readonly key: number;
+  readonly note: string;
+  readonly cell: GridCell;
+  readonly text: string;
+  readonly unit: LengthUnit;
+  readonly round: number;
+  /** After the seal; empty before it. */
+  readonly reason: string;
+}
+
+/** What became of a cell, for the read-back and for taking it back. */
+export interface Committed {
+  readonly readBack: ReadBack;
+  readonly step: Step | undefined;
+}
+
+/** What stands in a cell in this round, as it is shown in this unit. */
+export function shownText(cell: GridCell, round: number, unit: LengthUnit): string {
+  const reading = cell.readings[round - 1];
+  if (reading === undefined) return '';
+  return readingNumber(reading, unit);
+}
+
+function readingNumber(reading: StandingReading, unit: LengthUnit): string {
+  // What was read in this unit is shown digit for digit as it was read.
+  if (reading.asRead.unit === unit || readingQuantities[reading.quantity].dimension !== 'length')
+    return String(reading.asRead.value);
+  return lengthText(reading.value_si, unit, lengthKindOf(reading.quantity)).replace(/ \w+$/, '');
+}
+
+/**
+ * Keeps what was typed into a cell. A number in an empty place is a further reading; over a reading of this round it
+ * corrects it; an emptied cell takes the reading back; an answer takes back the readings it contradicts.
+ *
+ * Gives back undefined when there is nothing to do. Throws as the tasks do; what it did before stays and can be taken back.
+ */
+export async function commitCell(
+  context: TaskContext,
+  job: Ulid,
+  { key, note, cell, text, unit, round, reason }: CellToCommit,
+): Promise<Committed | undefined> {
+  const { quantity, readings } = cell;
+  if (text.trim() === shownText(cell, round, unit)) return undefined;
+  const title = `${note} ${readingQuantities[quantity].label}`;
+  const before = readings[round - 1];
+  const typed = readTypedCell(text, quantity, unit);
+  const ownReason = reason.trim() === '' ? undefined : reason.trim();
+  switch (typed.do) {
+    case 'object':
+      return {
+        readBack: { is: 'not saved', title, value: typed.sentence, alsoAs: undefined },
+        step: undefined,
+      };
+    case 'nothing': {
+      if (before === undefined) return undefined;
+      const withdrawal = await takeBack(context, job, before.entry, ownReason ?? 'emptied while recording');
+      return {
+        readBack: { is: 'taken back', title, value: readingText(before, unit), alsoAs: undefined },
+        step: { title: `the emptying of ${title}`, entries: withdrawal },
+      };
+    }
+    case 'record': {
+      const correction =
+        before === undefined
+          ? {}
+          : { replaces: before.entry, reason: ownReason ?? 'typed again while recording' };
+      const { entries, job: changed } = await recordReadings(context, job, [
+        {
+          quantity,
+          place: { key },
+          value: typed.value,
+          unit: typed.unit,
+          ...(ownReason === undefined ? {} : { reason: ownReason }),
+          ...correction,
+        },
+      ]);
+      const recorded = changed.readings.findLast((reading) => reading.entry === entries[0]);
+      return {
+        readBack: {
+          is: 'saved',
+          title,
+          value: `${text
+            .trim()
+            .replace(/[^\d.,/ +-].*$/, '')
+            .trim()} ${typed.unit}`,
+          alsoAs: recorded && alsoAs(recorded, typed.unit === 'in' ? 'in' : 'mm'),
+        },
+        step: { title, entries },
+      };
+    }
+    case 'say':
+      return sayAbsence(context, job, { key, note, cell, answer: typed.answer, reason });
+  }
+}
+
+/** Says that a cell's quantity could not be read, is not there, or does not apply; takes back readings that say otherwise. */
+export async function sayAbsence(
+  context: TaskContext,
+  job: Ulid,
+  {
+    key,
+    note,
+    cell,
+    answer,
+    reason,
+  }: Pick<CellToCommit, 'key' | 'note' | 'cell' | 'reason'> & { answer: Absence },
+): Promise<Committed> {
+  const title = `${note} ${readingQuantities[cell.quantity].label}`;
+  const ownReason = reason.trim() === '' ? undefined : reason.trim();
+  const entries: Ulid[] = [];
+  for (const reading of cell.readings)
+    entries.push(...(await takeBack(context, job, reading.entry, ownReason ?? `found to be: ${answer}`)));
+  const changed = await recordAbsence(context, job, {
+    quantity: cell.quantity,
+    place: { key },
+    answer,
+    ...(ownReason === undefined ? {} : { reason: ownReason }),
+  });
+  const last = changed.absences.at(-1);
+  if (last !== undefined) entries.push(last.entry);
+  return { readBack: { is: 'saved', title, value: answer, alsoAs: undefined }, step: { title, entries } };
+}
+
+/** Takes a step back, the last entry of it first. */
+export async function undoStep(
+  context: TaskContext,
+  job: Ulid,
+  step: Step,
+  reason: string,
+): Promise<ReadBack> {
+  for (const entry of [...step.entries].reverse())
+    await withdrawEntry(context, job, entry, reason.trim() || 'taken back while recording');
+  return { is: 'taken back', title: step.title, value: 'as it was before', alsoAs: undefined };
+}
+
+async function takeBack(context: TaskContext, job: Ulid, entry: Ulid, reason: string): Promise<Ulid[]> {
+  await withdrawEntry(context, job, entry, reason);
+  const { entries } = await context.store.entries(job);
+  // The withdrawal is the latest entry that names its target.
+  const withdrawal = entries.findLast(
+    ({ fact }) => fact.kind === 'withdrawn' && (fact as { entry?: Ulid }).entry === entry,
+  );
+  return withdrawal === undefined ? [] : [withdrawal.id];
+}
+
+function readingText(reading: StandingReading, unit: LengthUnit): string {
+  return readingQuantities[reading.quantity].dimension === 'length'
+    ? lengthText(reading.value_si, unit, lengthKindOf(reading.quantity))
+    : `${reading.asRead.value} ${reading.asRead.unit}`;
+}
+
+function alsoAs(reading: StandingReading, typedIn: LengthUnit): string | undefined {
+  if (readingQuantities[reading.quantity].dimension !== 'length') return undefined;
+  return lengthText(reading.value_si, otherUnit(typedIn), lengthKindOf(reading.quantity));
+}
+
+/** One after the other: what was typed first is kept first, however fast the next Enter comes. */
+export function queue(): <Result>(work: () => Promise<Result>) => Promise<Result> {
+  let last: Promise<unknown> = Promise.resolve();
+  return (work) => {
+    const next = last.then(work, work);
+    last = next.catch(() => {});
+    return next;
+  };
+}
+
+/** Whether a change of the record needs a reason now. */
+export const needsReason = (job: Job): boolean => job.seal !== undefined;

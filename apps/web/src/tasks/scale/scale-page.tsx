@@ -1,0 +1,3 @@
+export default function ScalePage() {
+  return <h2>Scale</h2>;
+}
