@@ -1,2 +1,11 @@
 // Values from readings
-export { type ValueFromReadings, valueFromReadings } from './value-from-readings.ts';
+export {
+  medianOf,
+  ORIGINS,
+  type Origin,
+  originOfValue,
+  type ReadingAccuracy,
+  robustScatter,
+  type ValueFromReadings,
+  valueFromReadings,
+} from './value-from-readings.ts';

@@ -21,7 +21,7 @@ export type Absence = (typeof absences)[number];
 /** One value worked out from readings, SI, with the readings it came from. */
 export interface Figure {
   readonly value: number;
-  /** Standard uncertainty (JCGM 100:2008), SI. */
+  /** Standard uncertainty (JCGM 100:2008), SI; 0 where nothing speaks for it, which papers and screens leave blank. */
   readonly standardUncertainty: number;
   readonly origin: StandingReading['origin'];
   readonly readings: readonly StandingReading[];
@@ -123,7 +123,7 @@ function figureOf(readings: readonly StandingReading[]): Figure {
   const origins = new Set(readings.map((reading) => reading.origin));
   // A value that was measured even once is a measured value.
   const origin = origins.has('measured') ? 'measured' : readings[0]!.origin;
-  return { value, standardUncertainty, origin, readings };
+  return { value, standardUncertainty: standardUncertainty ?? 0, origin, readings };
 }
 
 function stringOf(
