@@ -2,6 +2,23 @@
 export { JobNotFound, RecordIsSealed, readJob, type TaskContext } from './context.ts';
 // Describe the piano
 export { checkSections, describePiano, describeSections, describeUnisons } from './describe-piano.ts';
+// Bring in a table of readings
+export { bringInReadings, CellsNotReadable } from './import/bring-in-readings.ts';
+export {
+  type ColumnMapping,
+  type ColumnMeaning,
+  columnMappingSchema,
+  columnMeaningSchema,
+  suggestMapping,
+} from './import/column-mapping.ts';
+export {
+  type CellChange,
+  type CellProblem,
+  type CellQuestion,
+  type ImportPlan,
+  planImport,
+} from './import/plan-import.ts';
+export { LARGEST_FILE_BYTES, MOST_ROWS, type ReadTable, readTable } from './import/read-table.ts';
 // Jobs
 export { type ListedJob, listJobs } from './list-jobs.ts';
 // Papers

@@ -7,6 +7,7 @@ import {
   metres,
   micrometres,
   millimetres,
+  mils,
   newtonMetres,
 } from '@becket/core';
 import type { ReadingQuantity } from './reading-quantities.ts';
@@ -15,6 +16,7 @@ import type { ReadingQuantity } from './reading-quantities.ts';
 export const readUnits = [
   'mm',
   'in',
+  'mil',
   'um',
   'm',
   'N·m',
@@ -36,6 +38,7 @@ const conversions: Record<
 > = {
   mm: { dimension: 'length', toSi: millimetres },
   in: { dimension: 'length', toSi: inches },
+  mil: { dimension: 'length', toSi: mils },
   um: { dimension: 'length', toSi: micrometres },
   m: { dimension: 'length', toSi: metres },
   N·m: { dimension: 'torque', toSi: newtonMetres },

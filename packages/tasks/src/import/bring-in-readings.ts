@@ -1,0 +1,40 @@
+import type { Job, Ulid } from '@becket/journal';
+import { addFacts, RecordIsSealed, readJob, type TaskContext } from '../context.ts';
+import type { ColumnMapping } from './column-mapping.ts';
+import { type CellChange, type CellProblem, type ImportPlan, planImport } from './plan-import.ts';
+import type { ReadTable } from './read-table.ts';
+
+/** Cells of the table cannot be read; nothing was brought in. */
+export class CellsNotReadable extends Error {
+  override readonly name = 'CellsNotReadable';
+  readonly problems: readonly CellProblem[];
+  constructor(fileName: string, problems: readonly CellProblem[]) {
+    const more = problems.length > 1 ? ` ${problems.length - 1} more cells cannot be read either.` : '';
+    super(
+      `Cannot bring in ${fileName}: ${problems[0]?.sentence ?? ''}${more} Nothing was brought in; correct each cell, or leave it out with a reason.`,
+    );
+    this.problems = problems;
+  }
+}
+
+/**
+ * Brings a table of readings into a job: all of it in one transaction, or nothing.
+ *
+ * Throws: CellsNotReadable while a cell cannot be read; RecordIsSealed after the seal, since a table carries no reason.
+ */
+export async function bringInReadings(
+  context: TaskContext,
+  job: Ulid,
+  {
+    table,
+    mapping,
+    changes = [],
+  }: { readonly table: ReadTable; readonly mapping: ColumnMapping; readonly changes?: readonly CellChange[] },
+): Promise<{ job: Job; plan: ImportPlan }> {
+  const state = await readJob(context, job);
+  if (state.seal !== undefined) throw new RecordIsSealed(state.seal.at);
+  const plan = planImport(state, table, mapping, changes);
+  if (plan.problems.length > 0) throw new CellsNotReadable(table.fileName, plan.problems);
+  const { job: changed } = await addFacts(context, job, plan.facts);
+  return { job: changed, plan };
+}

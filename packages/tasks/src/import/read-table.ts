@@ -1,0 +1,160 @@
+import { digestOf } from '@becket/journal';
+import Papa from 'papaparse';
+
+/** Largest file that is read, and most rows: a piano has some 230 strings, so both are far above any real record. */
+export const LARGEST_FILE_BYTES = 20_000_000;
+export const MOST_ROWS = 20_000;
+
+export interface TableRow {
+  /** Row number as a spreadsheet counts, 1 for the first row of the file. */
+  readonly row: number;
+  /** One cell for each column, trimmed; '' where the row is shorter than the header. */
+  readonly cells: readonly string[];
+}
+
+/** A table as it was found in a file; nothing is interpreted yet but the decimal mark. */
+export interface ReadTable {
+  readonly fileName: string;
+  /** SHA-256 of the file's bytes, hexadecimal. */
+  readonly digest: string;
+  readonly encoding: 'UTF-8' | 'UTF-16' | 'Windows-1252';
+  readonly delimiter: string;
+  readonly decimalMark: '.' | ',';
+  readonly header: readonly string[];
+  readonly rows: readonly TableRow[];
+  /** What the user should know of how the file was read, one sentence each. */
+  readonly notices: readonly string[];
+}
+
+/**
+ * The table in the bytes of a CSV file.
+ *
+ * Encoding: UTF-8 (with or without a byte order mark), UTF-16 with one, else Windows-1252, which contains Latin-1.
+ * The decimal mark is the one that most
+ * number-like cells use. The header is the first row that is mostly filled and has no number in it.
+ *
+ * Throws: RangeError for a file that is empty, too large or too long; SyntaxError when it is not a text table.
+ */
+export function readTable(bytes: Uint8Array, fileName: string): ReadTable {
+  if (bytes.byteLength > LARGEST_FILE_BYTES) {
+    throw new RangeError(
+      `Cannot read ${fileName}: a file of up to ${inMegabytes(LARGEST_FILE_BYTES)} MB is needed, ${inMegabytes(bytes.byteLength)} MB were found. Export only the sheet with the readings and try again.`,
+    );
+  }
+  const notices: string[] = [];
+  const { text, encoding } = decode(bytes, fileName);
+  if (encoding === 'Windows-1252') {
+    notices.push(
+      'The file is not UTF-8; it was read as Windows-1252 (Latin-1). Look at words with accents before you go on.',
+    );
+  }
+  // The parser is asked for one row more than is allowed, so that a long file is refused without being read whole.
+  const parsed = Papa.parse<string[]>(text, {
+    delimiter: delimiterOf(text),
+    preview: MOST_ROWS + 1,
+  });
+  if (parsed.data.length > MOST_ROWS) {
+    throw new RangeError(
+      `Cannot read ${fileName}: up to ${MOST_ROWS} rows are needed, more were found. Export only the sheet with the readings and try again.`,
+    );
+  }
+  const all = parsed.data.map((cells, index) => ({
+    row: index + 1,
+    cells: cells.map((cell) => cell.trim()),
+  }));
+  const filled = all.filter(({ cells }) => cells.some((cell) => cell !== ''));
+  const headerIndex = headerPlace(filled);
+  const head = filled[headerIndex];
+  if (head === undefined || filled.length < 2) {
+    throw new SyntaxError(
+      `Cannot read ${fileName} as a table: a row of column names and at least one row of readings are needed, ${filled.length} filled rows were found. Export the sheet as CSV and try again.`,
+    );
+  }
+  if (head.cells.filter((cell) => cell !== '').length < 2) {
+    throw new SyntaxError(
+      `Cannot read ${fileName} as a table: at least two columns are needed, one was found. Check that the cells are separated by commas, semicolons or tabs.`,
+    );
+  }
+  if (headerIndex > 0)
+    notices.push(`The column names were taken from row ${head.row}; the rows above it were left out.`);
+  const width = Math.max(head.cells.length, ...filled.map(({ cells }) => cells.length));
+  const header = Array.from({ length: width }, (_, index) => head.cells[index] || `column ${index + 1}`);
+  const rows = filled
+    .slice(headerIndex + 1)
+    .map(({ row, cells }) => ({ row, cells: header.map((_, index) => cells[index] ?? '') }));
+  const decimalMark = decimalMarkOf(rows);
+  if (decimalMark === ',') notices.push('Numbers were read with a decimal comma.');
+  return {
+    fileName,
+    digest: digestOf(bytes),
+    encoding,
+    delimiter: parsed.meta.delimiter,
+    decimalMark,
+    header,
+    rows,
+    notices,
+  };
+}
+
+const inMegabytes = (bytes: number): string => (bytes / 1e6).toFixed(bytes % 1e6 === 0 ? 0 : 1);
+
+function decode(bytes: Uint8Array, fileName: string): { text: string; encoding: ReadTable['encoding'] } {
+  if (bytes.byteLength === 0)
+    throw new RangeError(`Cannot read ${fileName}: a table is needed, an empty file was found.`);
+  const [first, second] = bytes;
+  if ((first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff)) {
+    return {
+      text: new TextDecoder(first === 0xff ? 'utf-16le' : 'utf-16be').decode(bytes),
+      encoding: 'UTF-16',
+    };
+  }
+  if (bytes.includes(0)) {
+    throw new SyntaxError(
+      `Cannot read ${fileName} as a table: a text file (CSV) is needed, a binary file was found. In the spreadsheet, choose "save as CSV" and bring that file in.`,
+    );
+  }
+  try {
+    return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), encoding: 'UTF-8' };
+  } catch {
+    return { text: new TextDecoder('windows-1252').decode(bytes), encoding: 'Windows-1252' };
+  }
+}
+
+/**
+ * The separator: the first of tab, semicolon and bar that stands in most lines, else the comma. The parser's own guess
+ * takes the comma of decimal numbers for a separator in short tables.
+ */
+function delimiterOf(text: string): string {
+  const lines = text
+    .slice(0, 20_000)
+    .split(/\r?\n/)
+    .filter((line) => line.trim() !== '')
+    .slice(0, 50);
+  return (
+    ['\t', ';', '|'].find((mark) => lines.filter((line) => line.includes(mark)).length > lines.length / 2) ??
+    ','
+  );
+}
+
+const looksLikeNumber = (cell: string): boolean => /^[-+]?\d+([.,]\d+)?$/.test(cell);
+
+function headerPlace(rows: readonly TableRow[]): number {
+  const widest = Math.max(0, ...rows.map(({ cells }) => cells.filter((cell) => cell !== '').length));
+  const place = rows.findIndex(({ cells }) => {
+    const own = cells.filter((cell) => cell !== '');
+    return own.length >= Math.max(2, widest / 2) && !own.some(looksLikeNumber);
+  });
+  return Math.max(0, place);
+}
+
+function decimalMarkOf(rows: readonly TableRow[]): '.' | ',' {
+  let points = 0;
+  let commas = 0;
+  for (const { cells } of rows) {
+    for (const cell of cells) {
+      if (/^[-+]?\d*\.\d+$/.test(cell)) points += 1;
+      else if (/^[-+]?\d*,\d+$/.test(cell)) commas += 1;
+    }
+  }
+  return commas > points ? ',' : '.';
+}
