@@ -86,8 +86,8 @@ export interface Table {
   readonly width?: number;
   readonly columns: readonly TableColumn[];
   readonly rows: readonly TableRow[];
-  /** Under the table, small: marks explained, pages of calculated figures. */
-  readonly feet?: readonly string[];
+  /** Under the title, small, and repeated with it: marks explained, pages of calculated figures. */
+  readonly remarks?: readonly string[];
 }
 
 export interface TableColumn {

@@ -72,7 +72,7 @@ function keyAxis(notes: readonly AsFoundNote[]): Axis {
     .filter(({ note }) => /^C\d$/.test(note))
     .map(({ key }) => key)
     // A tick too near an end would write over it.
-    .filter((key) => key - first > 2 && last - key > 2);
+    .filter((key) => Math.min(key - first, last - key) > (last - first) / 12);
   return {
     name: 'key',
     scale: 'linear',

@@ -78,7 +78,7 @@ function inShort(job: Job, notes: readonly AsFoundNote[], check: StripCheck): Bu
     ...(job.unknownEntries.length === 0
       ? []
       : [
-          `${counted(job.unknownEntries.length, 'entry', 'entries')} of the journal come from a later version of this program and are not printed here.`,
+          `${counted(job.unknownEntries.length, 'entry of the journal comes', 'entries of the journal come')} from a later version of this program and cannot be printed here.`,
         ]),
   ];
   return { is: 'list', marks: 'dots', items };

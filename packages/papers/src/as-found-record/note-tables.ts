@@ -9,7 +9,7 @@ const keyColumn: TableColumn = { heading: 'key', align: 'right', share: 19, tone
 const noteColumn: TableColumn = { heading: 'note', align: 'left', share: 26 };
 const stringsColumn: TableColumn = { heading: 'str.', align: 'right', share: 20 };
 
-const evidenceFoot =
+const evidenceRemark =
   'n: readings behind the figure (s stamped, c copied, i inferred). u: standard uncertainty. spread: highest less lowest reading.';
 
 /** The plain notes of a section: wire and speaking length, each with what it rests on. */
@@ -39,8 +39,8 @@ export function plainNotesTable(section: string, notes: readonly AsFoundNote[], 
         ...evidence(note, 'speaking-length', unit),
       ],
     })),
-    feet: [
-      evidenceFoot,
+    remarks: [
+      evidenceRemark,
       'Nearest size: the size number whose diameter lies nearest to the figure, in each way of numbering. It is not a finding of what the wire once was.',
     ],
   };
@@ -96,7 +96,7 @@ export function woundEvidenceTable(section: string, notes: readonly AsFoundNote[
     rows: notes.map((note) => ({
       cells: [note.note, ...quantities.flatMap(([quantity]) => evidence(note, quantity, unit))],
     })),
-    feet: [`${evidenceFoot} All in ${unit}.`],
+    remarks: [`${evidenceRemark} All in ${unit}.`],
   };
 }
 
@@ -129,8 +129,8 @@ function innerLayerCells(note: AsFoundNote, unit: LengthUnit): Cell[] {
 function evidenceColumns(group: string, unit: LengthUnit): TableColumn[] {
   return [
     { group, heading: 'n', align: 'right', share: 18, tone: 'quiet' },
-    { group, heading: `u ${unit}`, align: 'right', share: 28, tone: 'quiet' },
-    { group, heading: 'spread', align: 'right', share: 31, tone: 'quiet' },
+    { group, heading: `u ${unit}`, align: 'right', share: 33, tone: 'quiet' },
+    { group, heading: 'spread', align: 'right', share: 33, tone: 'quiet' },
   ];
 }
 

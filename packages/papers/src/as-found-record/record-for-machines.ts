@@ -51,7 +51,7 @@ function linesOf(note: AsFoundNote): MachineCell[][] {
         'read',
         lengthText(figure.value, 'mm', kind),
         lengthText(figure.value, 'in', kind),
-        (figure.standardUncertainty * 1000).toFixed(4),
+        figure.standardUncertainty === undefined ? undefined : (figure.standardUncertainty * 1000).toFixed(4),
         spread === undefined ? undefined : (spread * 1000).toFixed(4),
         String(figure.readings.length),
         figure.origin,

@@ -1,4 +1,4 @@
-import { inNewtons, inPoundsForce } from '@becket/core';
+import { inNewtons, inPoundsForce, type NoteAnalysis, newtons } from '@becket/core';
 import type { AsFoundNote, ReadingQuantityName } from '@becket/journal';
 import { type LengthUnit, lengthCells, lengthColumns } from '../figures/lengths.ts';
 import { lengthKindOf, noFigureText } from '../figures/readings.ts';
@@ -24,15 +24,7 @@ export function orderTable(lines: readonly OrderLine[], unit: LengthUnit): Table
     { heading: 'wanted', align: 'right', share: 41 },
     { heading: 'layers', align: 'right', share: 31 },
     ...quantities.flatMap(([quantity, group]) => lengthColumns(group, unit, shares[quantity])),
-    { group: 'tension', heading: 'N', align: 'right', share: 30, page: 'core/scale/note-analysis' },
-    {
-      group: 'tension',
-      heading: 'lbf',
-      align: 'right',
-      share: 26,
-      tone: 'quiet',
-      page: 'core/scale/note-analysis',
-    },
+    ...tensionColumns(unit),
     { group: 'of core', heading: '%', align: 'right', share: 28, page: 'core/strings/break-share' },
   ];
   const rows: TableRow[] = [];
@@ -43,7 +35,7 @@ export function orderTable(lines: readonly OrderLine[], unit: LengthUnit): Table
     section = name;
     rows.push({ cells: cellsOf(line, quantities, unit) });
   }
-  return { is: 'table', columns, rows, feet: feetOf(lines) };
+  return { is: 'table', columns, rows, title: 'Wound strings', remarks: remarksOf(lines) };
 }
 
 function cellsOf(
@@ -51,23 +43,44 @@ function cellsOf(
   quantities: readonly (readonly [ReadingQuantityName, string])[],
   unit: LengthUnit,
 ): Cell[] {
-  const load: Cell[] =
-    analysis === undefined
-      ? [{ absent: 'not computed', across: 3 }]
-      : [
-          inNewtons(analysis.tension).toFixed(0),
-          inPoundsForce(analysis.tension).toFixed(0),
-          `${(analysis.breakShare * 100).toFixed(0)}${analysis.isWithinStrengthTable ? '' : '*'}`,
-        ];
   return [
     String(note.key),
     note.note,
     note.strings === undefined ? { blank: 'not said' } : String(note.strings),
     String(note.layers),
     ...quantities.flatMap(([quantity]) => orderedCells(note, quantity, unit)),
-    ...load,
+    ...loadCells(analysis, unit),
   ];
 }
+
+function tensionColumns(unit: LengthUnit): TableColumn[] {
+  const page = 'core/scale/note-analysis';
+  const [first, second] = forcesFrom(unit);
+  return [
+    { group: 'tension', heading: first.name, align: 'right', share: 28, page },
+    { group: 'tension', heading: second.name, align: 'right', share: 26, tone: 'quiet', page },
+    { group: 'tension', heading: `u ${first.name}`, align: 'right', share: 26, tone: 'quiet', page },
+  ];
+}
+
+function loadCells(analysis: NoteAnalysis | undefined, unit: LengthUnit): Cell[] {
+  if (analysis === undefined) return [{ absent: 'not computed', across: 4 }];
+  const { tension, standardUncertainties, breakShare, isWithinStrengthTable } = analysis;
+  const [first, second] = forcesFrom(unit);
+  return [
+    first.in(tension).toFixed(0),
+    second.in(tension).toFixed(0),
+    standardUncertainties === undefined ? '' : first.in(newtons(standardUncertainties.tension)).toFixed(0),
+    `${(breakShare * 100).toFixed(0)}${isWithinStrengthTable ? '' : '*'}`,
+  ];
+}
+
+const inForceUnits = [
+  { name: 'N', in: inNewtons },
+  { name: 'lbf', in: inPoundsForce },
+] as const;
+const forcesFrom = (unit: LengthUnit) =>
+  unit === 'mm' ? inForceUnits : ([inForceUnits[1], inForceUnits[0]] as const);
 
 /** A figure in both units; *none* and *does not apply* as such; anything else is a blank to fill in. */
 function orderedCells(note: AsFoundNote, quantity: ReadingQuantityName, unit: LengthUnit): Cell[] {
@@ -80,11 +93,11 @@ function orderedCells(note: AsFoundNote, quantity: ReadingQuantityName, unit: Le
   return [{ blank: noFigureText(absence), across: 2 }];
 }
 
-function feetOf(lines: readonly OrderLine[]): string[] {
+function remarksOf(lines: readonly OrderLine[]): string[] {
   const isOutside = lines.some(({ analysis }) => analysis?.isWithinStrengthTable === false);
   return [
     'Wanted: all strings of the note. Speaking length: front termination to bridge pin. Bare ends: unwound, inside the speaking length.',
-    `Tension of one string at its pitch: core/scale/note-analysis (steel core, copper winding, bare ends counted as bare). Of core: tension as a share of the break load of the core by ${strengthTable.name} (core/strings/break-share). ${strengthTable.remark}`,
+    `Tension of one string at its pitch: core/scale/note-analysis (steel core, copper winding, bare ends counted as bare); u: its standard uncertainty, with what is common for instruments and materials. Of core: tension as a share of the break load of the core by ${strengthTable.name} (core/strings/break-share). ${strengthTable.remark}`,
     ...(isOutside
       ? ['* The core lies outside the range of that table; the figure is an extension of it.']
       : []),

@@ -17,7 +17,8 @@ const decimals: Readonly<Record<LengthKind, Readonly<Record<LengthUnit, number>>
  * @example lengthText(0.00105, 'mm', 'diameter')  // = 1.050
  */
 export function lengthText(length: number, unit: LengthUnit, kind: LengthKind): string {
-  return lengthIn(length, unit).toFixed(decimals[kind][unit]);
+  // Nine digits first: 1.02175 m is 1021.7499… mm in binary, and should be rounded as the 1021.75 that was read.
+  return Number(lengthIn(length, unit).toPrecision(9)).toFixed(decimals[kind][unit]);
 }
 
 /** A length in both units for running text: '1.050 mm (0.0413 in)'. */

@@ -51,7 +51,7 @@ export function evidenceCells(
   const { standardUncertainty } = figure;
   return [
     countText(figure.readings),
-    standardUncertainty > 0 ? smallLengthText(standardUncertainty, unit, kind) : '',
+    standardUncertainty === undefined ? '' : smallLengthText(standardUncertainty, unit, kind),
     spread === undefined ? '' : smallLengthText(spread, unit, kind),
   ];
 }

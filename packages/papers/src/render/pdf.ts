@@ -13,7 +13,8 @@ const rule = '#c8c8c8';
 const shade = '#efefef';
 const margins = { side: 40, top: 58, bottom: 56 };
 const tableTextSize = { portrait: 8.5, landscape: 8.5 } as const;
-const cellPadding = 3;
+/** Left and right of a cell; less in a table of many columns. */
+const cellPadding = (columns: number): number => (columns > 16 ? 2 : 3);
 /** Three charts to a page. */
 const chartHeight = 165;
 /** Width × height, portrait. A4: ISO 216. Letter: ANSI/ASME Y14.1, 8½ × 11 in. */
@@ -234,12 +235,13 @@ function tableOf(table: Table, orientation: PageTree['orientation'], width: numb
   const { columns } = table;
   const fontSize = tableTextSize[orientation];
   const shares = columns.reduce((sum, column) => sum + column.share, 0);
-  const room = width - columns.length * 2 * cellPadding;
+  const padding = cellPadding(columns.length);
+  const room = width - columns.length * 2 * padding;
   const hasGroups = columns.some((column) => column.group !== undefined);
-  const titles = table.title === undefined ? [] : [titleHead(table.title, columns)];
+  const titles = titleHeads(table);
   const heads = [...titles, ...(hasGroups ? [groupHeads(columns)] : []), columnHeads(columns)];
   const isRule = (line: number) => line === titles.length || line === heads.length;
-  const set: Content = {
+  return {
     table: {
       headerRows: heads.length,
       keepWithHeaderRows: 1,
@@ -252,24 +254,28 @@ function tableOf(table: Table, orientation: PageTree['orientation'], width: numb
       hLineWidth: (line: number) => (isRule(line) ? 1 : line < heads.length ? 0 : 0.4),
       hLineColor: (line: number) => (isRule(line) ? ink : rule),
       vLineWidth: () => 0,
-      paddingLeft: () => cellPadding,
-      paddingRight: () => cellPadding,
+      paddingLeft: () => padding,
+      paddingRight: () => padding,
       paddingTop: () => 2,
       paddingBottom: () => 2,
     },
     fontSize,
     lineHeight: 1.1,
-    margin: [0, 2, 0, 4],
+    margin: [0, 2, 0, 12],
   };
-  const feet = (table.feet ?? []).map(
-    (text): Content => ({ text, fontSize: 7.5, color: quiet, margin: [cellPadding, 0, 0, 2] }),
-  );
-  return { stack: [set, ...feet], margin: [0, 0, 0, 8] };
 }
 
-function titleHead(title: string, columns: readonly TableColumn[]): TableCell[] {
-  const head: TableCell = { text: title, bold: true, fontSize: 9.5, colSpan: columns.length };
-  return [head, ...columns.slice(1).map((): TableCell => ({}))];
+/** Title and remarks as one heading row, so that they stay with the table and stand on every page of it. */
+function titleHeads({ title, remarks = [], columns }: Table): TableCell[][] {
+  if (title === undefined && remarks.length === 0) return [];
+  const head: TableCell = {
+    stack: [
+      ...(title === undefined ? [] : [{ text: title, bold: true, fontSize: 9.5 }]),
+      ...remarks.map((text) => ({ text, fontSize: 7.5, color: quiet })),
+    ],
+    colSpan: columns.length,
+  };
+  return [[head, ...columns.slice(1).map((): TableCell => ({}))]];
 }
 
 function groupHeads(columns: readonly TableColumn[]): TableCell[] {
