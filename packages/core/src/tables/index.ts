@@ -37,6 +37,7 @@ export {
   sizeLattice,
   type WireSize,
 } from './size-lattice.ts';
+export { PUBLISHED_STRENGTH_TABLES, strengthTableNamed } from './strength-tables.ts';
 export { type TestedWire, type TestedWireTable, testedStrengthTable } from './tested-wire.ts';
 export { US_WIRE_SIZES } from './us-wire-sizes.ts';
 export {

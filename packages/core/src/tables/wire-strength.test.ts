@@ -18,9 +18,11 @@ import {
   EN_10270_SH_MINIMUM,
   EN_10270_SM_MINIMUM,
   interpolatedStrengthTable,
+  PUBLISHED_STRENGTH_TABLES,
   REAL_WIRE_REMARK,
   rangeOfTable,
   SHIGLEY_A228_LAW,
+  strengthTableNamed,
   testedStrengthTable,
 } from './index.ts';
 import { expectPublished, inputOf, publishedChecks } from './testing/published-checks.ts';
@@ -245,6 +247,31 @@ describe('testedStrengthTable()', () => {
         wires: [own.wires[0]!, { diameter: millimetres(2), breakLoad: newtons(0) }],
       }),
     ).toThrow(/break load must be > 0/);
+  });
+});
+
+describe('strengthTableNamed()', () => {
+  it('finds every published table by its own name, and no two share one', () => {
+    for (const table of PUBLISHED_STRENGTH_TABLES) expect(strengthTableNamed(table.name)).toBe(table);
+    expect(new Set(PUBLISHED_STRENGTH_TABLES.map(({ name }) => name)).size).toBe(
+      PUBLISHED_STRENGTH_TABLES.length,
+    );
+  });
+
+  it("looks among the shop's own tables first", () => {
+    const own = {
+      name: 'ASTM A228 minimum',
+      source: 'pulled here',
+      wires: [
+        { diameter: millimetres(0.8), breakLoad: newtons(1250) },
+        { diameter: millimetres(1), breakLoad: newtons(1900) },
+      ],
+    };
+    expect(strengthTableNamed(own.name, [own]).kind).toBe('tested');
+  });
+
+  it('lists the names there are when it finds none', () => {
+    expect(() => strengthTableNamed('A 228')).toThrow(/'ASTM A228 minimum', .*: found 'A 228'/);
   });
 });
 
