@@ -86,6 +86,7 @@ export interface TableBeat extends BeatRate {
  *
  * Holds for and Throws: as `beatRate`.
  * Source: `beatRate` for each pair.
+ * @example beatTable([{ key: 33, firstPartial: hertz(174.614), inharmonicity: 0 }, { key: 37, firstPartial: hertz(220), inharmonicity: 0 }])[0].rate  // ≈ 6.93 Hz
  */
 export function beatTable(
   notes: readonly SoundingKey[],

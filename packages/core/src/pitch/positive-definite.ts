@@ -8,21 +8,22 @@
  * Holds for: small dense systems (n up to some hundreds); the factor costs n³/6 multiplications.
  * Throws: RangeError when A is not positive definite.
  * Source: any textbook of numerical linear algebra; from memory.
+ * @example solvePositiveDefinite([[2, 1], [1, 2]], [[3, 3]])[0][1]  // ≈ 1.000000
  */
 export function solvePositiveDefinite(
   matrix: readonly (readonly number[])[],
   rightSides: readonly (readonly number[])[],
 ): number[][] {
   const n = matrix.length;
-  const factor: number[][] = [];
+  const factor: Float64Array[] = [];
   for (let i = 0; i < n; i++) {
-    const row: number[] = [];
+    const row = new Float64Array(n);
     for (let j = 0; j <= i; j++) {
       const other = j === i ? row : factor[j]!;
       let rest = matrix[i]![j]!;
       for (let k = 0; k < j; k++) rest -= row[k]! * other[k]!;
-      if (j < i) row.push(rest / other[j]!);
-      else if (rest > 0) row.push(Math.sqrt(rest));
+      if (j < i) row[j] = rest / other[j]!;
+      else if (rest > 0) row[i] = Math.sqrt(rest);
       else
         throw new RangeError(
           `Cannot solve the system as its matrix is not positive definite: pivot ${i} is ${rest}`,
@@ -31,15 +32,20 @@ export function solvePositiveDefinite(
     factor.push(row);
   }
   return rightSides.map((b) => {
-    const x = [...b];
+    const x = Float64Array.from(b);
     for (let i = 0; i < n; i++) {
-      for (let k = 0; k < i; k++) x[i]! -= factor[i]![k]! * x[k]!;
-      x[i]! /= factor[i]![i]!;
+      const row = factor[i]!;
+      let rest = x[i]!;
+      for (let k = 0; k < i; k++) rest -= row[k]! * x[k]!;
+      x[i] = rest / row[i]!;
     }
+    // Lᵀ·x by rows of L: once x[i] is known, its part is taken off all above it.
     for (let i = n - 1; i >= 0; i--) {
-      for (let k = i + 1; k < n; k++) x[i]! -= factor[k]![i]! * x[k]!;
-      x[i]! /= factor[i]![i]!;
+      const row = factor[i]!;
+      const known = x[i]! / row[i]!;
+      x[i] = known;
+      for (let k = 0; k < i; k++) x[k]! -= row[k]! * known;
     }
-    return x;
+    return [...x];
   });
 }

@@ -102,6 +102,7 @@ const BEND = [-1, 3, -3, 1] as const;
  * Throws: RangeError when the keys are not consecutive, too few, without A4, or a value is outside its range.
  * Source: the matching of partials is common practice; the least squares and λ = 10 are our own. See
  * docs/explanation/temperament-stretch-beats.md.
+ * @example stretchedTuning(Array.from({ length: 88 }, (_, index) => ({ key: index + 1, inharmonicity: 0.0004 })), { referencePitch: hertz(440) }).targets[60].stretch  // ≈ 1.787 cents
  */
 export function stretchedTuning(
   notes: readonly NoteInharmonicity[],
