@@ -8,7 +8,7 @@ export interface ScaleAsFound {
 }
 
 /** Analyses the scale that the readings describe. */
-export function scaleAsFound(job: Job, options: Parameters<typeof analyseScale>[1]): ScaleAsFound {
+export function scaleAsFound(job: Job, options: Parameters<typeof analyseScale>[1] = {}): ScaleAsFound {
   const record = asFoundRecord(job);
   return {
     analysis: analyseScale(record.scaleNotes, options),

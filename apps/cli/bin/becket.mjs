@@ -1,0 +1,4 @@
+#!/usr/bin/env node
+import 'tsx/esm';
+
+await import('../src/main.ts');

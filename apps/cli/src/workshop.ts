@@ -1,0 +1,37 @@
+import { randomBytes } from 'node:crypto';
+import { hostname, userInfo } from 'node:os';
+import { newUlid } from '@becket/journal';
+import type { JournalStore } from '@becket/store';
+import { databaseFileIn, openSqliteStore } from '@becket/store/sqlite';
+import type { TaskContext } from '@becket/tasks';
+
+/** Options that every command understands. */
+export interface CommonOptions {
+  readonly data: string;
+  readonly json?: boolean;
+  readonly by?: string;
+}
+
+/** Opens the store of a data folder, does the work with it, and closes it whatever happens. */
+export async function inWorkshop<Result>(
+  options: CommonOptions,
+  work: (context: TaskContext) => Promise<Result>,
+): Promise<Result> {
+  const store = await openSqliteStore(databaseFileIn(options.data));
+  try {
+    return await work(contextOver(store, options.by));
+  } finally {
+    await store.close();
+  }
+}
+
+/** The context of tasks started from the command line: the clock, chance and names of this computer. */
+export function contextOver(store: JournalStore, by = userInfo().username): TaskContext {
+  return {
+    store,
+    now: () => new Date(),
+    newId: () => newUlid(new Date(), () => randomBytes(4).readUInt32BE() / 2 ** 32),
+    by,
+    device: hostname() || 'this computer',
+  };
+}

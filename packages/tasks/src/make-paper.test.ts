@@ -1,0 +1,109 @@
+import { newUlid, stripCheck } from '@becket/journal';
+import { createMemoryStore } from '@becket/store/memory';
+import { describe, expect, it } from 'vitest';
+import { readJob, type TaskContext } from './context.ts';
+import { describeSections, describeUnisons } from './describe-piano.ts';
+import { makePaper, paperNames } from './make-paper.ts';
+import { openJob } from './open-job.ts';
+import { recordReadings } from './record-reading.ts';
+import { acceptGaps, sealRecord } from './strip-record.ts';
+
+function contextAt(at: string): TaskContext {
+  let count = 0;
+  return {
+    store: createMemoryStore(),
+    now: () => new Date(at),
+    newId: () => newUlid(new Date(at), () => ((count += 1) % 1000) / 1000),
+    by: 'Ada',
+    device: 'bench tablet',
+  };
+}
+
+const at = '2026-04-02T08:00:00.000Z';
+
+/** A job of four notes: two wound, two plain, all read but for one core. */
+async function jobIn(context: TaskContext) {
+  const { id } = await openJob(context, {
+    title: 'Größe “Übung” 1/2',
+    customer: 'Ines Okafor',
+    piano: { form: 'vertical', firstKey: 20, lastKey: 23, referencePitch_hz: 440 },
+  });
+  await describeSections(context, id, [
+    { section: 'bass', firstKey: 20, lastKey: 21, bridge: 'bass', frontTermination: 'agraffe' },
+    { section: 'tenor', firstKey: 22, lastKey: 23, bridge: 'treble', frontTermination: 'agraffe' },
+  ]);
+  await describeUnisons(context, id, [
+    { firstKey: 20, lastKey: 21, strings: 2, winding: 'wound', layers: 1 },
+    { firstKey: 22, lastKey: 23, strings: 3, winding: 'plain', layers: 0 },
+  ]);
+  const reading = (
+    key: number,
+    quantity: Parameters<typeof recordReadings>[2][number]['quantity'],
+    value: number,
+  ) => ({ quantity, place: { key }, value, unit: 'mm' }) as const;
+  await recordReadings(context, id, [
+    reading(20, 'core-diameter', 1.1),
+    ...[20, 21].flatMap((key) => [
+      reading(key, 'over-all-diameter', 2.2),
+      reading(key, 'speaking-length', 1100),
+      reading(key, 'bare-front', 20),
+      reading(key, 'bare-back', 15),
+    ]),
+    ...[22, 23].flatMap((key) => [reading(key, 'wire-diameter', 1.1), reading(key, 'speaking-length', 1000)]),
+  ]);
+  return id;
+}
+
+const textOf = ({ bytes }: { bytes: Uint8Array }) => new TextDecoder().decode(bytes);
+
+describe('makePaper()', () => {
+  it('makes every paper we have, as PDF in both sizes and as CSV', async () => {
+    const context = contextAt(at);
+    const job = await jobIn(context);
+    for (const paper of paperNames) {
+      for (const size of ['A4', 'Letter'] as const) {
+        const pdf = await makePaper(context, job, { paper, size });
+        expect(textOf(pdf).slice(0, 5)).toBe('%PDF-');
+        expect(pdf).toMatchObject({ mediaType: 'application/pdf', fileName: `gro-e-ubung-1-2-${paper}.pdf` });
+      }
+      const csv = await makePaper(context, job, { paper, format: 'csv' });
+      expect(csv.mediaType).toBe('text/csv; charset=utf-8');
+      expect(textOf(csv)).toMatch(/^key,note,section,/);
+    }
+  });
+
+  it('leaves a missing core empty in the order, with its state', async () => {
+    const context = contextAt(at);
+    const csv = await makePaper(context, await jobIn(context), { paper: 'bass-string-order', format: 'csv' });
+    const [head = '', , second = ''] = textOf(csv).split('\r\n');
+    const column = head.split(',').indexOf('core_diameter_mm');
+    expect(second.split(',').slice(column, column + 3)).toEqual(['', '', 'not read']);
+  });
+
+  it('names the digest of a sealed record in the order', async () => {
+    const context = contextAt(at);
+    const job = await jobIn(context);
+    const { openGaps } = stripCheck(await readJob(context, job));
+    await acceptGaps(context, job, { gaps: openGaps.map(({ name }) => name), reason: 'practice' });
+    await sealRecord(context, job);
+    const csv = await makePaper(context, job, { paper: 'bass-string-order', format: 'csv' });
+    expect(textOf(csv)).toMatch(/,[0-9a-f]{64}\r\n/);
+  });
+
+  it('refuses a paper, size or format that it does not have, in one sentence', async () => {
+    const context = contextAt(at);
+    const job = await jobIn(context);
+    await expect(makePaper(context, job, { paper: 'poster' as never })).rejects.toThrow(
+      "Cannot make this paper: a paper of as-found-record, bass-string-order is needed, 'poster' was found.",
+    );
+    await expect(makePaper(context, job, { paper: 'as-found-record', size: 'A3' as never })).rejects.toThrow(
+      RangeError,
+    );
+    await expect(
+      makePaper(context, job, { paper: 'as-found-record', format: 'doc' as never }),
+    ).rejects.toThrow(RangeError);
+    await expect(
+      makePaper(context, '01ARZ3NDEKTSV4RRFFQ69G5FAV', { paper: 'as-found-record' }),
+    ).rejects.toThrow(/Cannot find job/);
+  });
+});
