@@ -63,12 +63,11 @@ export interface ErrorAnswer {
 /** The code for an error by its name. Errors that no task throws on purpose have none: they are faults. */
 const codesByErrorName: Readonly<Record<string, ErrorCode>> = {
   JobNotFound: 'job-not-found',
-  PaperNotFound: 'paper-not-found',
   EntryChanged: 'entry-changed',
   CursorNotKnown: 'cursor-not-known',
   RecordIsSealed: 'record-is-sealed',
   SurveyIncomplete: 'survey-incomplete',
-  ImportHasProblems: 'import-has-problems',
+  CellsNotReadable: 'import-has-problems',
   StoreUnavailable: 'store-unavailable',
   // The caller's mistakes, as tasks throw them: text that does not parse, a value outside its range.
   SyntaxError: 'request-not-understood',

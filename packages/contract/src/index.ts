@@ -8,6 +8,7 @@ export { limits } from './limits.ts';
 // Bodies of requests and answers. The routes themselves are in '@becket/contract/routes'
 export {
   cursorSchema,
+  type EntriesPage,
   entriesAddedSchema,
   entriesPageSchema,
   entriesToAddSchema,
@@ -15,6 +16,19 @@ export {
 } from './schemas/entries.ts';
 export { errorAnswerSchema } from './schemas/error-answer.ts';
 export { healthSchema } from './schemas/health.ts';
+export {
+  type ImportDone,
+  importDoneSchema,
+  importFormSchema,
+  importRequestSchema,
+} from './schemas/imports.ts';
 export { jobStateAsJson } from './schemas/job-state.ts';
-export { jobListSchema, jobStateSchema, listedJobSchema, newJobSchema } from './schemas/jobs.ts';
-export { gapSchema, stripCheckSchema } from './schemas/strip-check.ts';
+export {
+  type JobState,
+  jobListSchema,
+  jobStateSchema,
+  listedJobSchema,
+  newJobSchema,
+} from './schemas/jobs.ts';
+export { scaleAsJson, scaleSchema } from './schemas/scale.ts';
+export { gapSchema, type StripCheckAnswer, stripCheckSchema } from './schemas/strip-check.ts';

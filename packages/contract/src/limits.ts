@@ -7,5 +7,5 @@ export const limits = {
   /** Bytes of any other JSON body. */
   jsonBytes: 256 * 1024,
   /** Bytes of a table of readings that is brought in. */
-  tableBytes: 20 * 1024 * 1024,
+  tableBytes: 20_000_000,
 } as const;

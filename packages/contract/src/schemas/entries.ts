@@ -48,3 +48,5 @@ export const entriesAddedSchema = z
     known: z.int().nonnegative().describe('Entries that were kept already, with the same content.'),
   })
   .meta({ id: 'EntriesAdded' });
+
+export type EntriesPage = z.infer<typeof entriesPageSchema>;

@@ -54,3 +54,5 @@ export const jobStateSchema = z
     'What stands: a list for each kind of fact, each with the fields of its schema in Fact. Withdrawn and replaced entries take no part.',
   )
   .meta({ id: 'JobState' });
+
+export type JobState = z.infer<typeof jobStateSchema>;

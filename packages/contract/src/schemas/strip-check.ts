@@ -19,3 +19,5 @@ export const stripCheckSchema = z
     gaps: z.array(gapSchema).describe('Every gap; accepted ones among them.'),
   })
   .meta({ id: 'StripCheck' });
+
+export type StripCheckAnswer = z.infer<typeof stripCheckSchema>;

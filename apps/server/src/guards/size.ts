@@ -1,0 +1,30 @@
+import type { MiddlewareHandler } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { refuse } from '../answer-error.ts';
+
+/**
+ * Refuses a body that is larger than the limit, before it is read as far as its length is announced, else as soon as
+ * the limit is passed. `what` names it, `instead` says what to do.
+ */
+export function atMost(
+  bytes: number,
+  { what, instead }: { readonly what: string; readonly instead: string },
+): MiddlewareHandler {
+  return bodyLimit({
+    maxSize: bytes,
+    onError: (c) => {
+      const announced = Number(c.req.header('content-length'));
+      const found = Number.isFinite(announced) && announced > bytes ? `${megabytes(announced)} MB` : 'more';
+      // What is still on its way is not read: the connection ends with this answer.
+      c.header('Connection', 'close');
+      return refuse(
+        c,
+        'too-large',
+        `Cannot take ${what}: at most ${megabytes(bytes)} MB are taken, ${found} came. ${instead}`,
+        { limit: bytes, unit: 'bytes' },
+      );
+    },
+  });
+}
+
+const megabytes = (bytes: number): string => String(Number((bytes / 1e6).toPrecision(3)));
