@@ -23,7 +23,8 @@ function show(appearance: Appearance): void {
   else document.documentElement.dataset.appearance = appearance;
 }
 
-const settings = deviceSettings(storageOrNothing(), newDeviceName(strongRandom));
+const isSmall = matchMedia('(max-width: 599px)').matches;
+const settings = deviceSettings(storageOrNothing(), newDeviceName(strongRandom), isSmall);
 show(settings.get().appearance);
 settings.subscribe(() => show(settings.get().appearance));
 

@@ -19,13 +19,14 @@ export interface Settings {
 export const namelessUser = 'name not given';
 
 /** Settings from what was kept as text; whatever does not fit is taken from the start values. */
-export function readSettings(text: string | null, newDevice: string): Settings {
+export function readSettings(text: string | null, newDevice: string, isSmall = false): Settings {
   const start: Settings = {
     name: '',
     device: newDevice,
     unit: 'mm',
     appearance: 'as the device',
-    isPlanShown: true,
+    // On a small screen the plan would stand before the work; it is a tap away.
+    isPlanShown: !isSmall,
   };
   let kept: Partial<Record<keyof Settings, unknown>>;
   try {
@@ -47,8 +48,12 @@ export function readSettings(text: string | null, newDevice: string): Settings {
 const keptAs = 'becket-settings';
 
 /** The settings of this device, kept at every change, and the same in every tab. */
-export function deviceSettings(storage: Storage | undefined, newDevice: string): Observable<Settings> {
-  const settings = observable(readSettings(storage?.getItem(keptAs) ?? null, newDevice));
+export function deviceSettings(
+  storage: Storage | undefined,
+  newDevice: string,
+  isSmall = false,
+): Observable<Settings> {
+  const settings = observable(readSettings(storage?.getItem(keptAs) ?? null, newDevice, isSmall));
   const keep = () => {
     try {
       storage?.setItem(keptAs, JSON.stringify(settings.get()));

@@ -25,12 +25,17 @@ export function lengthText(length_m: number, unit: LengthUnit, kind: LengthKind)
   return `${lengthNumber(length_m, unit, kind)} ${unit}`;
 }
 
-/** '± 0.004 mm', one digit finer than nothing: never '± 0.000'. */
-export function uncertaintyText(uncertainty_m: number, unit: LengthUnit, kind: LengthKind): string {
+/** '± 0.004 mm'; never '± 0.000', and nothing where no uncertainty can be stated. */
+export function uncertaintyText(
+  uncertainty_m: number | undefined,
+  unit: LengthUnit,
+  kind: LengthKind,
+): string {
+  if (uncertainty_m === undefined || uncertainty_m <= 0) return '';
   const length = metres(uncertainty_m);
   const value = unit === 'mm' ? inMillimetres(length) : inInches(length);
   const places = digits[kind][unit];
   const finest = 10 ** -places;
-  if (value > 0 && value < finest / 2) return `± < ${finest.toFixed(places)} ${unit}`;
+  if (value < finest / 2) return `± < ${finest.toFixed(places)} ${unit}`;
   return `± ${value.toFixed(places)} ${unit}`;
 }

@@ -31,9 +31,8 @@ export function DrawnPlan({ onChoose }: { onChoose: (key: number) => void }) {
 
   return (
     <figure className="plan">
-      <svg
-        ref={picture}
-        viewBox={`${-margin} ${-margin} ${plan.width + 2 * margin} ${plan.height + 2 * margin}`}
+      <div
+        className="plan-frame"
         role="slider"
         tabIndex={0}
         aria-label="Drawn plan of the strings: note"
@@ -75,34 +74,45 @@ export function DrawnPlan({ onChoose }: { onChoose: (key: number) => void }) {
           }
         }}
       >
-        {plan.bridges.map(({ section, points }) => (
-          <polyline
-            key={section}
-            className="plan-bridge"
-            points={points.map(({ x, y }) => `${x},${flip(y)}`).join(' ')}
-          />
-        ))}
-        {plan.lines.map((line) => (
-          <g key={line.key} className={lineClass(line, selected)}>
-            <line x1={line.front.x} y1={flip(line.front.y)} x2={line.back.x} y2={flip(line.back.y)} />
-            {line.windingFrom && line.windingTo && (
+        <svg
+          ref={picture}
+          viewBox={`${-margin} ${-margin} ${plan.width + 2 * margin} ${plan.height + 2 * margin}`}
+          aria-hidden="true"
+        >
+          {plan.bridges.map(({ section, points }) => (
+            <polyline
+              key={section}
+              className="plan-bridge"
+              points={points.map(({ x, y }) => `${x},${flip(y)}`).join(' ')}
+            />
+          ))}
+          {plan.lines.map((line) => (
+            <g key={line.key} className={lineClass(line, selected)}>
+              <line x1={line.front.x} y1={flip(line.front.y)} x2={line.back.x} y2={flip(line.back.y)} />
+              {line.windingFrom && line.windingTo && (
+                <line
+                  className="plan-winding"
+                  x1={line.windingFrom.x}
+                  y1={flip(line.windingFrom.y)}
+                  x2={line.windingTo.x}
+                  y2={flip(line.windingTo.y)}
+                />
+              )}
+            </g>
+          ))}
+          {chosen && (
+            <g className="plan-chosen">
               <line
-                className="plan-winding"
-                x1={line.windingFrom.x}
-                y1={flip(line.windingFrom.y)}
-                x2={line.windingTo.x}
-                y2={flip(line.windingTo.y)}
+                x1={chosen.front.x}
+                y1={flip(chosen.front.y)}
+                x2={chosen.back.x}
+                y2={flip(chosen.back.y)}
               />
-            )}
-          </g>
-        ))}
-        {chosen && (
-          <g className="plan-chosen">
-            <line x1={chosen.front.x} y1={flip(chosen.front.y)} x2={chosen.back.x} y2={flip(chosen.back.y)} />
-            <circle cx={chosen.front.x} cy={flip(chosen.front.y)} r={0.018} />
-          </g>
-        )}
-      </svg>
+              <circle cx={chosen.front.x} cy={flip(chosen.front.y)} r={0.018} />
+            </g>
+          )}
+        </svg>
+      </div>
       <figcaption id="plan-caption" className="faint">
         {plan.lines.length === 0
           ? 'The plan is drawn once the piano is described.'

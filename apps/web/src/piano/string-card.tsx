@@ -70,9 +70,15 @@ function FigureLine({ note, quantity, unit }: FigureLineProps) {
           <>
             <strong>{lengthText(figure.value, unit, kind)}</strong>{' '}
             <span className="faint">
-              = {lengthText(figure.value, otherUnit(unit), kind)}, {figure.origin},{' '}
-              {uncertaintyText(figure.standardUncertainty, unit, kind)} from {figure.readings.length}{' '}
-              {figure.readings.length === 1 ? 'reading' : 'readings'}
+              = {lengthText(figure.value, otherUnit(unit), kind)}
+              {', '}
+              {[
+                figure.origin,
+                uncertaintyText(figure.standardUncertainty, unit, kind),
+                `${figure.readings.length} ${figure.readings.length === 1 ? 'reading' : 'readings'}`,
+              ]
+                .filter((words) => words !== '')
+                .join(', ')}
             </span>
           </>
         ) : (

@@ -16,9 +16,9 @@ export function App({ device }: { device: Device }) {
   }, [route]);
   return (
     <DeviceContext value={device}>
-      <a className="skip" href="#place" onClick={toPlace}>
+      <button type="button" className="skip" onClick={toPlace}>
         To the page itself
-      </a>
+      </button>
       <Header />
       <Place route={route} />
     </DeviceContext>
@@ -50,8 +50,6 @@ function titleOf(route: Route): string {
   return route.place === 'settings' ? 'Settings · Becket' : 'Jobs · Becket';
 }
 
-/** The address is taken by the places, so this link moves the focus itself. */
-function toPlace(event: React.MouseEvent): void {
-  event.preventDefault();
+function toPlace(): void {
   document.getElementById('place')?.focus();
 }

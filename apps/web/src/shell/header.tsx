@@ -12,7 +12,7 @@ export function Header() {
           <circle cx="14" cy="14" r="6" />
           <path d="M14 14 C 18 14, 19 11, 20.5 8.5 M14 24 A 10 10 0 1 1 24 14 L 24 29" />
         </svg>
-        Becket
+        <span className="wide-only">Becket</span>
       </a>
       <div className="header-end">
         {isNewerReady && (

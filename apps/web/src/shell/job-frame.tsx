@@ -17,7 +17,9 @@ import { RecordPage } from '../tasks/record/record-page.tsx';
 import { SettlePage } from '../tasks/settle/settle-page.tsx';
 import { StringPage } from '../tasks/string/string-page.tsx';
 
-const ScalePage = lazy(() => import('../tasks/scale/scale-page.tsx'));
+const ScalePage = lazy(() =>
+  import('../tasks/scale/scale-page.tsx').then(({ ScalePage: page }) => ({ default: page })),
+);
 
 interface Props {
   readonly job: string;

@@ -396,12 +396,12 @@ function CellInput({ label, rowKey, cell, unit, round, question, onCommit, onGoO
     if (input.current && document.activeElement !== input.current) input.current.value = text;
   }, [text]);
   const { quantity, figure, readings, absence } = cell;
-  const several =
-    figure !== undefined && readings.length > 1
-      ? `${lengthNumber(figure.value, unit, lengthKindOf(quantity))} of ${readings.length}`
-      : undefined;
+  const isSeveral = figure !== undefined && readings.length > 1;
+  const several = isSeveral
+    ? `${lengthNumber(figure.value, unit, lengthKindOf(quantity))} from ${readings.length} readings ${uncertaintyText(figure.standardUncertainty, unit, lengthKindOf(quantity))}`
+    : undefined;
   return (
-    <>
+    <div className="cell-frame">
       <input
         ref={input}
         className="cell"
@@ -418,7 +418,7 @@ function CellInput({ label, rowKey, cell, unit, round, question, onCommit, onGoO
             .filter(Boolean)
             .join('; ') || undefined
         }
-        placeholder={absence ?? (cell.isNeeded && readings.length === 0 ? '' : '')}
+        placeholder={absence}
         defaultValue={text}
         inputMode="decimal"
         enterKeyHint="next"
@@ -446,7 +446,11 @@ function CellInput({ label, rowKey, cell, unit, round, question, onCommit, onGoO
           }
         }}
       />
-      {several !== undefined && <small className="cell-note">{several}</small>}
-    </>
+      {isSeveral && (
+        <small className="cell-note" aria-hidden="true">
+          {readings.length}×
+        </small>
+      )}
+    </div>
   );
 }

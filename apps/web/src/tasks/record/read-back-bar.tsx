@@ -43,11 +43,12 @@ export function ReadBackBar({ readBack, canUndo, undoTitle, onUndo, onSay }: Pro
             key={answer}
             type="button"
             className="button quiet"
+            aria-label={words}
             // The cell keeps the focus, so that the answer belongs to it.
             onPointerDown={(event) => event.preventDefault()}
             onClick={() => onSay(answer)}
           >
-            {words} <kbd aria-hidden="true">{key}</kbd>
+            {words} <kbd>{key}</kbd>
           </button>
         ))}
         <button

@@ -5,10 +5,16 @@ import { progressOf } from './grid.ts';
 import { GridPlace } from './grid-place.tsx';
 import './record.css';
 
-const SectionsPlace = lazy(() => import('./sections-place.tsx'));
-const SeenPlace = lazy(() => import('./seen-place.tsx'));
-const BringInPlace = lazy(() => import('./bring-in-place.tsx'));
-const StripPlace = lazy(() => import('./strip-place.tsx'));
+const SectionsPlace = lazy(() =>
+  import('./sections-place.tsx').then(({ SectionsPlace: place }) => ({ default: place })),
+);
+const SeenPlace = lazy(() => import('./seen-place.tsx').then(({ SeenPlace: place }) => ({ default: place })));
+const BringInPlace = lazy(() =>
+  import('./bring-in-place.tsx').then(({ BringInPlace: place }) => ({ default: place })),
+);
+const StripPlace = lazy(() =>
+  import('./strip-place.tsx').then(({ StripPlace: place }) => ({ default: place })),
+);
 
 /** The parts of Record: name in the address, words on the screen. */
 const parts = {

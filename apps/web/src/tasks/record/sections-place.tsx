@@ -1,3 +1,369 @@
-export default function P() {
-  return <p>…</p>;
+import { noteName, parseNote } from '@becket/core';
+import { frontTerminations, type Section } from '@becket/journal';
+import { describeUnisons } from '@becket/tasks';
+import { type FormEvent, useState } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Sheet } from '../../parts/dialog.tsx';
+import { Field } from '../../parts/field.tsx';
+import { useObservable } from '../../parts/observable.ts';
+import { recordViewOf } from './record-state.ts';
+import { keysLeft, type StringingRun, stringingRuns } from './runs.ts';
+import { formOfSection, keepSection, type SectionForm, takeSectionOut } from './section-form.ts';
+
+/** Where the struts and breaks are, and how the notes are strung. */
+export function SectionsPlace() {
+  const { job } = useDesk();
+  return (
+    <>
+      {job.seal !== undefined && <ReasonField />}
+      <Sections />
+      <Stringing />
+    </>
+  );
+}
+
+function ReasonField() {
+  const { desk } = useDesk();
+  const view = recordViewOf(desk.id);
+  const { reason } = useObservable(view);
+  return (
+    <Field label="Reason for changing the sealed record" hint="stands on every amendment you make now">
+      {(ids) => (
+        <input
+          {...ids}
+          className="input"
+          value={reason}
+          maxLength={500}
+          onChange={(event) => view.update({ reason: event.target.value })}
+        />
+      )}
+    </Field>
+  );
+}
+
+const rangeWords = ({ firstKey, lastKey }: { firstKey: number; lastKey: number }) =>
+  firstKey === lastKey ? noteName(firstKey) : `${noteName(firstKey)} to ${noteName(lastKey)}`;
+
+function Sections() {
+  const { job } = useDesk();
+  const [open, setOpen] = useState<{ form: SectionForm; before: Section | undefined }>();
+  const left = keysLeft(job.piano!, (key) =>
+    job.sections.some(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey),
+  );
+  const next = left[0];
+  return (
+    <section aria-labelledby="sections">
+      <h2 id="sections">Sections</h2>
+      <p>
+        A section is a run of notes between two plate struts, on one bridge, with one kind of front
+        termination.
+      </p>
+      {job.sections.length > 0 && (
+        <div className="table-frame">
+          <table className="table">
+            <thead>
+              <tr>
+                <th scope="col">section</th>
+                <th scope="col">notes</th>
+                <th scope="col">bridge</th>
+                <th scope="col">front termination</th>
+                <th scope="col">
+                  <span className="unseen">change</span>
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {job.sections.map((section) => (
+                <tr key={section.section}>
+                  <th scope="row">{section.section}</th>
+                  <td>{rangeWords(section)}</td>
+                  <td>{section.bridge}</td>
+                  <td>{section.frontTermination}</td>
+                  <td>
+                    <button
+                      type="button"
+                      className="button quiet"
+                      aria-label={`Change section ${section.section}`}
+                      onClick={() => setOpen({ form: formOfSection(section), before: section })}
+                    >
+                      Change
+                    </button>
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+      {left.length > 0 && <p>In no section yet: {left.map(rangeWords).join(', ')}.</p>}
+      <button
+        type="button"
+        className="button"
+        onClick={() =>
+          setOpen({
+            before: undefined,
+            form: {
+              name: '',
+              firstNote: next === undefined ? '' : noteName(next.firstKey),
+              lastNote: next === undefined ? '' : noteName(next.lastKey),
+              bridge: '',
+              frontTermination: 'unknown',
+            },
+          })
+        }
+      >
+        Add a section
+      </button>
+      {open !== undefined && <SectionSheet {...open} onClose={() => setOpen(undefined)} />}
+    </section>
+  );
+}
+
+interface SectionSheetProps {
+  readonly form: SectionForm;
+  readonly before: Section | undefined;
+  readonly onClose: () => void;
+}
+
+function SectionSheet({ form: start, before, onClose }: SectionSheetProps) {
+  const { desk, job } = useDesk();
+  const [form, setForm] = useState(start);
+  const problem = useObservable(desk.problem);
+  const { reason } = useObservable(recordViewOf(desk.id));
+  const said = reason.trim() || undefined;
+
+  async function submit(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    const done = await desk.run((context, id) =>
+      keepSection(context, id, { state: job, form, before, reason: said }),
+    );
+    if (done) onClose();
+  }
+
+  const field = (name: 'name' | 'firstNote' | 'lastNote' | 'bridge', label: string, hint?: string) => (
+    <Field label={label} hint={hint}>
+      {(ids) => (
+        <input
+          {...ids}
+          className="input"
+          value={form[name]}
+          maxLength={60}
+          autoComplete="off"
+          onChange={(event) => setForm({ ...form, [name]: event.target.value })}
+        />
+      )}
+    </Field>
+  );
+  return (
+    <Sheet
+      title={before === undefined ? 'Add a section' : `Section ${before.section}`}
+      isOpen
+      onClose={onClose}
+    >
+      <form onSubmit={submit}>
+        {problem !== undefined && (
+          <p role="alert" className="notice bad">
+            ▲ {problem}
+          </p>
+        )}
+        {field('name', 'Name of the section')}
+        <div className="fields">
+          {field('firstNote', 'First note of the section')}
+          {field('lastNote', 'Last note of the section')}
+        </div>
+        {field(
+          'bridge',
+          'Bridge',
+          'its name in this job, such as bass or long; empty when nobody has looked',
+        )}
+        <Field label="Front termination">
+          {(ids) => (
+            <select
+              {...ids}
+              className="input"
+              value={form.frontTermination}
+              onChange={(event) =>
+                setForm({ ...form, frontTermination: event.target.value as SectionForm['frontTermination'] })
+              }
+            >
+              {frontTerminations.map((one) => (
+                <option key={one}>{one}</option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <div className="button-row">
+          <button type="submit" className="button strong">
+            Keep the section
+          </button>
+          {before !== undefined && (
+            <button
+              type="button"
+              className="button quiet"
+              onClick={async () => {
+                const done = await desk.run((context, id) =>
+                  takeSectionOut(context, id, before, said ?? 'not a section of this piano'),
+                );
+                if (done) onClose();
+              }}
+            >
+              Take it out
+            </button>
+          )}
+          <button type="button" className="button quiet" onClick={onClose}>
+            Close
+          </button>
+        </div>
+      </form>
+    </Sheet>
+  );
+}
+
+const kindWords = {
+  'plain/0': 'plain',
+  'wound/1': 'wound, one layer',
+  'wound/2': 'wound, two layers',
+} as const;
+type Kind = keyof typeof kindWords;
+
+function Stringing() {
+  const { job } = useDesk();
+  const [open, setOpen] = useState<Partial<StringingRun>>();
+  const runs = stringingRuns(job.unisons);
+  const left = keysLeft(job.piano!, (key) => job.unisons.has(key));
+  return (
+    <section aria-labelledby="stringing">
+      <h2 id="stringing">Stringing</h2>
+      <p>
+        How many strings a note has, and of which kind. A later description stands in place of an earlier one.
+      </p>
+      {runs.length > 0 && (
+        <div className="table-frame">
+          <table className="table">
+            <thead>
+              <tr>
+                <th scope="col">notes</th>
+                <th scope="col">strings</th>
+                <th scope="col">kind</th>
+                <th scope="col">
+                  <span className="unseen">change</span>
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {runs.map((run) => (
+                <tr key={run.firstKey}>
+                  <th scope="row">{rangeWords(run)}</th>
+                  <td>{run.strings}</td>
+                  <td>{kindWords[`${run.winding}/${run.layers}` as Kind]}</td>
+                  <td>
+                    <button
+                      type="button"
+                      className="button quiet"
+                      aria-label={`Change the stringing of ${rangeWords(run)}`}
+                      onClick={() => setOpen(run)}
+                    >
+                      Change
+                    </button>
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+      {left.length > 0 && <p>Not described yet: {left.map(rangeWords).join(', ')}.</p>}
+      <button type="button" className="button" onClick={() => setOpen(left[0] ?? {})}>
+        Describe a run of notes
+      </button>
+      {open !== undefined && <StringingSheet run={open} onClose={() => setOpen(undefined)} />}
+    </section>
+  );
+}
+
+function StringingSheet({ run, onClose }: { run: Partial<StringingRun>; onClose: () => void }) {
+  const { desk } = useDesk();
+  const problem = useObservable(desk.problem);
+  const { reason } = useObservable(recordViewOf(desk.id));
+  const [first, setFirst] = useState(run.firstKey === undefined ? '' : noteName(run.firstKey));
+  const [last, setLast] = useState(run.lastKey === undefined ? '' : noteName(run.lastKey));
+  const [strings, setStrings] = useState(String(run.strings ?? 3));
+  const [kind, setKind] = useState<Kind>(
+    run.winding === undefined ? 'plain/0' : (`${run.winding}/${run.layers}` as Kind),
+  );
+
+  async function submit(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    const [winding, layers] = kind.split('/') as ['plain' | 'wound', string];
+    const done = await desk.run(async (context, id) =>
+      describeUnisons(context, id, [
+        {
+          firstKey: parseNote(first),
+          lastKey: parseNote(last),
+          strings: Number(strings),
+          winding,
+          layers: Number(layers),
+          ...(reason.trim() === '' ? {} : { reason: reason.trim() }),
+        },
+      ]),
+    );
+    if (done) onClose();
+  }
+
+  return (
+    <Sheet title="Stringing of a run of notes" isOpen onClose={onClose}>
+      <form onSubmit={submit}>
+        {problem !== undefined && (
+          <p role="alert" className="notice bad">
+            ▲ {problem}
+          </p>
+        )}
+        <div className="fields">
+          <Field label="First note of the run">
+            {(ids) => (
+              <input
+                {...ids}
+                className="input"
+                value={first}
+                autoComplete="off"
+                onChange={(event) => setFirst(event.target.value)}
+              />
+            )}
+          </Field>
+          <Field label="Last note of the run">
+            {(ids) => (
+              <input
+                {...ids}
+                className="input"
+                value={last}
+                autoComplete="off"
+                onChange={(event) => setLast(event.target.value)}
+              />
+            )}
+          </Field>
+        </div>
+        <Choice
+          label="Strings to the note"
+          value={strings}
+          onChange={setStrings}
+          options={['1', '2', '3'].map((value) => ({ value, words: value }))}
+        />
+        <Choice
+          label="Kind"
+          value={kind}
+          onChange={setKind}
+          options={(Object.keys(kindWords) as Kind[]).map((value) => ({ value, words: kindWords[value] }))}
+        />
+        <div className="button-row">
+          <button type="submit" className="button strong">
+            Keep the stringing
+          </button>
+          <button type="button" className="button quiet" onClick={onClose}>
+            Close
+          </button>
+        </div>
+      </form>
+    </Sheet>
+  );
 }

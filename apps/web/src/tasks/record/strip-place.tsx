@@ -1,3 +1,194 @@
-export default function P() {
-  return <p>…</p>;
+import { type Gap, type GapRank, gapRanks, stripCheck } from '@becket/journal';
+import { acceptGaps, sealRecord } from '@becket/tasks';
+import { useMemo, useState } from 'react';
+import { hashOf } from '../../desk/route.ts';
+import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
+import { Field } from '../../parts/field.tsx';
+
+const rankWords: Record<GapRank, string> = {
+  'lost for ever': 'Lost for ever once the strings are off',
+  costly: 'Costly to find out later',
+  convenient: 'Convenient to have',
+};
+
+/** The strip check: what is still missing, and the seal. */
+export function StripPlace() {
+  const { desk, job } = useDesk();
+  const check = useMemo(() => stripCheck(job), [job]);
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  const [reason, setReason] = useState('');
+  const open = new Set(check.openGaps.map(({ name }) => name));
+  const taken = [...chosen].filter((name) => open.has(name));
+
+  const choose = (names: readonly string[], isChosen: boolean) => {
+    const next = new Set(chosen);
+    for (const name of names) {
+      if (isChosen) next.add(name);
+      else next.delete(name);
+    }
+    setChosen(next);
+  };
+
+  async function accept(): Promise<void> {
+    const done = await desk.run((context, id) =>
+      acceptGaps(context, id, { gaps: taken, reason: reason.trim() }),
+    );
+    if (done) {
+      setChosen(new Set());
+      setReason('');
+    }
+  }
+
+  return (
+    <section aria-labelledby="strip-check">
+      <h2 id="strip-check">Strip check</h2>
+      <p className="notice" role="status">
+        {check.isPassed ? (
+          <>
+            <strong>● Passed.</strong> Nothing is open
+            {check.gaps.length > 0 ? `; ${check.gaps.length} gaps were accepted by name.` : '.'}
+          </>
+        ) : (
+          <>
+            <strong>▲ Not passed.</strong> {check.openGaps.length}{' '}
+            {check.openGaps.length === 1 ? 'gap is' : 'gaps are'} open:{' '}
+            {gapRanks
+              .map((rank) => ({ rank, count: check.openGaps.filter((gap) => gap.rank === rank).length }))
+              .filter(({ count }) => count > 0)
+              .map(({ rank, count }) => `${count} ${rank}`)
+              .join(', ')}
+            .
+          </>
+        )}
+      </p>
+      {job.seal === undefined && check.isPassed && (
+        <>
+          <p>
+            The seal fixes the as-found record with a digest. After it every change is an amendment with a
+            reason, and papers show it.
+          </p>
+          <button
+            type="button"
+            className="button strong"
+            onClick={() => void desk.run((context, id) => sealRecord(context, id))}
+          >
+            Seal the as-found record
+          </button>
+        </>
+      )}
+      {job.seal !== undefined && (
+        <p className="faint digest">
+          Seal {job.seal.digest}, over {job.seal.entries} entries.
+        </p>
+      )}
+      {open.size > 0 && (
+        <div className="accept">
+          <Field label="Reason for accepting the ticked gaps" hint="it stands in the record, with your name">
+            {(ids) => (
+              <input
+                {...ids}
+                className="input"
+                value={reason}
+                maxLength={500}
+                onChange={(event) => setReason(event.target.value)}
+              />
+            )}
+          </Field>
+          <button
+            type="button"
+            className="button"
+            disabled={taken.length === 0 || reason.trim() === ''}
+            onClick={() => void accept()}
+          >
+            {taken.length === 0
+              ? 'Accept the ticked gaps'
+              : `Accept ${taken.length} ${taken.length === 1 ? 'gap' : 'gaps'} by name`}
+          </button>
+        </div>
+      )}
+      {gapRanks.map((rank) => (
+        <Rank
+          key={rank}
+          rank={rank}
+          gaps={check.gaps.filter((gap) => gap.rank === rank)}
+          chosen={chosen}
+          onChoose={choose}
+        />
+      ))}
+      <p className="notice">
+        Let the strings down evenly over the whole plate, in several passes, never one section alone: a plate
+        loaded on one side can crack. Wear eye protection. Where the plate, block or bracing is in doubt, ask
+        a specialist first.
+      </p>
+    </section>
+  );
+}
+
+interface RankProps {
+  readonly rank: GapRank;
+  readonly gaps: readonly Gap[];
+  readonly chosen: ReadonlySet<string>;
+  readonly onChoose: (names: readonly string[], isChosen: boolean) => void;
+}
+
+function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
+  const { desk } = useDesk();
+  const [, select] = useSelectedKey();
+  if (gaps.length === 0) return null;
+  const openNames = gaps.filter(({ accepted }) => accepted === undefined).map(({ name }) => name);
+  const areAllChosen = openNames.length > 0 && openNames.every((name) => chosen.has(name));
+  return (
+    <section aria-label={rankWords[rank]}>
+      <h3>
+        {rankWords[rank]}: {openNames.length} open
+      </h3>
+      {openNames.length > 1 && (
+        <label className="tick">
+          <input
+            type="checkbox"
+            checked={areAllChosen}
+            onChange={(event) => onChoose(openNames, event.target.checked)}
+          />
+          tick all {openNames.length}
+        </label>
+      )}
+      <ul className="gaps">
+        {gaps.map(({ name, sentence, accepted, place }) => (
+          <li key={name}>
+            {accepted === undefined ? (
+              <label className="tick gap-open">
+                <input
+                  type="checkbox"
+                  checked={chosen.has(name)}
+                  onChange={(event) => onChoose([name], event.target.checked)}
+                />
+                <span>{sentence}</span>
+              </label>
+            ) : (
+              <p className="faint gap-open">
+                ✓ {sentence} Accepted by {accepted.by}: {accepted.reason}.
+              </p>
+            )}
+            <a
+              className="button quiet"
+              aria-label={`Go to ${name}`}
+              href={hashOf({
+                place: 'job',
+                job: desk.id,
+                task: 'record',
+                ...(place.key !== undefined
+                  ? {}
+                  : { part: place.section === undefined ? 'sections' : 'seen' }),
+              })}
+              onClick={() => {
+                if (place.key !== undefined) select(place.key);
+              }}
+            >
+              Go there
+            </a>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
 }

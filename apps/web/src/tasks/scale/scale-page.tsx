@@ -1,3 +1,130 @@
-export default function ScalePage() {
-  return <h2>Scale</h2>;
+import type { LoadShare } from '@becket/core';
+import { noteName } from '@becket/core';
+import { readingQuantities } from '@becket/journal';
+import { scaleAsFound } from '@becket/tasks';
+import { useMemo } from 'react';
+import { hashOf } from '../../desk/route.ts';
+import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { loadText } from '../../parts/force-text.ts';
+import { otherUnit } from '../../parts/length-text.ts';
+import { CompassChart } from '../../piano/compass-chart.tsx';
+import { scaleCharts } from './charts.ts';
+import './scale.css';
+
+/** The scale as it was found: three charts, the loads, and what they say. */
+export function ScalePage() {
+  const { desk, job } = useDesk();
+  const { unit } = useSettings();
+  const [selected, select] = useSelectedKey();
+  const { analysis, notComputed } = useMemo(() => scaleAsFound(job, {}), [job]);
+  const charts = useMemo(() => scaleCharts(analysis, unit), [analysis, unit]);
+  const { piano } = job;
+
+  if (piano === undefined || analysis.notes.length === 0) {
+    return (
+      <>
+        <h2>Scale as found</h2>
+        <p>
+          No string can be computed yet: a note needs its stringing, its wire and its speaking length.{' '}
+          <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>Enter readings in Record.</a>
+        </p>
+      </>
+    );
+  }
+  return (
+    <>
+      <h2>Scale as found</h2>
+      <div className="charts">
+        {charts.map(({ name, question, ...chart }) => (
+          <CompassChart
+            key={name}
+            title={question}
+            {...chart}
+            firstKey={piano.firstKey}
+            lastKey={piano.lastKey}
+            sections={job.sections}
+            selected={selected}
+            onSelect={select}
+          />
+        ))}
+      </div>
+      <Loads title="Load by section" rows={analysis.sections} />
+      <Loads title="Load by bridge" rows={analysis.bridges} />
+      <p>
+        All together <strong>{loadText(analysis.total, unit)}</strong> (
+        {loadText(analysis.total, otherUnit(unit))})
+        {analysis.totalUncertainty !== undefined && `, ± ${loadText(analysis.totalUncertainty, unit)},`} over{' '}
+        {analysis.totalStrings} strings
+        {notComputed.length > 0 && `, without the ${notComputed.length} notes that cannot be computed yet`}.
+      </p>
+      {notComputed.length > 0 && (
+        <section aria-labelledby="not-computed">
+          <h2 id="not-computed">Not computed yet</h2>
+          <ul className="not-computed">
+            {notComputed.map(({ key, note, missing, strings, contradiction }) => (
+              <li key={key}>
+                <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })} onClick={() => select(key)}>
+                  {note}
+                </a>
+                :{' '}
+                {contradiction ??
+                  (strings === undefined
+                    ? 'how it is strung is not described'
+                    : missing.length > 0
+                      ? `no ${missing.map((quantity) => readingQuantities[quantity].label).join(', no ')}`
+                      : 'a needed value was answered with none or does not apply')}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+    </>
+  );
+}
+
+function Loads({ title, rows }: { title: string; rows: readonly LoadShare[] }) {
+  const { unit } = useSettings();
+  return (
+    <div className="table-frame">
+      <table className="table">
+        <caption>{title}</caption>
+        <thead>
+          <tr>
+            <th scope="col">name</th>
+            <th scope="col">notes</th>
+            <th scope="col" className="number">
+              strings
+            </th>
+            <th scope="col" className="number">
+              load
+            </th>
+            <th scope="col" className="number">
+              also as
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ name, firstKey, lastKey, strings, load, loadUncertainty }) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td>
+                {firstKey === undefined || lastKey === undefined
+                  ? ''
+                  : `${noteName(firstKey)} to ${noteName(lastKey)}`}
+              </td>
+              <td className="number">{strings}</td>
+              <td className="number">
+                {loadText(load, unit)}
+                {loadUncertainty !== undefined && (
+                  <span className="faint"> ± {loadText(loadUncertainty, unit)}</span>
+                )}
+              </td>
+              <td className="number">{loadText(load, otherUnit(unit))}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
 }

@@ -1,0 +1,42 @@
+import type { UnisonDescription } from '@becket/journal';
+
+/** A run of neighbouring notes that are strung alike. */
+export interface StringingRun {
+  readonly firstKey: number;
+  readonly lastKey: number;
+  readonly strings: number;
+  readonly winding: 'plain' | 'wound';
+  readonly layers: number;
+}
+
+/** The stringing of the compass as runs, bass to treble. */
+export function stringingRuns(unisons: ReadonlyMap<number, UnisonDescription>): StringingRun[] {
+  const runs: StringingRun[] = [];
+  for (const { key, strings, winding, layers } of [...unisons.values()].sort((a, b) => a.key - b.key)) {
+    const last = runs.at(-1);
+    const goesOn =
+      last !== undefined &&
+      last.lastKey === key - 1 &&
+      last.strings === strings &&
+      last.winding === winding &&
+      last.layers === layers;
+    if (goesOn) runs[runs.length - 1] = { ...last, lastKey: key };
+    else runs.push({ firstKey: key, lastKey: key, strings, winding, layers });
+  }
+  return runs;
+}
+
+/** Keys of the compass that no run names, as runs. */
+export function keysLeft(
+  { firstKey, lastKey }: { readonly firstKey: number; readonly lastKey: number },
+  has: (key: number) => boolean,
+): { readonly firstKey: number; readonly lastKey: number }[] {
+  const left: { firstKey: number; lastKey: number }[] = [];
+  for (let key = firstKey; key <= lastKey; key += 1) {
+    if (has(key)) continue;
+    const last = left.at(-1);
+    if (last !== undefined && last.lastKey === key - 1) last.lastKey = key;
+    else left.push({ firstKey: key, lastKey: key });
+  }
+  return left;
+}
