@@ -30,6 +30,7 @@ export const observedThings = {
   bearing: 'bearing',
   spacing: 'string spacing',
   stamps: 'size stamps on plate and bridge',
+  remarks: 'remarks',
 } as const;
 export type ObservedThing = keyof typeof observedThings;
 export const observedThingNames = Object.keys(observedThings) as [ObservedThing, ...ObservedThing[]];

@@ -7,11 +7,13 @@ import {
   noteName,
   type PlainString,
   type ScaleNote,
+  type StringUncertainties,
   valueFromReadings,
   type WindingLayer,
   type WoundString,
 } from '@becket/core';
 import type { absences } from '../facts/answer.ts';
+import { siFromRead } from '../facts/read-units.ts';
 import { type ReadingQuantityName, readingQuantities } from '../facts/reading-quantities.ts';
 import type { Job, Section, StandingReading } from '../fold/job.ts';
 import { neededQuantities } from './needed-quantities.ts';
@@ -22,7 +24,7 @@ export type Absence = (typeof absences)[number];
 export interface Figure {
   readonly value: number;
   /** Standard uncertainty (JCGM 100:2008), SI; 0 where nothing speaks for it, which papers and screens leave blank. */
-  readonly standardUncertainty: number;
+  readonly standardUncertainty: number | undefined;
   readonly origin: StandingReading['origin'];
   readonly readings: readonly StandingReading[];
 }
@@ -90,7 +92,7 @@ function asFoundNote(
   const absences: Partial<Record<ReadingQuantityName, Absence>> = {};
   for (const quantity of Object.keys(readingQuantities) as ReadingQuantityName[]) {
     const own = readings.get(`${key}/${quantity}`);
-    if (own !== undefined) figures[quantity] = figureOf(own);
+    if (own !== undefined) figures[quantity] = figureOf(own, job.instruments);
     const absence = absencesByName.get(`${key}/${quantity}`);
     // A reading says more than an absence that was noted before it.
     if (absence !== undefined && own === undefined) absences[quantity] = absence;
@@ -118,12 +120,23 @@ function asFoundNote(
   };
 }
 
-function figureOf(readings: readonly StandingReading[]): Figure {
-  const { value, standardUncertainty } = valueFromReadings(readings.map((reading) => reading.value_si));
+function figureOf(readings: readonly StandingReading[], instruments: Job['instruments']): Figure {
+  const resolution = Math.max(0, ...readings.map((reading) => resolutionOf(reading, instruments)));
+  const singleReading = Math.max(0, ...readings.map((reading) => reading.uncertainty_si ?? 0));
+  const { value, standardUncertainty } = valueFromReadings(
+    readings.map((reading) => reading.value_si),
+    { resolution, singleReading },
+  );
   const origins = new Set(readings.map((reading) => reading.origin));
   // A value that was measured even once is a measured value.
   const origin = origins.has('measured') ? 'measured' : readings[0]!.origin;
-  return { value, standardUncertainty: standardUncertainty ?? 0, origin, readings };
+  return { value, standardUncertainty, origin, readings };
+}
+
+/** Smallest step of the instrument a reading names, SI; 0 when it names none or none is described. */
+function resolutionOf({ instrument }: StandingReading, instruments: Job['instruments']): number {
+  const described = instrument === undefined ? undefined : instruments.get(instrument);
+  return described === undefined ? 0 : siFromRead(described.resolution, described.unit);
 }
 
 function stringOf(
@@ -193,6 +206,28 @@ function scaleNoteOf(note: AsFoundNote): ScaleNote[] {
       strings: strings as 1 | 2 | 3,
       frequency,
       string,
+      standardUncertainties: uncertaintiesOf(note),
     },
   ];
+}
+
+/** What the readings are worth, where they say; the rest is left to what the shop assumes. */
+function uncertaintiesOf({ figures, string }: AsFoundNote): StringUncertainties {
+  const of = <Name extends string>(name: Name, quantity: ReadingQuantityName): { [N in Name]?: Metres } => {
+    const uncertainty = figures[quantity]?.standardUncertainty;
+    // An uncertainty of zero would claim that readings that happen to be alike are exact.
+    return (uncertainty === undefined || uncertainty === 0 ? {} : { [name]: metres(uncertainty) }) as {
+      [N in Name]?: Metres;
+    };
+  };
+  const length = of('speakingLength', 'speaking-length');
+  if (string?.kind !== 'wound') return { ...of('wireDiameter', 'wire-diameter'), ...length };
+  const bare = { ...of('bareFront', 'bare-front'), ...of('bareBack', 'bare-back') };
+  const over: ReadingQuantityName[] =
+    string.layers.length === 2 ? ['inner-layer-diameter', 'over-all-diameter'] : ['over-all-diameter'];
+  return {
+    ...of('wireDiameter', 'core-diameter'),
+    ...length,
+    layers: over.map((quantity) => ({ ...of('diameterOver', quantity), ...bare })),
+  };
 }
