@@ -61,6 +61,7 @@ export function concertGrand(checks: readonly PublishedCheck[]): {
       ],
       decimalMark: '.',
       noteLetters: 'international',
+      origin: 'copied',
     },
     truth: strings.map(({ note, check }) => ({
       id: check.id,

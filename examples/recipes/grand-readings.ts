@@ -43,7 +43,7 @@ export function grandReadings(): MessyTable {
     delimiter: ',',
     titleRows: [],
     columns: [
-      { header: 'Remarks', meaning: { is: 'left out' }, cell: (note) => remarks[note.key] },
+      { header: 'Remarks', meaning: { is: 'remark' }, cell: (note) => remarks[note.key] },
       {
         header: 'Length (mm)',
         meaning: { is: 'reading', quantity: 'speaking-length', unit: 'mm' },

@@ -115,7 +115,7 @@ export function verticalReadings(): MessyTable {
         meaning: { is: 'reading', quantity: 'pin-diameter', unit: 'mm' },
         cell: (note) => (note.key % 10 === 0 ? comma(read_mm(mm(note.pinDiameter_m), 0.01), 2) : undefined),
       },
-      { header: 'Bemerkung', meaning: { is: 'left out' }, cell: (note) => remarks[note.key] },
+      { header: 'Bemerkung', meaning: { is: 'remark' }, cell: (note) => remarks[note.key] },
     ],
     order: Array.from({ length: 85 }, (_, index) => index + 1),
     wrongCells: [

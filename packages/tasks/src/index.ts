@@ -1,5 +1,7 @@
 // What every task is handed
 export { JobNotFound, RecordIsSealed, readJob, type TaskContext } from './context.ts';
+// An invented piano to try things on
+export { openDemoJob } from './demo/open-demo-job.ts';
 // Describe the piano
 export { checkSections, describePiano, describeSections, describeUnisons } from './describe-piano.ts';
 // Bring in a table of readings

@@ -20,7 +20,8 @@ export class CellsNotReadable extends Error {
 /**
  * Brings a table of readings into a job: all of it in one transaction, or nothing.
  *
- * Throws: CellsNotReadable while a cell cannot be read; RecordIsSealed after the seal, since a table carries no reason.
+ * Throws: CellsNotReadable while a cell cannot be read; RecordIsSealed after the seal, since a table carries no reason;
+ * RangeError when the same file was brought in before, since every reading would then stand twice.
  */
 export async function bringInReadings(
   context: TaskContext,
@@ -33,6 +34,12 @@ export async function bringInReadings(
 ): Promise<{ job: Job; plan: ImportPlan }> {
   const state = await readJob(context, job);
   if (state.seal !== undefined) throw new RecordIsSealed(state.seal.at);
+  const earlier = state.imports.find(({ digest }) => digest === table.digest);
+  if (earlier !== undefined) {
+    throw new RangeError(
+      `Cannot bring in ${table.fileName} again: the same file was brought in on ${earlier.at} by ${earlier.by}. To replace its readings, withdraw them first; to add readings, bring in a file that holds only the new ones.`,
+    );
+  }
   const plan = planImport(state, table, mapping, changes);
   if (plan.problems.length > 0) throw new CellsNotReadable(table.fileName, plan.problems);
   const { job: changed } = await addFacts(context, job, plan.facts);

@@ -1,3 +1,5 @@
+import type { ReadUnit } from '@becket/journal';
+
 /** Cells in which nothing is said: empty, or a dash. */
 export function isBlank(cell: string): boolean {
   return /^\s*[-–—.]*\s*$/.test(cell);
@@ -10,17 +12,55 @@ export function absenceIn(cell: string): 'unknown' | 'none' | 'does not apply' |
   return /^\s*(n\/?a|n\.a\.|does not apply|entfällt)\s*$/i.test(cell) ? 'does not apply' : undefined;
 }
 
+/** A number as it stands in a cell, and the unit written behind it, where there is one. */
+export interface NumberInCell {
+  readonly value: number;
+  readonly unit: ReadUnit | undefined;
+}
+
+const unitsBehind: readonly (readonly [RegExp, ReadUnit])[] = [
+  [/mm\.?$/i, 'mm'],
+  [/(inch(es)?|in\.?|zoll|"|″|''|’’)$/i, 'in'],
+  [/(mils?|thou)\.?$/i, 'mil'],
+  [/[µμu]m\.?$/i, 'um'],
+  [/(?<![a-z])m\.?$/i, 'm'],
+  [/N[·*. ]?m$/, 'N·m'],
+  [/in[·*. -]?lbf?s?$/i, 'in·lbf'],
+  [/(°|deg)$/i, 'deg'],
+  [/%$/, '%'],
+];
+
 /**
- * The number in a cell as people write it: '0,041', '.041', '1 040', '41"', '1.04 mm'; undefined when there is none.
- * A unit behind the number is read over: the column's unit decides.
+ * The number in a cell as people write it: '0,041', '.041', '1 040', '41"', '25 3/8', '25½', '1.04 mm'; undefined when
+ * there is none, or when it has a unit behind it that is not one of ours.
+ *
+ * @param decimalMark  the table's own; it decides what a mark followed by three digits is
  */
-export function numberIn(cell: string, decimalMark: '.' | ','): number | undefined {
-  const bare = cell
-    .trim()
-    .replace(/\s*(mm|in(ch(es)?)?|"|″|µm|um|mils?|thou|m|cm)\.?$/i, '')
-    .replace(/[\s\u00A0\u202F']/g, '');
+export function numberIn(cell: string, decimalMark: '.' | ','): NumberInCell | undefined {
+  const trimmed = cell.trim();
+  const named = unitsBehind.find(([words]) => words.test(trimmed));
+  const bare = named === undefined ? trimmed : trimmed.replace(named[0], '').trim();
+  const value = fractionIn(bare) ?? decimalIn(bare, decimalMark);
+  return value === undefined ? undefined : { value, unit: named?.[1] };
+}
+
+/** '25 3/8', '25-3/8', '3/8', '25⅜': what a tape in inches shows. */
+function fractionIn(text: string): number | undefined {
+  const plain = text
+    .replace(/[¼-¾⅐-⅞]/g, (vulgar) => ` ${vulgar.normalize('NFKC')}`)
+    .replaceAll('⁄', '/')
+    .trim();
+  const parts = /^(?:(\d{1,3})[\s-]+)?(\d{1,2})\/(\d{1,2})$/.exec(plain);
+  if (parts === null) return undefined;
+  const [whole, over, under] = [Number(parts[1] ?? 0), Number(parts[2]), Number(parts[3])];
+  return over > 0 && over < under ? whole + over / under : undefined;
+}
+
+function decimalIn(text: string, decimalMark: '.' | ','): number | undefined {
+  const bare = text.replace(/[\s\u00A0\u202F']/g, '');
   const grouped = decimalMark === ',' ? /^[-+]?\d{1,3}(\.\d{3})+(,\d+)?$/ : /^[-+]?\d{1,3}(,\d{3})+(\.\d+)?$/;
-  const ungrouped = grouped.test(bare) ? bare.replaceAll(decimalMark === ',' ? '.' : ',', '') : bare;
+  const isGrouped = grouped.test(bare) && !/^[-+]?0/.test(bare);
+  const ungrouped = isGrouped ? bare.replaceAll(decimalMark === ',' ? '.' : ',', '') : bare;
   // One mark is a decimal mark, whichever it is: a cell pasted from another sheet is not a reason to stop.
   const plain = ungrouped.replace(',', '.');
   return /^[-+]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : undefined;

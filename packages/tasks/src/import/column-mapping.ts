@@ -27,6 +27,8 @@ export const columnMeaningSchema = z.discriminatedUnion('is', [
     /** Which string of the unison the column belongs to, where it says. */
     string: z.int().min(1).max(3).optional(),
   }),
+  /** Words about the note, kept as they stand. */
+  z.object({ is: z.literal('remark') }),
   z.object({ is: z.literal('left out') }),
 ]);
 export type ColumnMeaning = z.infer<typeof columnMeaningSchema>;
@@ -36,6 +38,8 @@ export const columnMappingSchema = z.object({
   columns: z.array(columnMeaningSchema).min(1).max(200),
   decimalMark: z.enum(['.', ',']),
   noteLetters: z.enum(['international', 'german']),
+  /** Where the figures come from: read by whoever kept the table, or copied from another paper. Measured without it. */
+  origin: z.enum(['measured', 'copied']).optional(),
 });
 export type ColumnMapping = z.infer<typeof columnMappingSchema>;
 
@@ -44,7 +48,7 @@ const wordsOfMeaning: readonly (readonly [
   RegExp,
   Exclude<ColumnMeaning['is'], 'reading'> | ReadingQuantityName,
 ])[] = [
-  [/\b(remarks?|comments?|bemerkung|notiz|anmerkung)/i, 'left out'],
+  [/\b(remarks?|comments?|bemerkung|notiz|anmerkung)/i, 'remark'],
   [/\b(inner|first|innere?r?|erste)\b.*\b(layer|wrap|winding|lage)/i, 'inner-layer-diameter'],
   [/\b(bare|blank).*(front|agraffe|near|vorn)/i, 'bare-front'],
   [/\b(bare|blank).*(back|bridge|far|hinten|steg)/i, 'bare-back'],
@@ -113,7 +117,7 @@ function suggestUnit(table: ReadTable, column: number, quantity: ReadingQuantity
   const possible = units.map((unit) => {
     const count = table.rows.filter(({ cells }) => {
       const cell = cells[column] ?? '';
-      const value = isBlank(cell) ? undefined : numberIn(cell, table.decimalMark);
+      const value = isBlank(cell) ? undefined : numberIn(cell, table.decimalMark)?.value;
       return value !== undefined && siFromRead(value, unit) >= low && siFromRead(value, unit) <= high;
     }).length;
     return { unit, count };

@@ -98,7 +98,7 @@ describe('suggestMapping()', () => {
       { is: 'reading', quantity: 'core-diameter', unit: 'mm' },
       { is: 'reading', quantity: 'over-all-diameter', unit: 'mm' },
       { is: 'reading', quantity: 'bare-front', unit: 'mm' },
-      { is: 'left out' },
+      { is: 'remark' },
     ]);
   });
 

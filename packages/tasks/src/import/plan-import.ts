@@ -34,13 +34,12 @@ export interface CellProblem {
   readonly found: string;
   readonly expected: string;
   readonly sentence: string;
+  /** What the cell may have been meant to say, in the column's unit, where one slip explains it. */
+  readonly suggestion: string | undefined;
 }
 
 /** A cell that can be read and is doubted; it may stay. */
-export interface CellQuestion extends CellProblem {
-  /** What the cell may have been meant to say, in the column's unit. */
-  readonly suggestion: string | undefined;
-}
+export type CellQuestion = CellProblem;
 
 /** What bringing a table in would do. Nothing is stored yet. */
 export interface ImportPlan {
@@ -77,12 +76,47 @@ export function planImport(
       `Cannot bring in ${table.fileName} with this mapping: a meaning for each of its ${table.header.length} columns is needed, ${mapping.columns.length} were found. Map the columns of this file.`,
     );
   }
-  if (!mapping.columns.some(({ is }) => is === 'note')) {
+  const noteColumns = mapping.columns.filter(({ is }) => is === 'note').length;
+  if (noteColumns !== 1) {
     throw new RangeError(
-      `Cannot bring in ${table.fileName}: a column with the notes is needed, none is mapped. Say which column holds the notes.`,
+      `Cannot bring in ${table.fileName}: a column with the notes is needed, ${noteColumns === 0 ? 'none is' : `${noteColumns} are`} mapped. Say which one column holds the notes.`,
     );
   }
+  for (const meaning of mapping.columns) {
+    if (meaning.is !== 'reading') continue;
+    const { label, dimension } = readingQuantities[meaning.quantity];
+    const units = unitsForDimension(dimension);
+    if (!units.includes(meaning.unit)) {
+      throw new RangeError(
+        `Cannot bring in ${table.fileName} with this mapping: a ${label} is read in ${units.join(', ')}, '${meaning.unit}' was found. Correct the unit of that column.`,
+      );
+    }
+  }
+  checkChanges(table, changes);
   return new TableReader(job, table, mapping, changes).plan();
+}
+
+/** Throws when a change names a cell that is not there, names one twice, or has no reason. */
+function checkChanges(table: ReadTable, changes: readonly CellChange[]): void {
+  const rows = new Set(table.rows.map(({ row }) => row));
+  const seen = new Set<string>();
+  for (const { row, column, reason } of changes) {
+    const cell = `row ${row}, column ${table.header[column] ?? column + 1}`;
+    if (!rows.has(row) || table.header[column] === undefined) {
+      throw new RangeError(
+        `Cannot change the cell in ${cell}: ${table.fileName} has no such cell. Take row and column from its list of problems.`,
+      );
+    }
+    if (seen.has(`${row}/${column}`)) {
+      throw new RangeError(`Cannot change the cell in ${cell} twice: one change of a cell is needed.`);
+    }
+    if (reason.trim() === '') {
+      throw new RangeError(
+        `Cannot change the cell in ${cell} without a reason: say why it is corrected or left out.`,
+      );
+    }
+    seen.add(`${row}/${column}`);
+  }
 }
 
 interface ReadRow {
@@ -107,6 +141,10 @@ class TableReader {
   private readonly rows: ReadRow[] = [];
   private readonly readings: PlacedReading[] = [];
   private readonly absences: FactOf<'reading-absent'>[] = [];
+  private readonly remarks: FactOf<'observation'>[] = [];
+  private readonly questions: CellQuestion[] = [];
+  private readonly rowsByNumber: ReadonlyMap<number, TableRow>;
+  private readonly changesByCell: ReadonlyMap<string, CellChange>;
   private blankCells = 0;
 
   constructor(
@@ -114,14 +152,17 @@ class TableReader {
     private readonly table: ReadTable,
     private readonly mapping: ColumnMapping,
     private readonly changes: readonly CellChange[],
-  ) {}
+  ) {
+    this.rowsByNumber = new Map(table.rows.map((row) => [row.row, row]));
+    this.changesByCell = new Map(changes.map((change) => [`${change.row}/${change.column}`, change]));
+  }
 
   plan(): ImportPlan {
     for (const row of this.table.rows) this.readRow(row);
-    const sections = this.sectionFacts();
     const facts: Fact[] = [
-      ...sections,
+      ...this.sectionFacts(),
       ...this.unisonFacts(),
+      ...this.remarks,
       ...this.absences,
       ...this.readings.map(({ fact }) => fact),
       this.importedFact(),
@@ -129,7 +170,10 @@ class TableReader {
     return {
       facts,
       problems: this.problems,
-      questions: doubtfulReadings(this.readings.map(({ fact }) => fact)).map((doubt) => this.question(doubt)),
+      questions: [
+        ...this.questions,
+        ...doubtfulReadings(this.readings.map(({ fact }) => fact)).map((doubt) => this.question(doubt)),
+      ].sort((a, b) => a.row - b.row || a.column - b.column),
       counts: {
         rows: this.rows.length,
         readings: this.readings.length,
@@ -141,14 +185,15 @@ class TableReader {
 
   /** The cell as changed by the user; null when it was left out. */
   private cell(row: TableRow, column: number): string | null {
-    const change = this.changes.find((one) => one.row === row.row && one.column === column);
+    const change = this.changesByCell.get(`${row.row}/${column}`);
     return change === undefined ? (row.cells[column] ?? '') : change.use;
   }
 
-  private problem(row: number, column: number, found: string, expected: string): void {
+  private problem(row: number, column: number, found: string, expected: string, suggestion?: string): void {
     const columnName = this.table.header[column] ?? `column ${column + 1}`;
-    const sentence = `Row ${row}, column '${columnName}': ${expected} is needed, '${found}' was found.`;
-    this.problems.push({ row, column, columnName, found, expected, sentence });
+    const meant = suggestion === undefined ? '' : ` Was ${suggestion} meant?`;
+    const sentence = `Row ${row}, column '${columnName}': ${expected} is needed, '${found}' was found.${meant}`;
+    this.problems.push({ row, column, columnName, found, expected, sentence, suggestion });
   }
 
   private readRow(row: TableRow): void {
@@ -164,10 +209,15 @@ class TableReader {
     const key = this.keyOf(row, mapped);
     if (key === undefined) return;
     const words = new Map<ColumnMeaning['is'], { column: number; cell: string }>();
+    const readings: (readonly [column: number, meaning: ColumnMeaning & { is: 'reading' }, cell: string])[] =
+      [];
     for (const { meaning, column, cell } of filled) {
-      if (meaning.is === 'reading') this.readReading(row.row, column, key, meaning, cell!);
+      if (meaning.is === 'reading') readings.push([column, meaning, cell!]);
+      else if (meaning.is === 'remark') this.remarks.push(remarkFact(key, cell!));
       else words.set(meaning.is, { column, cell: cell! });
     }
+    for (const reading of readings) this.readReading(row.row, key, reading);
+    this.readAbsences(key, readings);
     this.rows.push({
       row: row.row,
       key,
@@ -215,41 +265,55 @@ class TableReader {
 
   private readReading(
     row: number,
-    column: number,
     key: number,
-    meaning: ColumnMeaning & { is: 'reading' },
-    cell: string,
+    [column, meaning, cell]: readonly [number, ColumnMeaning & { is: 'reading' }, string],
   ): void {
-    const { quantity, unit, string } = meaning;
-    const { label, possible } = readingQuantities[quantity];
-    const absence = absenceIn(cell);
+    const { quantity, string } = meaning;
+    const { label, dimension, possible } = readingQuantities[quantity];
+    if (absenceIn(cell) !== undefined) return;
     const place = string === undefined ? { key } : { key, string };
-    if (absence !== undefined) {
-      this.absences.push({ kind: 'reading-absent', v: 1, quantity, place, answer: absence });
-      return;
-    }
-    const value = numberIn(cell, this.mapping.decimalMark);
-    const range = `a ${label} from ${inUnit(possible[0], unit)} to ${inUnit(possible[1], unit)} ${unit}`;
-    if (value === undefined) {
+    const range = `a ${label} from ${inUnit(possible[0], meaning.unit)} to ${inUnit(possible[1], meaning.unit)} ${meaning.unit}`;
+    const number = numberIn(cell, this.mapping.decimalMark);
+    // A unit written in the cell is what was read there; the column's unit is for cells without one.
+    const unit = number?.unit ?? meaning.unit;
+    if (number === undefined || !unitsForDimension(dimension).includes(unit)) {
       this.problem(row, column, cell, range);
       return;
     }
+    const { value } = number;
     const value_si = siFromRead(value, unit);
     if (value_si < possible[0] || value_si > possible[1]) {
       const other = unitThatFits(quantity, value, unit);
-      this.problem(
-        row,
-        column,
-        cell,
-        other === undefined ? range : `${range} (${cell} would fit in ${other})`,
-      );
+      if (other === undefined) {
+        this.problem(row, column, cell, range, slippedPoint(quantity, value, unit));
+      } else {
+        const meant = inUnit(siFromRead(value, other), meaning.unit);
+        this.problem(row, column, cell, `${range} (${cell} would fit in ${other})`, meant);
+      }
       return;
     }
+    const { origin = 'measured' } = this.mapping;
     this.readings.push({
       row,
       column,
-      fact: readingFact(this.job, { quantity, place, value, unit, origin: 'copied' }),
+      fact: readingFact(this.job, { quantity, place, value, unit, origin }),
     });
+  }
+
+  /** *Unknown*, *none* and *does not apply*, said of a quantity that has no number in the same row. */
+  private readAbsences(
+    key: number,
+    readings: readonly (readonly [number, ColumnMeaning & { is: 'reading' }, string])[],
+  ): void {
+    const said = new Map<string, FactOf<'reading-absent'>>();
+    for (const [, { quantity, string }, cell] of readings) {
+      const answer = absenceIn(cell);
+      const isRead = readings.some(([, other, text]) => other.quantity === quantity && !absenceIn(text));
+      if (answer === undefined || isRead) continue;
+      const place = string === undefined ? { key } : { key, string };
+      said.set(`${quantity}/${string}`, { kind: 'reading-absent', v: 1, quantity, place, answer });
+    }
+    this.absences.push(...said.values());
   }
 
   private oneOf<T>(
@@ -264,48 +328,88 @@ class TableReader {
     return value;
   }
 
-  /** One section for each name in the section column; runs of the compass, which must not overlap. */
+  /**
+   * One section for each name in the section column; runs of the compass, which must not overlap. A section that the job
+   * knows already keeps at least its known run: a blank cell at its end does not make it shorter.
+   */
   private sectionFacts(): FactOf<'section-described'>[] {
     const bySection = new Map<string, ReadRow[]>();
     for (const row of this.rows) {
-      if (row.section === undefined) continue;
-      const known = bySection.get(row.section);
-      if (known === undefined) bySection.set(row.section, [row]);
+      const section = row.section ?? this.knownSectionAt(row);
+      if (section === undefined) continue;
+      const known = bySection.get(section);
+      if (known === undefined) bySection.set(section, [row]);
       else known.push(row);
     }
     const facts = [...bySection].map(([section, rows]): FactOf<'section-described'> => {
-      const keys = rows.map(({ key }) => key);
       const known = this.job.sections.find((one) => one.section === section);
+      const keys = rows
+        .map(({ key }) => key)
+        .concat(known === undefined ? [] : [known.firstKey, known.lastKey]);
       return {
         kind: 'section-described',
         v: 1,
         section,
         firstKey: Math.min(...keys),
         lastKey: Math.max(...keys),
-        bridge: rows.find(({ bridge }) => bridge !== undefined)?.bridge ?? known?.bridge ?? 'unknown',
+        bridge: this.agreed(section, rows, 'bridge') ?? known?.bridge ?? 'unknown',
         frontTermination:
-          rows.find(({ frontTermination }) => frontTermination !== undefined)?.frontTermination ??
-          known?.frontTermination ??
-          'unknown',
+          this.agreed(section, rows, 'frontTermination') ?? known?.frontTermination ?? 'unknown',
       };
     });
     try {
       checkSections(this.job, facts);
     } catch (error) {
-      const column = this.mapping.columns.findIndex(({ is }) => is === 'section');
       const row = this.firstRowOutOfPlace(bySection);
       const sentence = error instanceof Error ? error.message : String(error);
-      const columnName = this.table.header[column] ?? 'section';
+      const column = this.columnOf('section');
       this.problems.push({
         row: row?.row ?? this.table.rows[0]!.row,
         column,
-        columnName,
+        columnName: this.table.header[column] ?? 'section',
         found: row?.section ?? '',
         expected: 'sections that do not overlap',
         sentence,
+        suggestion: undefined,
       });
     }
-    return facts;
+    return facts.filter((fact) => !this.job.sections.some((known) => isSameSection(known, fact)));
+  }
+
+  private columnOf(meaning: ColumnMeaning['is']): number {
+    return this.mapping.columns.findIndex(({ is }) => is === meaning);
+  }
+
+  /** Where a row names a bridge or a termination and no section, the job's own section is meant. */
+  private knownSectionAt({ row, key, bridge, frontTermination }: ReadRow): string | undefined {
+    if (bridge === undefined && frontTermination === undefined) return undefined;
+    const known = this.job.sections.find((one) => one.firstKey <= key && key <= one.lastKey);
+    if (known === undefined && this.columnOf('section') < 0) {
+      const column = this.columnOf(bridge === undefined ? 'front termination' : 'bridge');
+      this.problem(row, column, bridge ?? frontTermination!, `the section that ${noteName(key)} belongs to`);
+    }
+    return known?.section;
+  }
+
+  /** What the rows of a section say alike; a row that says otherwise is a problem. */
+  private agreed<Name extends 'bridge' | 'frontTermination'>(
+    section: string,
+    rows: readonly ReadRow[],
+    name: Name,
+  ): ReadRow[Name] {
+    const first = rows.find((row) => row[name] !== undefined)?.[name];
+    for (const row of rows) {
+      const found = row[name];
+      if (found === undefined || found === first) continue;
+      const column = this.columnOf(name === 'bridge' ? 'bridge' : 'front termination');
+      this.problem(
+        row.row,
+        column,
+        found,
+        `the same as in the other rows of section '${section}', '${first}',`,
+      );
+    }
+    return first;
   }
 
   /** The first row, bass to treble, whose section had already given way to another. */
@@ -324,46 +428,84 @@ class TableReader {
 
   /** How the notes are strung, as far as the table says: runs of equal notes, one fact each. */
   private unisonFacts(): FactOf<'unisons-described'>[] {
-    const byKey = new Map<number, Pick<FactOf<'unisons-described'>, 'strings' | 'winding' | 'layers'>>();
+    const byKey = new Map<number, Stringing>();
     const quantitiesOf = new Map<number, Set<ReadingQuantityName>>();
-    for (const { row, fact } of this.readings) {
-      const known = quantitiesOf.get(row);
-      if (known === undefined) quantitiesOf.set(row, new Set([fact.quantity]));
+    for (const { fact } of this.readings) {
+      const key = fact.place.key!;
+      const known = quantitiesOf.get(key);
+      if (known === undefined) quantitiesOf.set(key, new Set([fact.quantity]));
       else known.add(fact.quantity);
     }
-    for (const { row, key, strings, winding, layers } of this.rows) {
-      const known = byKey.get(key) ?? this.job.unisons.get(key);
-      const count = strings ?? known?.strings;
+    const rowOf = new Map<number, number>();
+    for (const row of this.rows) {
+      const { key, strings, winding, layers } = row;
+      const standing = this.job.unisons.get(key);
+      const count = strings ?? byKey.get(key)?.strings ?? standing?.strings;
       if (count === undefined) continue;
-      const own = quantitiesOf.get(row) ?? new Set<ReadingQuantityName>();
-      const isWound =
-        winding === undefined
-          ? own.has('core-diameter') || own.has('over-all-diameter') || known?.winding === 'wound'
-          : winding === 'wound';
-      const read = layers ?? (own.has('inner-layer-diameter') ? 2 : Math.max(1, known?.layers ?? 1));
-      byKey.set(key, {
-        strings: count,
-        winding: isWound ? 'wound' : 'plain',
-        layers: isWound ? Math.max(1, read) : 0,
-      });
+      const own = quantitiesOf.get(key) ?? new Set<ReadingQuantityName>();
+      const kind = winding ?? windingFrom(layers, own) ?? standing?.winding;
+      if (kind === undefined) {
+        if (strings !== undefined) this.questionStrings(row);
+        continue;
+      }
+      const wound = layers ?? (own.has('inner-layer-diameter') ? 2 : Math.max(1, standing?.layers ?? 1));
+      const said = { strings: count, winding: kind, layers: kind === 'wound' ? wound : 0 };
+      this.requireSound(row, said, byKey.get(key), rowOf.get(key));
+      byKey.set(key, said);
+      if (!rowOf.has(key)) rowOf.set(key, row.row);
+    }
+    for (const [key, said] of byKey) {
+      const standing = this.job.unisons.get(key);
+      if (standing !== undefined && isSameStringing(standing, said)) byKey.delete(key);
     }
     const facts: FactOf<'unisons-described'>[] = [];
     for (const [key, note] of [...byKey].sort((a, b) => a[0] - b[0])) {
       const last = facts.at(-1);
-      const isSameRun =
-        last !== undefined &&
-        last.lastKey === key - 1 &&
-        last.strings === note.strings &&
-        last.winding === note.winding &&
-        last.layers === note.layers;
+      const isSameRun = last !== undefined && last.lastKey === key - 1 && isSameStringing(last, note);
       if (isSameRun) facts[facts.length - 1] = { ...last, lastKey: key };
       else facts.push({ kind: 'unisons-described', v: 1, firstKey: key, lastKey: key, ...note });
     }
     return facts;
   }
 
+  /** A plain string has no layers, a wound one has; and two rows of one note say the same. */
+  private requireSound(
+    { row, key, layers, winding }: ReadRow,
+    said: Stringing,
+    earlier: Stringing | undefined,
+    earlierRow: number | undefined,
+  ): void {
+    if (layers !== undefined && (said.winding === 'plain') !== (layers === 0)) {
+      const needed = winding === 'plain' ? '0 layers of a plain string' : '1 or 2 layers of a wound string';
+      this.problem(row, this.columnOf('layers'), `${layers}`, needed);
+    }
+    if (earlier !== undefined && !isSameStringing(earlier, said)) {
+      const column = Math.max(this.columnOf('strings'), 0);
+      const words = ({ strings, winding: kind, layers: count }: Stringing): string =>
+        `${strings} ${kind}${kind === 'wound' ? ` with ${count} layers` : ''}`;
+      const expected = `the stringing of ${noteName(key)} as in row ${earlierRow}, ${words(earlier)},`;
+      this.problem(row, column, words(said), expected);
+    }
+  }
+
+  private questionStrings({ row, key, strings }: ReadRow): void {
+    const column = this.columnOf('strings');
+    const columnName = this.table.header[column] ?? 'strings';
+    const expected =
+      'plain or wound is not said, and nothing in the row tells it; the number of strings is not brought in';
+    this.questions.push({
+      row,
+      column,
+      columnName,
+      found: `${strings}`,
+      expected,
+      sentence: `Row ${row}, column '${columnName}' (${noteName(key)}): ${expected}`,
+      suggestion: undefined,
+    });
+  }
+
   private importedFact(): FactOf<'readings-imported'> {
-    const { fileName, digest, header, rows } = this.table;
+    const { fileName, digest, header } = this.table;
     return {
       kind: 'readings-imported',
       v: 1,
@@ -374,7 +516,7 @@ class TableReader {
       changedCells: this.changes.map(({ row, column, use, reason }) => ({
         row,
         column: header[column] ?? `column ${column + 1}`,
-        found: rows.find((one) => one.row === row)?.cells[column] ?? '',
+        found: this.rowsByNumber.get(row)?.cells[column] ?? '',
         used: use,
         reason,
       })),
@@ -389,7 +531,7 @@ class TableReader {
       row,
       column,
       columnName,
-      found: this.table.rows.find((one) => one.row === row)?.cells[column] ?? '',
+      found: this.rowsByNumber.get(row)?.cells[column] ?? '',
       expected: sentence,
       sentence: `Row ${row}, column '${columnName}' (${noteName(fact.place.key!)}): ${sentence}`,
       suggestion,
@@ -408,6 +550,51 @@ function unitThatFits(quantity: ReadingQuantityName, value: number, unit: ReadUn
     const value_si = siFromRead(value, other);
     return other !== unit && value_si >= possible[0] && value_si <= possible[1];
   });
+}
+
+/** The same digits with the decimal point in another place, where exactly one place makes them possible. */
+function slippedPoint(quantity: ReadingQuantityName, value: number, unit: ReadUnit): string | undefined {
+  const { possible } = readingQuantities[quantity];
+  const meant = [0.001, 0.01, 0.1, 10, 100, 1000].filter((factor) => {
+    const value_si = siFromRead(value * factor, unit);
+    return value_si > 0 && value_si >= possible[0] && value_si <= possible[1];
+  });
+  return meant.length === 1 ? String(Number((value * meant[0]!).toPrecision(6))) : undefined;
+}
+
+type Stringing = Pick<FactOf<'unisons-described'>, 'strings' | 'winding' | 'layers'>;
+
+const isSameStringing = (a: Stringing, b: Stringing): boolean =>
+  a.strings === b.strings && a.winding === b.winding && a.layers === b.layers;
+
+function isSameSection(a: FactOf<'section-described'>, b: FactOf<'section-described'>): boolean {
+  return (
+    a.section === b.section &&
+    a.firstKey === b.firstKey &&
+    a.lastKey === b.lastKey &&
+    a.bridge === b.bridge &&
+    a.frontTermination === b.frontTermination
+  );
+}
+
+/** Plain or wound, from the layers that are said or from what was read of the note. */
+function windingFrom(
+  layers: number | undefined,
+  read: ReadonlySet<ReadingQuantityName>,
+): 'plain' | 'wound' | undefined {
+  if (layers !== undefined) return layers === 0 ? 'plain' : 'wound';
+  if (read.has('core-diameter') || read.has('over-all-diameter')) return 'wound';
+  return read.has('wire-diameter') ? 'plain' : undefined;
+}
+
+function remarkFact(key: number, text: string): FactOf<'observation'> {
+  return {
+    kind: 'observation',
+    v: 1,
+    thing: 'remarks',
+    place: { key },
+    answer: { is: 'known', text: text.slice(0, 2000) },
+  };
 }
 
 function wholeFrom(cell: string, low: number, high: number): number | undefined {
