@@ -85,6 +85,7 @@ export const meaningChoices: readonly { readonly name: string; readonly words: s
   { name: 'strings', words: 'strings of the note' },
   { name: 'winding', words: 'plain or wound' },
   { name: 'layers', words: 'layers of winding' },
+  { name: 'remark', words: 'remark' },
   ...readingQuantityNames.map((quantity) => ({
     name: `reading/${quantity}`,
     words: readingQuantities[quantity].label,
