@@ -1,0 +1,413 @@
+import {
+  inMicrometres,
+  type Metres,
+  micrometres,
+  requireNotNegative,
+  requirePositive,
+  requireWithin,
+} from '../units/index.ts';
+import { ScheduleModel } from './schedule-model.ts';
+import { type WireReadingInMicrometres, WireReadingLikelihood } from './wire-reading-likelihood.ts';
+
+/** One reading of a plain wire. */
+export interface WireReading {
+  readonly diameter: Metres;
+  /** Stated for this reading; it only counts where it is worse than what the readings themselves show. */
+  readonly standardUncertainty?: Metres;
+  /** Read where nothing could wear the wire: at the coil, under the felt. It tells wear from a thinner size. */
+  readonly isUnworn?: boolean;
+}
+
+/** A size stamped or written on the piano, at a note. */
+export interface WireSizeStamp {
+  /** Index of the note, 0 = first. */
+  readonly note: number;
+  /** Index into `diameters`. */
+  readonly size: number;
+  readonly says: 'starts here' | 'ends here';
+}
+
+/**
+ * What is taken for granted before a reading is seen: plain data, for the shop to change. Common practice for a worn
+ * piano and a micrometer, no source; `bench/evidence.bench.ts` shows how little the answer hangs on them.
+ */
+export interface WireInferenceRules {
+  /** Common difference of worn from new wire, with the zero of the instrument: normal. Negative is thinner. */
+  readonly biasMean: Metres;
+  readonly biasDeviation: Metres;
+  /** Scatter of single readings about their size plus bias, with the wear of the note: log-normal. */
+  readonly scatterMedian: Metres;
+  readonly scatterLogDeviation: number;
+  readonly slipShare: number;
+  readonly slipDistance: Metres;
+  readonly zeroUncertainty: Metres;
+  /**
+   * Chance that the size changes after a run of 1, 2, … notes, the last for every longer one. `minimumRun` overrules it.
+   */
+  readonly changeChance: readonly number[];
+  /** Fewest notes that a size serves in a row; it does not bind the first and last run, which may go on outside. */
+  readonly minimumRun: number;
+  /** How many times likelier a schedule becomes by agreeing with a stamp. */
+  readonly stampOdds: number;
+}
+
+export const COMMON_WIRE_RULES: WireInferenceRules = {
+  biasMean: micrometres(-5),
+  biasDeviation: micrometres(6),
+  scatterMedian: micrometres(5.5),
+  scatterLogDeviation: 0.35,
+  slipShare: 0.05,
+  slipDistance: micrometres(40),
+  zeroUncertainty: micrometres(2),
+  changeChance: [0.03, 0.12, 0.2],
+  minimumRun: 1,
+  stampOdds: 200,
+};
+
+export interface WireInferenceProblem {
+  /** Bass to treble; for each note its readings, none where it has not been read. */
+  readonly notes: readonly (readonly WireReading[])[];
+  /** The sizes that the wire may have been, in any order. */
+  readonly diameters: readonly Metres[];
+  readonly stamps?: readonly WireSizeStamp[];
+  readonly rules?: Partial<WireInferenceRules>;
+}
+
+export interface InferredWire {
+  /** Index into `diameters` of the size in the schedule. */
+  readonly choice: number;
+  /** Probability that this is the size, 0 to 1. */
+  readonly odds: number;
+  /** Probability of every size, as in `diameters`; the sum is 1. */
+  readonly oddsOfSizes: readonly number[];
+  /** Mean of the readings less the chosen size and the common bias; undefined without a reading. */
+  readonly difference: Metres | undefined;
+}
+
+export interface WireInference {
+  /** Bass to treble. Their choices make a schedule that never grows towards the treble. */
+  readonly notes: readonly InferredWire[];
+  /** The single most probable schedule as a whole, at the most probable bias; index into `diameters` for each note. */
+  readonly mostProbable: readonly number[];
+  /** Common difference of the readings from new wire. */
+  readonly bias: InferredQuantity;
+  /** Standard deviation of one reading about its size and the bias. */
+  readonly scatter: InferredQuantity;
+  /** Notes expected wrong in the schedule: the sum of 1 − odds. */
+  readonly notesExpectedWrong: number;
+  /** ln of the probability of all readings under this list of sizes: to weigh one list against another. */
+  readonly logEvidence: number;
+  /** Set when the sizes could all be one or more steps thicker or thinner with another bias, and the readings hardly tell. */
+  readonly shiftDoubt: ShiftDoubt | undefined;
+}
+
+export interface InferredQuantity {
+  readonly value: Metres;
+  readonly standardUncertainty: Metres;
+  /** The middle 95 %. */
+  readonly low: Metres;
+  readonly high: Metres;
+}
+
+/** The other explanation of the same readings. */
+export interface ShiftDoubt {
+  /** Probability of the biases further than half a step from the chosen one. */
+  readonly probability: number;
+  readonly bias: Metres;
+}
+
+/**
+ * The most probable schedule of plain wire sizes from worn, scattered readings, with the odds of every note.
+ *
+ *     P(sizes, b, σ | readings) ∝ P(sizes) · P(b) · P(σ) · Π p(yᵢ | d(sizeᵢ), b, σ)
+ *
+ * Sizes never grow towards the treble and come in runs (`ScheduleModel`); a reading is its size plus a common bias b, with
+ * scatter σ, or a slip (`WireReadingLikelihood`). Bias and scatter are not known and are summed out over a grid of 1 µm
+ * and of 15 %; the part of the grid that matters is found by spreading from the best cells until a cell is e⁻⁹ of the
+ * best. The choice is the possible schedule with the most notes expected right.
+ *
+ * A bias of a whole step cannot be told from a size by readings of worn wire alone: all sizes half a number thinner fit as
+ * well with a bias a step higher. What decides then is the prior of the bias, steps that differ along the list, and
+ * readings of unworn wire or stamps, which are evidence here. `shiftDoubt` says when the doubt is real.
+ *
+ * @param problem.notes      n notes, bass to treble, each with its readings
+ * @param problem.diameters  K sizes in any order, each > 0; alike ones share their odds and the first is chosen
+ * @returns see `WireInference`; without any reading or stamp the odds are those of the rules alone
+ *
+ * Holds for: plain strings of one compass, or the cores of one. Not across a break where the size may grow again.
+ * Error: odds are as good as the rules; measured calibration in bench/evidence.bench.ts.
+ * Throws: RangeError when there is no note or no size, or a diameter is not > 0.
+ * Source: hidden Markov model after Rabiner 1989 (see `ScheduleModel`); marginal odds and priors as in JCGM 101:2008, 6;
+ * choice by expected accuracy: common practice.
+ * @example inferWireSizes({ notes: [[{ diameter: millimetres(0.822) }], [], [{ diameter: millimetres(0.797) }]], diameters: [millimetres(0.8), millimetres(0.825)] }).notes.map((note) => note.choice)  // = [1,0,0]
+ */
+export function inferWireSizes(problem: WireInferenceProblem): WireInference {
+  const parts = prepared(problem);
+  const { likelihood, model, order } = parts;
+  const cells = weighedCells(parts);
+  const { sizes, notes } = model;
+  const posterior = new Float64Array(notes * sizes);
+  for (const cell of cells.kept) {
+    const table = likelihood.fill(cell.bias, cell.scatter);
+    model.logEvidence(table);
+    model.addPosteriors(table, cell.weight, posterior);
+  }
+  const ranks = model.mostNotesRight(posterior);
+  const bestTable = likelihood.fill(cells.best.bias, cells.best.scatter);
+  const mostProbable = model.mostProbable(bestTable).ranks.map((rank) => order[rank]![0]!);
+  const bias = inferredQuantity(cells.kept.map((cell) => [cell.bias, cell.weight]));
+
+  const inferred = ranks.map((rank, note): InferredWire => {
+    const oddsOfSizes = new Array<number>(problem.diameters.length).fill(0);
+    for (let other = 0; other < sizes; other += 1)
+      for (const size of order[other]!)
+        oddsOfSizes[size] = posterior[note * sizes + other]! / order[other]!.length;
+    const choice = order[rank]![0]!;
+    const readings = problem.notes[note]!;
+    const mean = readings.reduce((sum, reading) => sum + reading.diameter, 0) / readings.length;
+    return {
+      choice,
+      odds: Math.min(1, posterior[note * sizes + rank]!),
+      oddsOfSizes,
+      difference:
+        readings.length === 0
+          ? undefined
+          : micrometres((mean - problem.diameters[choice]!) * 1e6 - inMicrometres(bias.value)),
+    };
+  });
+  return {
+    notes: inferred,
+    mostProbable,
+    bias,
+    scatter: inferredQuantity(cells.kept.map((cell) => [cell.scatter, cell.weight])),
+    notesExpectedWrong: inferred.reduce((sum, note) => sum + 1 - note.odds, 0),
+    logEvidence: cells.logEvidence,
+    shiftDoubt: shiftDoubtOf(problem, cells),
+  };
+}
+
+/** One point of the grid over bias and scatter, micrometres, with its posterior weight. */
+interface Cell {
+  readonly bias: number;
+  readonly scatter: number;
+  readonly weight: number;
+}
+interface WeighedCells {
+  readonly kept: readonly Cell[];
+  readonly best: Cell;
+  readonly logEvidence: number;
+}
+
+interface PreparedInference {
+  readonly likelihood: WireReadingLikelihood;
+  readonly model: ScheduleModel;
+  /** For each rank, thickest first, the indices into `diameters` that it stands for. */
+  readonly order: readonly (readonly number[])[];
+  readonly rules: WireInferenceRules;
+  readonly readingCount: number;
+}
+
+function prepared(problem: WireInferenceProblem): PreparedInference {
+  const task = 'the odds of wire sizes';
+  const rules = { ...COMMON_WIRE_RULES, ...problem.rules };
+  requirePositive(problem.notes.length, 'the number of notes', task);
+  requirePositive(problem.diameters.length, 'the number of sizes', task);
+  for (const diameter of problem.diameters) requirePositive(diameter, 'the diameter of a size', task);
+  requireNotNegative(rules.biasDeviation, 'the deviation of the bias', task);
+  requirePositive(rules.scatterMedian, 'the scatter', task);
+  requireNotNegative(rules.scatterLogDeviation, 'the deviation of the scatter', task);
+  requireWithin(rules.slipShare, 1e-6, 0.5, 'the share of slips', task);
+  requirePositive(rules.slipDistance, 'the distance of slips', task);
+  requirePositive(rules.minimumRun, 'the minimum run', task);
+
+  const thickToThin = [...new Set(problem.diameters)].sort((a, b) => b - a);
+  const order = thickToThin.map((diameter) =>
+    problem.diameters.flatMap((other, index) => (other === diameter ? [index] : [])),
+  );
+  const rankOf = (size: number) => thickToThin.indexOf(problem.diameters[size]!);
+  const readings = problem.notes.map((ofNote) =>
+    ofNote.map(
+      ({ diameter, standardUncertainty = micrometres(0), isUnworn = false }): WireReadingInMicrometres => ({
+        diameter: inMicrometres(requirePositive(diameter, 'the diameter of a reading', task) as Metres),
+        standardUncertainty: inMicrometres(
+          requireNotNegative(standardUncertainty, 'the uncertainty of a reading', task) as Metres,
+        ),
+        isUnworn,
+      }),
+    ),
+  );
+  const model = new ScheduleModel({
+    sizes: thickToThin.length,
+    notes: problem.notes.length,
+    changeChance: chancesWithMinimumRun(rules),
+    stamps: (problem.stamps ?? []).map(({ note, size, says }) => ({
+      note,
+      rank: rankOf(requireWithin(size, 0, problem.diameters.length - 1, 'the size of a stamp', task)),
+      says,
+    })),
+    stampOdds: rules.stampOdds,
+  });
+  const likelihood = new WireReadingLikelihood(
+    readings,
+    thickToThin.map((diameter) => diameter * 1e6),
+    {
+      slipShare: rules.slipShare,
+      slipDistance: inMicrometres(rules.slipDistance),
+      zeroUncertainty: inMicrometres(rules.zeroUncertainty),
+    },
+  );
+  const readingCount = readings.reduce((sum, ofNote) => sum + ofNote.length, 0);
+  return { likelihood, model, order, rules, readingCount };
+}
+
+/** No change before the minimum run is full; from there on as the rules say. */
+function chancesWithMinimumRun({ changeChance, minimumRun }: WireInferenceRules): number[] {
+  const length = Math.max(changeChance.length, Math.floor(minimumRun));
+  return Array.from({ length }, (_, index) =>
+    index + 1 < minimumRun ? 0 : changeChance[Math.min(index, changeChance.length - 1)]!,
+  );
+}
+
+/** A cell less than e⁻⁹ of the best is left out: of a bell over two quantities that is about 1 part in 10 000. */
+const LOG_CUT = 9;
+
+/** The part of the grid over bias and scatter that matters, each cell with its posterior weight. */
+function weighedCells({ likelihood, model, rules, readingCount }: PreparedInference): WeighedCells {
+  const grid = gridFor(rules, readingCount);
+  const values = new Map<number, number>();
+  const width = 2 * grid.scatterReach + 1;
+  const nameOf = (i: number, j: number) => (i + grid.biasReach) * width + j + grid.scatterReach;
+  const worthOf = (i: number, j: number): number => {
+    if (Math.abs(i) > grid.biasReach || Math.abs(j) > grid.scatterReach) return Number.NEGATIVE_INFINITY;
+    const name = nameOf(i, j);
+    let value = values.get(name);
+    if (value === undefined) {
+      value = grid.logPrior(i, j) + model.logEvidence(likelihood.fill(grid.bias(i), grid.scatter(j)));
+      values.set(name, value);
+    }
+    return value;
+  };
+  // Biases a whole step apart are separate hills. Every second bias at the median scatter finds each of them; from the
+  // highest the scatter is climbed to its best, and there the spreading starts, from every hill.
+  const seeds = Array.from({ length: grid.biasReach + 1 }, (_, index) => 2 * index - grid.biasReach);
+  const isHill = (i: number) => worthOf(i, 0) >= Math.max(worthOf(i - 2, 0), worthOf(i + 2, 0));
+  const hills = seeds.filter(isHill);
+  const highest = hills.reduce((a, b) => (worthOf(b, 0) > worthOf(a, 0) ? b : a));
+  let j = 0;
+  while (worthOf(highest, j + 1) > worthOf(highest, j)) j += 1;
+  while (worthOf(highest, j - 1) > worthOf(highest, j)) j -= 1;
+  const open: [i: number, j: number, value: number][] = hills.map((i) => [i, j, worthOf(i, j)]);
+  const seen = new Set(open.map(([i]) => nameOf(i, j)));
+  let best = Math.max(...open.map(([, , value]) => value));
+  for (;;) {
+    let next = -1;
+    for (let index = 0; index < open.length; index += 1)
+      if (open[index]![2] > (next < 0 ? best - LOG_CUT : open[next]![2])) next = index;
+    if (next < 0) break;
+    const [[fromI, fromJ]] = open.splice(next, 1) as [[number, number, number]];
+    for (const [i, k] of [
+      [fromI - 1, fromJ],
+      [fromI + 1, fromJ],
+      [fromI, fromJ - 1],
+      [fromI, fromJ + 1],
+    ] as const) {
+      const value = worthOf(i, k);
+      if (value === Number.NEGATIVE_INFINITY || seen.has(nameOf(i, k))) continue;
+      seen.add(nameOf(i, k));
+      open.push([i, k, value]);
+      if (value > best) best = value;
+    }
+  }
+  let sum = 0;
+  for (const value of values.values()) sum += Math.exp(value - best);
+  const cells = [...values].flatMap(([name, value]): Cell[] => {
+    if (value < best - LOG_CUT) return [];
+    const i = Math.floor(name / width) - grid.biasReach;
+    const k = (name % width) - grid.scatterReach;
+    return [{ bias: grid.bias(i), scatter: grid.scatter(k), weight: Math.exp(value - best) }];
+  });
+  const kept = cells.reduce((total, cell) => total + cell.weight, 0);
+  const normal = cells.map((cell) => ({ ...cell, weight: cell.weight / kept }));
+  return {
+    kept: normal,
+    best: normal.reduce((a, b) => (b.weight > a.weight ? b : a)),
+    logEvidence: best + Math.log(sum),
+  };
+}
+
+interface BiasScatterGrid {
+  readonly biasReach: number;
+  readonly scatterReach: number;
+  readonly bias: (i: number) => number;
+  readonly scatter: (j: number) => number;
+  /** ln of the prior of a cell; all cells together make 1. */
+  readonly logPrior: (i: number, j: number) => number;
+}
+
+/**
+ * The grid follows what the readings can tell: n of them fix the bias to about σ/√n and the scatter to 1/√(2n) of itself,
+ * and steps of twice that size still integrate a bell to about 1 %.
+ */
+function gridFor(rules: WireInferenceRules, readingCount: number): BiasScatterGrid {
+  const mean = inMicrometres(rules.biasMean);
+  const deviation = inMicrometres(rules.biasDeviation);
+  const median = inMicrometres(rules.scatterMedian);
+  const root = Math.sqrt(Math.max(1, readingCount));
+  const biasStep = Math.min(deviation / 2, Math.max(1, (1.8 * median) / root));
+  const logStep = Math.min(rules.scatterLogDeviation, Math.max(0.12, 1.4 / root));
+  const biasReach = deviation === 0 ? 0 : Math.ceil((4 * deviation) / biasStep);
+  const scatterReach =
+    rules.scatterLogDeviation === 0 ? 0 : Math.ceil((3 * rules.scatterLogDeviation) / logStep);
+  const biasTerm = (i: number) => (deviation === 0 ? 0 : -0.5 * ((i * biasStep) / deviation) ** 2);
+  const scatterTerm = (j: number) =>
+    rules.scatterLogDeviation === 0 ? 0 : -0.5 * ((j * logStep) / rules.scatterLogDeviation) ** 2;
+  const total = (reach: number, term: (k: number) => number) => {
+    let sum = 0;
+    for (let k = -reach; k <= reach; k += 1) sum += Math.exp(term(k));
+    return Math.log(sum);
+  };
+  const normaliser = total(biasReach, biasTerm) + total(scatterReach, scatterTerm);
+  return {
+    biasReach,
+    scatterReach,
+    bias: (i) => mean + i * biasStep,
+    scatter: (j) => median * Math.exp(j * logStep),
+    logPrior: (i, j) => biasTerm(i) + scatterTerm(j) - normaliser,
+  };
+}
+
+/** Middle, spread and the middle 95 % of a weighed grid, micrometres in. */
+function inferredQuantity(points: readonly (readonly [value: number, weight: number])[]): InferredQuantity {
+  const sorted = [...points].sort((a, b) => a[0] - b[0]);
+  const mean = sorted.reduce((sum, [value, weight]) => sum + value * weight, 0);
+  const variance = sorted.reduce((sum, [value, weight]) => sum + weight * (value - mean) ** 2, 0);
+  const quantile = (share: number) => {
+    let sum = 0;
+    for (const [value, weight] of sorted) {
+      sum += weight;
+      if (sum >= share) return value;
+    }
+    return sorted[sorted.length - 1]![0];
+  };
+  return {
+    value: micrometres(mean),
+    standardUncertainty: micrometres(Math.sqrt(variance)),
+    low: micrometres(quantile(0.025)),
+    high: micrometres(quantile(0.975)),
+  };
+}
+
+/** A doubt that is worth a sentence: one chance in fifty. */
+const REAL_DOUBT = 0.02;
+
+function shiftDoubtOf(problem: WireInferenceProblem, { kept, best }: WeighedCells): ShiftDoubt | undefined {
+  const sorted = [...new Set(problem.diameters)].sort((a, b) => a - b);
+  const steps = sorted.slice(1).map((diameter, index) => (diameter - sorted[index]!) * 1e6);
+  if (steps.length === 0) return undefined;
+  const halfStep = Math.min(...steps) / 2;
+  const others = kept.filter((cell) => Math.abs(cell.bias - best.bias) > halfStep);
+  const probability = others.reduce((sum, cell) => sum + cell.weight, 0);
+  if (probability < REAL_DOUBT) return undefined;
+  const bias = others.reduce((sum, cell) => sum + cell.weight * cell.bias, 0) / probability;
+  return { probability, bias: micrometres(bias) };
+}
