@@ -26,12 +26,21 @@ export {
 } from './bearing.ts';
 export { elongation } from './elongation.ts';
 export { stringImpedance } from './impedance.ts';
+// Strings of several stretches: exact modes
+export {
+  fitInharmonicityByLine,
+  fitInharmonicityInCents,
+  type InharmonicityFit,
+} from './inharmonicity-fit.ts';
 export { longitudinalMode } from './longitudinal-mode.ts';
 export { pullOnPin } from './pull-on-pin.ts';
+export { flexibleStringModes } from './stepped-flexible.ts';
+export { steppedStringModes } from './stepped-modes.ts';
+export type { Solved, SteppedString, StringEnds, StringSegment } from './stepped-string.ts';
+export { flexibleTensionAtPitch, stiffTensionAtPitch } from './stepped-tension.ts';
 export { frequencyAtTension, pitchPerKelvin } from './temperature-pitch.ts';
-
 // Wound strings: mass, tension and exact modes
-
+export { steppedSegmentsOf, woundStringModes, woundTensionAtPitch } from './wound-modes.ts';
 export {
   fullLinearDensity,
   overallDiameter,

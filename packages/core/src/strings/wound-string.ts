@@ -39,6 +39,9 @@ export interface WoundString {
   readonly youngsModulus?: Pascals;
 }
 
+/** Places nearer than this share of the speaking length are one: the difference is rounding, a thousandth of an atom. */
+const SAME_PLACE = 1e-13;
+
 /** A stretch of a wound string along which nothing changes. */
 export interface WoundSegment {
   readonly length: Metres;
@@ -62,7 +65,10 @@ export interface WoundSegment {
  */
 export function overallDiameter(string: WoundString): Metres {
   return metres(
-    string.layers.reduce((diameter, layer) => diameter + 2 * layer.wireDiameter, string.coreDiameter),
+    string.layers.reduce(
+      (diameter, layer) => diameter + 2 * layer.wireDiameter,
+      string.coreDiameter as number,
+    ),
   );
 }
 
@@ -100,7 +106,11 @@ export function segmentsOf(string: WoundString): WoundSegment[] {
   requireWoundString(string, 'the segments of a wound string');
   const length = string.speakingLength;
   const ends = string.layers.flatMap((layer) => [layer.bareFront, length - layer.bareBack]);
-  const cuts = [...new Set([0, ...ends, length])].sort((a, b) => a - b);
+  const cuts: number[] = [0];
+  for (const cut of [...ends].sort((a, b) => a - b)) {
+    if (cut - cuts.at(-1)! > SAME_PLACE * length && length - cut > SAME_PLACE * length) cuts.push(cut);
+  }
+  cuts.push(length);
 
   const segments: WoundSegment[] = [];
   for (let index = 1; index < cuts.length; index += 1) {

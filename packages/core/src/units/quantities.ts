@@ -61,6 +61,10 @@ export const inMegapascals = (stress: Pascals): number => stress / 1e6;
 export const inGigapascals = (stress: Pascals): number => stress / 1e9;
 export const inKsi = (stress: Pascals): number => stress / PASCALS_PER_KSI;
 
+// Resistance to bending: Young's modulus times second moment of area, E · I
+export type NewtonSquareMetres = Quantity<'flexural rigidity'>;
+export const newtonSquareMetres = (value: number): NewtonSquareMetres => quantity('flexural rigidity', value);
+
 // Turning moment
 export type NewtonMetres = Quantity<'torque'>;
 export const newtonMetres = (value: number): NewtonMetres => quantity('torque', value);
