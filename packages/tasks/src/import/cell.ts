@@ -2,7 +2,7 @@ import type { ReadUnit } from '@becket/journal';
 
 /** Cells in which nothing is said: empty, or a dash. */
 export function isBlank(cell: string): boolean {
-  return /^\s*[-–—.]*\s*$/.test(cell);
+  return /^\s*[-‐–—―−.]*\s*$/.test(cell);
 }
 
 /** What a cell says instead of a number, as people write it. *Unknown*, *none* and *does not apply* stay three things. */

@@ -49,50 +49,63 @@ const wordsOfMeaning: readonly (readonly [
   Exclude<ColumnMeaning['is'], 'reading'> | ReadingQuantityName,
 ])[] = [
   [/\b(remarks?|comments?|bemerkung|notiz|anmerkung)/i, 'remark'],
-  [/\b(inner|first|innere?r?|erste)\b.*\b(layer|wrap|winding|lage)/i, 'inner-layer-diameter'],
-  [/\b(bare|blank).*(front|agraffe|near|vorn)/i, 'bare-front'],
-  [/\b(bare|blank).*(back|bridge|far|hinten|steg)/i, 'bare-back'],
+  [/\b(inner|first|1st|innere?r?|erste)\b.*\b(layer|wrap|winding|lage)/i, 'inner-layer-diameter'],
+  [/\b(bare|blank).*(front|agraffe|near|top|vorn|oben)/i, 'bare-front'],
+  [/\b(bare|blank).*(back|bridge|far|bottom|hinten|unten|steg)/i, 'bare-back'],
   [/(loop|öse).*(winding|umsp)/i, 'loop-to-winding'],
-  [/(winding|wound|umsp\S*)\s*(length|länge)/i, 'winding-length'],
-  [/(over.?all|outside|outer|aussen|außen|gesamt|\bOD\b)/i, 'over-all-diameter'],
+  [/(winding|wound|umsp\S*)\s*(length|länge)|^winding\s*\(/i, 'winding-length'],
+  [/(over.?all|over.*(winding|wrap)|outside|outer|aussen|außen|gesamt|\bOD\b)/i, 'over-all-diameter'],
   [/(core|kern)/i, 'core-diameter'],
+  [/(hitch|anhang).*(pin|stift)/i, 'hitch-pin-diameter'],
   [/(pin|wirbel).*(torque|moment)/i, 'pin-torque'],
-  [/(pin|wirbel).*(diam|size|ø|durchm|stärke)/i, 'pin-diameter'],
-  [/front.*(length|länge)|vorder.*länge/i, 'front-length'],
-  [/back.*(length|länge)|hinter.*länge/i, 'back-length'],
+  [/(pin|wirbel).*(length|länge)/i, 'pin-length'],
+  [/(pin|wirbel).*(height|höhe)/i, 'pin-height'],
+  [/(pin|wirbel).*(coils?|windungen)/i, 'pin-coils'],
+  [/\b(pin|wirbel)\b/i, 'pin-diameter'],
+  [/front.*(length|länge)|vorder.*länge|^front\s*\(/i, 'front-length'],
+  [/back.*(length|länge)|hinter.*länge|^back\s*\(/i, 'back-length'],
   [/(speaking|sounding|klingend|mensur|\bSL\b)|^(length|länge)/i, 'speaking-length'],
   [/(layers|lagen)/i, 'layers'],
   [/(plain|wound|umsponnen|blank)/i, 'winding'],
-  [/(strings|chor|saiten|unison)/i, 'strings'],
+  [/(strings|chor|saiten|unison|per note)/i, 'strings'],
   [/(wire|draht|gauge|diam|ø|durchm|stärke|mic\b|micrometer)/i, 'wire-diameter'],
   [/(section|bereich|feld|abschnitt)/i, 'section'],
-  [/(termination|agraffe|auflage)/i, 'front termination'],
+  [/(termination|agraffe|auflage|front end)/i, 'front termination'],
   [/(bridge|steg)/i, 'bridge'],
   [/^(note|key|ton|taste|nr\.?|no\.?|#)\b|\b(note|key|taste)\b/i, 'note'],
 ];
 
+/** Names of a column that reads the same again as the reading before it. */
+const AGAIN = /^(again|repeat|second reading|2nd reading|nochmals?|wiederholung)\b/i;
+
 /** A first mapping from the column names and from what the numbers can be; the user corrects it. */
 export function suggestMapping(table: ReadTable): ColumnMapping {
-  let hasNote = false;
-  const columns = table.header.map((name, index): ColumnMeaning => {
-    const meaning = wordsOfMeaning.find(([words]) => words.test(name))?.[1] ?? 'left out';
-    if (meaning === 'note') {
-      if (hasNote) return { is: 'left out' };
-      hasNote = true;
-      return { is: 'note' };
+  const columns: ColumnMeaning[] = [];
+  for (const [index, name] of table.header.entries()) {
+    const before = columns.findLast((column) => column.is === 'reading');
+    const meaning =
+      AGAIN.test(name) && before !== undefined
+        ? before.quantity
+        : (wordsOfMeaning.find(([words]) => words.test(name))?.[1] ?? 'left out');
+    if (meaning in readingQuantities) {
+      const quantity = meaning as ReadingQuantityName;
+      const unit = suggestUnit(table, index, quantity);
+      const string = stringNumberIn(name);
+      columns.push({ is: 'reading', quantity, unit, ...(string === undefined ? {} : { string }) });
+    } else if (meaning === 'note' && columns.some(({ is }) => is === 'note')) {
+      columns.push({ is: 'left out' });
+    } else {
+      columns.push({ is: meaning } as ColumnMeaning);
     }
-    if (!(meaning in readingQuantities)) return { is: meaning } as ColumnMeaning;
-    const quantity = meaning as ReadingQuantityName;
-    const string = /\bstr(?:ing)?\.?\s*([123])\b|\bsaite\s*([123])\b/i.exec(name);
-    const number = Number(string?.[1] ?? string?.[2]);
-    return {
-      is: 'reading',
-      quantity,
-      unit: suggestUnit(table, index, quantity),
-      ...(Number.isInteger(number) && number > 0 ? { string: number } : {}),
-    };
-  });
+  }
   return { columns, decimalMark: table.decimalMark, noteLetters: 'international' };
+}
+
+/** Which string of the unison a column's name speaks of, counted from the bass side. */
+function stringNumberIn(name: string): number | undefined {
+  const number = /\b(?:str(?:ing)?\.?|saite)\s*([123])\b/i.exec(name)?.[1];
+  if (number !== undefined) return Number(number);
+  return /\b(left|linke) (string|saite)\b/i.test(name) ? 1 : undefined;
 }
 
 const unitWords: readonly (readonly [RegExp, ReadUnit])[] = [

@@ -14,7 +14,7 @@ import { checkSections } from '../describe-piano.ts';
 import { readingFact } from '../record-reading.ts';
 import { absenceIn, isBlank, numberIn } from './cell.ts';
 import type { ColumnMapping, ColumnMeaning } from './column-mapping.ts';
-import { type DoubtfulReading, doubtfulReadings } from './doubtful-readings.ts';
+import { doubtfulReadings } from './doubtful-readings.ts';
 import type { ReadTable, TableRow } from './read-table.ts';
 
 /** A cell that the user changed before bringing the table in, or left out (`use: null`), and why. */
@@ -167,13 +167,12 @@ class TableReader {
       ...this.readings.map(({ fact }) => fact),
       this.importedFact(),
     ];
+    this.questionReadings();
+    const inOrder = (a: CellProblem, b: CellProblem): number => a.row - b.row || a.column - b.column;
     return {
       facts,
-      problems: this.problems,
-      questions: [
-        ...this.questions,
-        ...doubtfulReadings(this.readings.map(({ fact }) => fact)).map((doubt) => this.question(doubt)),
-      ].sort((a, b) => a.row - b.row || a.column - b.column),
+      problems: this.problems.sort(inOrder),
+      questions: this.questions.sort(inOrder),
       counts: {
         rows: this.rows.length,
         readings: this.readings.length,
@@ -189,10 +188,17 @@ class TableReader {
     return change === undefined ? (row.cells[column] ?? '') : change.use;
   }
 
-  private problem(row: number, column: number, found: string, expected: string, suggestion?: string): void {
+  private problem(
+    row: number,
+    column: number,
+    found: string,
+    expected: string,
+    { hint, suggestion }: { readonly hint?: string; readonly suggestion?: string | undefined } = {},
+  ): void {
     const columnName = this.table.header[column] ?? `column ${column + 1}`;
+    const remark = hint === undefined ? '' : ` (${hint})`;
     const meant = suggestion === undefined ? '' : ` Was ${suggestion} meant?`;
-    const sentence = `Row ${row}, column '${columnName}': ${expected} is needed, '${found}' was found.${meant}`;
+    const sentence = `Row ${row}, column '${columnName}': ${expected} is needed, '${found}' was found${remark}.${meant}`;
     this.problems.push({ row, column, columnName, found, expected, sentence, suggestion });
   }
 
@@ -272,7 +278,7 @@ class TableReader {
     const { label, dimension, possible } = readingQuantities[quantity];
     if (absenceIn(cell) !== undefined) return;
     const place = string === undefined ? { key } : { key, string };
-    const range = `a ${label} from ${inUnit(possible[0], meaning.unit)} to ${inUnit(possible[1], meaning.unit)} ${meaning.unit}`;
+    const range = `${/^[aeiou]/.test(label) ? 'an' : 'a'} ${label} from ${inUnit(possible[0], meaning.unit)} to ${inUnit(possible[1], meaning.unit)} ${meaning.unit}`;
     const number = numberIn(cell, this.mapping.decimalMark);
     // A unit written in the cell is what was read there; the column's unit is for cells without one.
     const unit = number?.unit ?? meaning.unit;
@@ -285,10 +291,10 @@ class TableReader {
     if (value_si < possible[0] || value_si > possible[1]) {
       const other = unitThatFits(quantity, value, unit);
       if (other === undefined) {
-        this.problem(row, column, cell, range, slippedPoint(quantity, value, unit));
+        this.problem(row, column, cell, range, { suggestion: slippedPoint(quantity, value, unit) });
       } else {
-        const meant = inUnit(siFromRead(value, other), meaning.unit);
-        this.problem(row, column, cell, `${range} (${cell} would fit in ${other})`, meant);
+        const suggestion = inUnit(siFromRead(value, other), meaning.unit);
+        this.problem(row, column, cell, range, { hint: `${cell} would fit in ${other}`, suggestion });
       }
       return;
     }
@@ -373,6 +379,15 @@ class TableReader {
         suggestion: undefined,
       });
     }
+    const named = [...this.job.sections, ...facts];
+    for (const { row, key } of bySection.size === 0 ? [] : this.rows) {
+      if (named.some(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey)) continue;
+      this.question(
+        row,
+        this.columnOf('section'),
+        `${noteName(key)} is in no section; say in which, or leave it so`,
+      );
+    }
     return facts.filter((fact) => !this.job.sections.some((known) => isSameSection(known, fact)));
   }
 
@@ -437,15 +452,20 @@ class TableReader {
       else known.add(fact.quantity);
     }
     const rowOf = new Map<number, number>();
+    const withoutCount: ReadRow[] = [];
+    const withoutWinding: ReadRow[] = [];
     for (const row of this.rows) {
       const { key, strings, winding, layers } = row;
       const standing = this.job.unisons.get(key);
       const count = strings ?? byKey.get(key)?.strings ?? standing?.strings;
-      if (count === undefined) continue;
+      if (count === undefined) {
+        if (winding !== undefined) withoutCount.push(row);
+        continue;
+      }
       const own = quantitiesOf.get(key) ?? new Set<ReadingQuantityName>();
       const kind = winding ?? windingFrom(layers, own) ?? standing?.winding;
       if (kind === undefined) {
-        if (strings !== undefined) this.questionStrings(row);
+        if (strings !== undefined) withoutWinding.push(row);
         continue;
       }
       const wound = layers ?? (own.has('inner-layer-diameter') ? 2 : Math.max(1, standing?.layers ?? 1));
@@ -454,6 +474,8 @@ class TableReader {
       byKey.set(key, said);
       if (!rowOf.has(key)) rowOf.set(key, row.row);
     }
+    this.questionHalfSaid(withoutCount, 'winding');
+    this.questionHalfSaid(withoutWinding, 'strings');
     for (const [key, said] of byKey) {
       const standing = this.job.unisons.get(key);
       if (standing !== undefined && isSameStringing(standing, said)) byKey.delete(key);
@@ -488,20 +510,21 @@ class TableReader {
     }
   }
 
-  private questionStrings({ row, key, strings }: ReadRow): void {
-    const column = this.columnOf('strings');
-    const columnName = this.table.header[column] ?? 'strings';
-    const expected =
-      'plain or wound is not said, and nothing in the row tells it; the number of strings is not brought in';
-    this.questions.push({
-      row,
-      column,
-      columnName,
-      found: `${strings}`,
-      expected,
-      sentence: `Row ${row}, column '${columnName}' (${noteName(key)}): ${expected}`,
-      suggestion: undefined,
-    });
+  /** One question for all rows that say only half of how a note is strung. */
+  private questionHalfSaid(rows: readonly ReadRow[], said: 'strings' | 'winding'): void {
+    const [first] = rows;
+    if (first === undefined) return;
+    const names = rows.slice(0, 6).map(({ key }) => noteName(key));
+    const others = rows.length > names.length ? ` and ${rows.length - names.length} more` : '';
+    const [given, lacking] =
+      said === 'strings'
+        ? ['the number of strings', 'nothing tells plain from wound']
+        : ['plain or wound', 'nothing tells how many strings there are'];
+    this.question(
+      first.row,
+      this.columnOf(said),
+      `${given} is said of ${names.join(', ')}${others}, but ${lacking}; how they are strung is not brought in`,
+    );
   }
 
   private importedFact(): FactOf<'readings-imported'> {
@@ -523,19 +546,26 @@ class TableReader {
     };
   }
 
-  private question({ index, sentence, suggestion_si }: DoubtfulReading): CellQuestion {
-    const { row, column, fact } = this.readings[index]!;
-    const columnName = this.table.header[column] ?? `column ${column + 1}`;
-    const suggestion = suggestion_si === undefined ? undefined : inUnit(suggestion_si, fact.asRead.unit);
-    return {
+  private question(row: number, column: number, doubt: string, suggestion?: string): void {
+    this.questions.push({
       row,
       column,
-      columnName,
+      columnName: this.table.header[column] ?? `column ${column + 1}`,
       found: this.rowsByNumber.get(row)?.cells[column] ?? '',
-      expected: sentence,
-      sentence: `Row ${row}, column '${columnName}' (${noteName(fact.place.key!)}): ${sentence}`,
+      expected: doubt,
+      sentence: `Row ${row}, column '${this.table.header[column] ?? column + 1}': ${doubt}`,
       suggestion,
-    };
+    });
+  }
+
+  private questionReadings(): void {
+    for (const { index, sentence, suggestion_si } of doubtfulReadings(
+      this.readings.map(({ fact }) => fact),
+    )) {
+      const { row, column, fact } = this.readings[index]!;
+      const suggestion = suggestion_si === undefined ? undefined : inUnit(suggestion_si, fact.asRead.unit);
+      this.question(row, column, `${noteName(fact.place.key!)}: ${sentence}`, suggestion);
+    }
   }
 }
 

@@ -1,9 +1,10 @@
 import { digestOf } from '@becket/journal';
 import Papa from 'papaparse';
 
-/** Largest file that is read, and most rows: a piano has some 230 strings, so both are far above any real record. */
+/** Largest file that is read, most rows and columns: a piano has some 230 strings, so all are far above any real record. */
 export const LARGEST_FILE_BYTES = 20_000_000;
-export const MOST_ROWS = 20_000;
+export const MOST_ROWS = 2000;
+export const MOST_COLUMNS = 100;
 
 export interface TableRow {
   /** Row number as a spreadsheet counts, 1 for the first row of the file. */
@@ -58,6 +59,12 @@ export function readTable(bytes: Uint8Array, fileName: string): ReadTable {
       `Cannot read ${fileName}: up to ${MOST_ROWS} rows are needed, more were found. Export only the sheet with the readings and try again.`,
     );
   }
+  const broken = parsed.errors.find(({ type }) => type === 'Quotes');
+  if (broken !== undefined) {
+    throw new SyntaxError(
+      `Cannot read ${fileName} as a table: a quotation mark that opens a cell has to close it, one in row ${(broken.row ?? 0) + 1} does not. Mend that row, or export the sheet as CSV again.`,
+    );
+  }
   const all = parsed.data.map((cells, index) => ({
     row: index + 1,
     cells: cells.map((cell) => cell.trim()),
@@ -78,6 +85,11 @@ export function readTable(bytes: Uint8Array, fileName: string): ReadTable {
   if (headerIndex > 0)
     notices.push(`The column names were taken from row ${head.row}; the rows above it were left out.`);
   const width = Math.max(head.cells.length, ...filled.map(({ cells }) => cells.length));
+  if (width > MOST_COLUMNS) {
+    throw new RangeError(
+      `Cannot read ${fileName}: up to ${MOST_COLUMNS} columns are needed, ${width} were found. Export only the columns with the readings and try again.`,
+    );
+  }
   const header = Array.from({ length: width }, (_, index) => head.cells[index] || `column ${index + 1}`);
   const rows = filled
     .slice(headerIndex + 1)
@@ -108,16 +120,27 @@ function decode(bytes: Uint8Array, fileName: string): { text: string; encoding: 
       encoding: 'UTF-16',
     };
   }
-  if (bytes.includes(0)) {
+  const isSpreadsheet = first === 0x50 && second === 0x4b; // 'PK': a zip, as spreadsheets of today are
+  if (isSpreadsheet || bytes.includes(0)) {
     throw new SyntaxError(
-      `Cannot read ${fileName} as a table: a text file (CSV) is needed, a binary file was found. In the spreadsheet, choose "save as CSV" and bring that file in.`,
+      `Cannot read ${fileName} as a table: a text file (CSV) is needed, ${isSpreadsheet ? 'a spreadsheet or zip' : 'a binary file'} was found. In the spreadsheet, choose "save as CSV" and bring that file in.`,
     );
   }
   try {
     return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), encoding: 'UTF-8' };
   } catch {
-    return { text: new TextDecoder('windows-1252').decode(bytes), encoding: 'Windows-1252' };
+    return { text: windows1252(bytes), encoding: 'Windows-1252' };
   }
+}
+
+/** What Windows-1252 has where Latin-1 has control characters, 0x80 to 0x9F. Source: WHATWG Encoding, index windows-1252. */
+const BETWEEN_80_AND_9F = '€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ';
+
+/** Node.js 20 takes windows-1252 for Latin-1, browsers take Latin-1 for windows-1252: after this both mean the latter. */
+function windows1252(bytes: Uint8Array): string {
+  return new TextDecoder('latin1')
+    .decode(bytes)
+    .replace(/[\u0080-\u009f]/g, (letter) => BETWEEN_80_AND_9F[letter.charCodeAt(0) - 0x80]!);
 }
 
 /**
