@@ -10,10 +10,15 @@ import { acceptGaps, sealRecord } from './strip-record.ts';
 
 function contextAt(at: string): TaskContext {
   let count = 0;
+  // 1009 is prime, so that ids of 16 draws each repeat only after 1009 of them.
+  const nextShare = () => {
+    count += 1;
+    return (count % 1009) / 1009;
+  };
   return {
     store: createMemoryStore(),
     now: () => new Date(at),
-    newId: () => newUlid(new Date(at), () => ((count += 1) % 1000) / 1000),
+    newId: () => newUlid(new Date(at), nextShare),
     by: 'Ada',
     device: 'bench tablet',
   };
@@ -64,7 +69,10 @@ describe('makePaper()', () => {
       for (const size of ['A4', 'Letter'] as const) {
         const pdf = await makePaper(context, job, { paper, size });
         expect(textOf(pdf).slice(0, 5)).toBe('%PDF-');
-        expect(pdf).toMatchObject({ mediaType: 'application/pdf', fileName: `gro-e-ubung-1-2-${paper}.pdf` });
+        expect(pdf).toMatchObject({
+          mediaType: 'application/pdf',
+          fileName: `grosse-ubung-1-2-${paper}.pdf`,
+        });
       }
       const csv = await makePaper(context, job, { paper, format: 'csv' });
       expect(csv.mediaType).toBe('text/csv; charset=utf-8');

@@ -89,6 +89,7 @@ function fileNamePart(title: string): string {
   const plain = title
     .normalize('NFKD')
     .toLowerCase()
+    .replaceAll('ß', 'ss')
     .replace(/\p{Mark}+/gu, '')
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '')

@@ -1,5 +1,6 @@
 import {
   type Amendment,
+  type Gap,
   type Job,
   observedThings,
   readingQuantities,
@@ -9,6 +10,7 @@ import { counted, shortDigest } from '../every-paper/running-lines.ts';
 import { timeInWords } from '../figures/dates.ts';
 import type { LengthUnit } from '../figures/lengths.ts';
 import { readingInWords } from '../figures/readings.ts';
+import { shortened } from '../figures/shortened.ts';
 import type { Block, Table } from '../page-tree.ts';
 import { placeInWords } from './place-in-words.ts';
 
@@ -44,13 +46,13 @@ function gaps({ gaps: all, openGaps }: StripCheck): Block[] {
       : {
           is: 'table',
           columns: [
-            { heading: 'gap', align: 'left', share: 110 },
-            { heading: 'if it stays open', align: 'left', share: 70 },
-            { heading: 'reason', align: 'left', share: 220 },
+            { heading: 'gap', align: 'left', share: 190 },
+            { heading: 'if it stays open', align: 'left', share: 75 },
+            { heading: 'reason', align: 'left', share: 135 },
             { heading: 'accepted', align: 'left', share: 110 },
           ],
-          rows: accepted.map(({ name, rank, accepted: { reason, by, at } }) => ({
-            cells: [name, rank, reason, `${by}, ${timeInWords(at)}`],
+          rows: alikeTogether(accepted).map(({ names, rank, reason, by, at }) => ({
+            cells: [names.join(', '), rank, reason, `${by}, ${timeInWords(at)}`],
           })),
         },
   );
@@ -69,6 +71,21 @@ function gaps({ gaps: all, openGaps }: StripCheck): Block[] {
         },
   );
   return blocks;
+}
+
+/** Enough names for one row: more would fill a page with it. */
+const namesInRow = 12;
+
+/** Gaps that were accepted in one go stand in one row, each by its name. */
+function alikeTogether(accepted: readonly (Gap & { accepted: NonNullable<Gap['accepted']> })[]) {
+  const rows: { names: string[]; rank: Gap['rank']; reason: string; by: string; at: string }[] = [];
+  for (const { name, rank, accepted: act } of accepted) {
+    const row = rows.at(-1);
+    const isAlike = row?.rank === rank && row.reason === act.reason && row.by === act.by && row.at === act.at;
+    if (isAlike && row.names.length < namesInRow) row.names.push(name);
+    else rows.push({ names: [name], rank, ...act });
+  }
+  return rows;
 }
 
 function amendments(job: Job, unit: LengthUnit): Block[] {
@@ -115,6 +132,9 @@ function amendedInWords(job: Job, { entry, kind }: Amendment, unit: LengthUnit):
   return kind === 'withdrawn' ? 'an earlier entry withdrawn' : kind.replaceAll('-', ' ');
 }
 
+/** A cell of somebody's file can hold a whole page; its beginning is enough to find it again. */
+const cellLetters = 200;
+
 function imports({ imports: all }: Job): Block[] {
   if (all.length === 0) return [];
   const changed = all.flatMap(({ file, changedCells }) => changedCells.map((cell) => ({ file, ...cell })));
@@ -143,7 +163,14 @@ function imports({ imports: all }: Job): Block[] {
       { heading: 'reason', align: 'left', share: 170 },
     ],
     rows: changed.map(({ file, row, column, found, used, reason }) => ({
-      cells: [file, String(row), column, found, used ?? { absent: 'left out' }, reason],
+      cells: [
+        file,
+        String(row),
+        shortened(column, cellLetters),
+        shortened(found, cellLetters),
+        used === null ? { absent: 'left out' } : shortened(used, cellLetters),
+        shortened(reason, cellLetters),
+      ],
     })),
   };
   return [

@@ -80,8 +80,12 @@ export function woundNotesTable(section: string, notes: readonly AsFoundNote[], 
   };
 }
 
-/** What the figures of the wound notes rest on. */
-export function woundEvidenceTable(section: string, notes: readonly AsFoundNote[], unit: LengthUnit): Table {
+/** What the figures of the wound notes rest on; no table while there is no figure. */
+export function woundEvidenceTables(
+  section: string,
+  notes: readonly AsFoundNote[],
+  unit: LengthUnit,
+): Table[] {
   const quantities: readonly [ReadingQuantityName, string][] = [
     ['core-diameter', 'core'],
     ['over-all-diameter', 'over all'],
@@ -89,7 +93,9 @@ export function woundEvidenceTable(section: string, notes: readonly AsFoundNote[
     ['bare-back', 'bare at bridge'],
     ['speaking-length', 'speaking length'],
   ];
-  return {
+  if (!notes.some(({ figures }) => quantities.some(([quantity]) => figures[quantity] !== undefined)))
+    return [];
+  const table: Table = {
     is: 'table',
     title: `Wound strings, ${section}: what these figures rest on`,
     columns: [noteColumn, ...quantities.flatMap(([, group]) => evidenceColumns(group, unit))],
@@ -98,6 +104,7 @@ export function woundEvidenceTable(section: string, notes: readonly AsFoundNote[
     })),
     remarks: [`${evidenceRemark} All in ${unit}.`],
   };
+  return [table];
 }
 
 /** Notes of which nobody has said how they are strung. */

@@ -16,7 +16,7 @@ import type { Block, Cell, Table } from '../page-tree.ts';
 import {
   plainNotesTable,
   undescribedNotesTable,
-  woundEvidenceTable,
+  woundEvidenceTables,
   woundNotesTable,
 } from './note-tables.ts';
 import { placeInWords } from './place-in-words.ts';
@@ -105,7 +105,7 @@ function noteTables(section: string, notes: readonly AsFoundNote[], unit: Length
   );
   return [
     ...(wound.length > 0
-      ? [woundNotesTable(section, wound, unit), woundEvidenceTable(section, wound, unit)]
+      ? [woundNotesTable(section, wound, unit), ...woundEvidenceTables(section, wound, unit)]
       : []),
     ...(plain.length > 0 ? [plainNotesTable(section, plain, unit)] : []),
     ...(undescribed.length > 0 ? [undescribedNotesTable(section, undescribed)] : []),

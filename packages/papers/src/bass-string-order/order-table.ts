@@ -22,7 +22,7 @@ export function orderTable(lines: readonly OrderLine[], unit: LengthUnit): Table
     { heading: 'key', align: 'right', share: 18, tone: 'quiet' },
     { heading: 'note', align: 'left', share: 25 },
     { heading: 'wanted', align: 'right', share: 41 },
-    { heading: 'layers', align: 'right', share: 31 },
+    { heading: 'layers', align: 'right', share: 37 },
     ...quantities.flatMap(([quantity, group]) => lengthColumns(group, unit, shares[quantity])),
     ...tensionColumns(unit),
     { group: 'of core', heading: '%', align: 'right', share: 28, page: 'core/strings/break-share' },

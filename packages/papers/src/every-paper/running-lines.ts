@@ -1,5 +1,6 @@
 import type { Job } from '@becket/journal';
 import { dayInWords, timeInWords } from '../figures/dates.ts';
+import { shortened } from '../figures/shortened.ts';
 import type { Box, RunningLines } from '../page-tree.ts';
 import type { PaperOptions } from './paper-options.ts';
 
@@ -7,16 +8,16 @@ import type { PaperOptions } from './paper-options.ts';
 const digestLetters = 12;
 export const shortDigest = (digest: string): string => digest.slice(0, digestLetters);
 
-/** Head and foot of every page. */
+/** Head and foot of every page, one line each; the title and the name stand in full on the first page. */
 export function runningLines(job: Job, origin: string, { at, isSealIntact }: PaperOptions): RunningLines {
-  return { job: job.title, date: dayInWords(at), seal: sealLine(job, isSealIntact), origin };
+  return { job: shortened(job.title, 50), date: dayInWords(at), seal: sealLine(job, isSealIntact), origin };
 }
 
 function sealLine({ seal, amendments }: Job, isSealIntact: boolean | undefined): string {
   if (seal === undefined) return 'As-found record not sealed: it may still change.';
   const broken = isSealIntact === false ? ' THE SEAL DOES NOT MATCH.' : '';
   const later = amendments.length === 0 ? '' : ` ${amendments.length} amended since.`;
-  return `As-found record sealed ${dayInWords(seal.at)} by ${seal.by}, digest ${shortDigest(seal.digest)}.${later}${broken}`;
+  return `As-found record sealed ${dayInWords(seal.at)} by ${shortened(seal.by, 40)}, digest ${shortDigest(seal.digest)}.${later}${broken}`;
 }
 
 /** The state of the seal, set apart on a first page. */

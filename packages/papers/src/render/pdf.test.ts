@@ -148,16 +148,30 @@ describe('renderPdf()', () => {
     }
   });
 
-  it('takes hostile text as text', async () => {
-    const observations = smallJob().observations.map((observation) => ({
+  it('takes hostile text as text, and keeps it inside the margins', async () => {
+    const job = smallJob();
+    const observations = job.observations.map((observation) => ({
       ...observation,
       answer: { is: 'known' as const, text: `<b>${'felt & braid '.repeat(120)}</b>${'x'.repeat(400)}` },
     }));
-    const title = 'Größe “½” <script>alert(1)</script> https://shop.example/a.png';
-    const { pages } = await made(asFoundRecordPaper({ ...smallJob(), title, observations }, testOptions));
-    expect(allWords(pages)).toContain(withoutSpaces(title));
+    const changedCells = [
+      { row: 1, column: 'c'.repeat(300), found: '9'.repeat(99_999), used: null, reason: 'r'.repeat(999) },
+    ];
+    const imports = job.imports.map((one) => ({ ...one, file: `${'long-'.repeat(58)}.csv`, changedCells }));
+    const title = 'Größe “½” <script>alert(1)</script> https://shop.example/a.png '.padEnd(200, 'W');
+    const by = 'W'.repeat(200);
+    const seal = { ...smallJob({ sealed: true }).seal!, by };
+    const { pages } = await made(
+      asFoundRecordPaper({ ...job, title, observations, imports, seal }, testOptions),
+    );
+    expect(allWords(pages)).toContain('<script>alert(1)</script>');
     expect(allWords(pages)).toContain(withoutSpaces('<b>felt & braid'));
     expect(allWords(pages)).toContain('x'.repeat(40));
+    for (const { width, texts } of pages) {
+      for (const { text, x, width: textWidth, y } of texts) {
+        expect([text, x >= 39.9, x + textWidth <= width - 39.5, y > 14]).toEqual([text, true, true, true]);
+      }
+    }
   });
 
   it('gives the same bytes for the same tree, and leaves the tree as it was', async () => {

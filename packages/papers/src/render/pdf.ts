@@ -1,10 +1,21 @@
 import type { Content, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces';
 import { chartSvg } from '../chart/chart-svg.ts';
-import type { Block, Cell, PageTree, PaperSize, Table, TableColumn, TableRow } from '../page-tree.ts';
+import type {
+  Block,
+  Box,
+  Cell,
+  FactList,
+  PageTree,
+  PaperSize,
+  Table,
+  TableColumn,
+  TableRow,
+} from '../page-tree.ts';
 import { fontFileNames, type PaperFonts } from './fonts.ts';
 
 /*
- * Page trees set in type. Lengths are points (1/72 in). Nothing here knows of pianos.
+ * Page trees set in type. Lengths are points (1/72 in). Nothing here knows of pianos. Every width is given as a number:
+ * left to itself a column grows with the longest word in it, off the page if need be.
  */
 
 const ink = '#1a1a1a';
@@ -15,6 +26,8 @@ const margins = { side: 40, top: 58, bottom: 56 };
 const tableTextSize = { portrait: 8.5, landscape: 8.5 } as const;
 /** Left and right of a cell; less in a table of many columns. */
 const cellPadding = (columns: number): number => (columns > 16 ? 2 : 3);
+const factNameWidth = 130;
+const boxPadding = 9;
 /** Three charts to a page. */
 const chartHeight = 165;
 /** Width × height, portrait. A4: ISO 216. Letter: ANSI/ASME Y14.1, 8½ × 11 in. */
@@ -79,9 +92,9 @@ function documentOf(tree: PageTree, size: PaperSize, madeAt: Date): TDocumentDef
       fontSize: 8,
       color: quiet,
       columns: [
-        { text: running.job, width: '*' },
-        { text: tree.title, width: 'auto', alignment: 'center' },
-        { text: running.date, width: '*', alignment: 'right' },
+        { text: running.job, width: width * 0.4 },
+        { text: tree.title, width: width * 0.2, alignment: 'center' },
+        { text: running.date, width: width * 0.4, alignment: 'right' },
       ],
     },
     footer: (currentPage: number, pageCount: number): Content => ({
@@ -89,7 +102,7 @@ function documentOf(tree: PageTree, size: PaperSize, madeAt: Date): TDocumentDef
       fontSize: 7.5,
       color: quiet,
       columns: [
-        { stack: [running.seal, running.origin], width: '*' },
+        { stack: [running.seal, running.origin], width: width - 70 },
         { text: `page ${currentPage} of ${pageCount}`, width: 70, alignment: 'right', fontSize: 8.5 },
       ],
     }),
@@ -125,19 +138,20 @@ function contentOf(block: Exclude<Block, { is: 'page break' }>, tree: PageTree, 
         ...(block.tone === 'quiet' ? { fontSize: 8.5, color: quiet } : {}),
       };
     case 'facts':
-      return factsOf(block.rows);
+      return factsOf(block.rows, width);
     case 'list':
       return block.marks === 'dots'
         ? { ul: [...block.items], margin: [0, 0, 0, 8] }
-        : { margin: [0, 0, 0, 8], stack: block.items.map(tickLine) };
+        : { margin: [0, 0, 0, 8], stack: block.items.map((text) => tickLine(text, width)) };
     case 'box':
-      return boxOf(block);
+      return boxOf(block, width);
     case 'address code':
       return {
         columns: [
           { qr: block.address, fit: 78, width: 84, foreground: ink },
           {
             stack: [{ text: block.text }, { text: block.address, fontSize: 8.5, color: quiet }],
+            width: width - 100,
             margin: [4, 22, 0, 0],
           },
         ],
@@ -173,10 +187,10 @@ function headingOf(level: 1 | 2 | 3, text: string): Content {
   } as Content;
 }
 
-function factsOf(rows: readonly { readonly name: string; readonly value: string }[]): Content {
+function factsOf(rows: FactList['rows'], width: number): Content {
   return {
     table: {
-      widths: [130, '*'],
+      widths: [factNameWidth, width - factNameWidth - 6],
       body: rows.map(({ name, value }) => [{ text: name, color: quiet }, { text: value }]),
       dontBreakRows: true,
     },
@@ -184,6 +198,7 @@ function factsOf(rows: readonly { readonly name: string; readonly value: string 
       hLineWidth: () => 0,
       vLineWidth: () => 0,
       paddingLeft: (column: number) => (column === 0 ? 0 : 6),
+      paddingRight: () => 0,
       paddingTop: () => 1.5,
       paddingBottom: () => 1.5,
     },
@@ -191,22 +206,22 @@ function factsOf(rows: readonly { readonly name: string; readonly value: string 
   };
 }
 
-function tickLine(text: string): Content {
+function tickLine(text: string, width: number): Content {
   return {
     columns: [
       { canvas: [{ type: 'rect', x: 0, y: 1.5, w: 8, h: 8, lineWidth: 0.8, lineColor: ink }], width: 16 },
-      { text, width: '*' },
+      { text, width: width - 16 },
     ],
     margin: [0, 0, 0, 4],
     unbreakable: true,
   } as Content;
 }
 
-function boxOf({ tone, title, texts }: Extract<Block, { is: 'box' }>): Content {
+function boxOf({ tone, title, texts }: Box, width: number): Content {
   const isCaution = tone === 'caution';
   return {
     table: {
-      widths: ['*'],
+      widths: [width - 2 * boxPadding - 2],
       body: [
         [
           {
@@ -222,8 +237,8 @@ function boxOf({ tone, title, texts }: Extract<Block, { is: 'box' }>): Content {
       hLineColor: () => ink,
       vLineColor: () => ink,
       fillColor: () => (tone === 'seal' ? shade : null),
-      paddingLeft: () => 9,
-      paddingRight: () => 9,
+      paddingLeft: () => boxPadding,
+      paddingRight: () => boxPadding,
       paddingTop: () => 6,
       paddingBottom: () => 6,
     },
