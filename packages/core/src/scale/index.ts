@@ -1,6 +1,47 @@
-// A scale and what it does
+// A scale, and what a shop judges it by
 
-// Letting it down
+export {
+  type AssumedUncertainties,
+  COMMON_UNCERTAINTIES,
+  type ScaleNote,
+  type StringUncertainties,
+} from './scale.ts';
+export {
+  COMMON_SHOP_POLICY,
+  type ScaleLimitName,
+  type ScaleLimits,
+  type ShopLimit,
+  type ShopPolicy,
+  withLimit,
+} from './shop-policy.ts';
+
+// What a scale does, note by note and in all
+
+export {
+  type AnalysisOptions,
+  analyseNote,
+  carryingDiameter,
+  type InharmonicityMethod,
+  type NoteAnalysis,
+  type NoteBearing,
+  type NoteFigureName,
+  noteFigureNames,
+} from './note-analysis.ts';
+export {
+  analyseScale,
+  type BearingSum,
+  type LoadShare,
+  reanalyseNote,
+  type ScaleAnalysis,
+  totalsOf,
+} from './scale-analysis.ts';
+
+// What stands out in it
+
+export { type ScaleFinding, type ScaleRule, scaleFindings, scaleRules } from './scale-findings.ts';
+
+// Letting the strings down
+
 export {
   type LetDownPass,
   type LetDownSection,
@@ -9,18 +50,3 @@ export {
   letDownCautions,
   letDownPlan,
 } from './let-down-plan.ts';
-export {
-  type AnalysisOptions,
-  analyseNote,
-  carryingDiameter,
-  type InharmonicityMethod,
-  type NoteAnalysis,
-} from './note-analysis.ts';
-export type { ScaleNote } from './scale.ts';
-export {
-  analyseScale,
-  type LoadShare,
-  reanalyseNote,
-  type ScaleAnalysis,
-  totalsOf,
-} from './scale-analysis.ts';

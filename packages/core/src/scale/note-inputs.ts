@@ -1,5 +1,5 @@
 import type { PlainString, WoundString } from '../strings/index.ts';
-import { COPPER_DENSITY, STEEL_DENSITY } from '../tables/index.ts';
+import { COPPER_DENSITY, STEEL_DENSITY, STEEL_EXPANSION_PER_KELVIN } from '../tables/index.ts';
 import {
   type Estimate,
   hertz,
@@ -15,7 +15,8 @@ import type { AssumedUncertainties, ScaleNote } from './scale.ts';
  * What is uncertain about a note, as independent inputs by name, and back from such inputs to a string.
  *
  * The diameter OVER each layer is an input and the winding wire is what lies between two of them: that is how strings are
- * measured, and the thickness of a layer is not independent of the core that was measured under it.
+ * measured, and the thickness of a layer is not independent of the core that was measured under it. Layers whose bare ends
+ * are given with the same length are taken to have them from one reading, so that it counts once.
  */
 
 /** Inputs that are the same for every note of one piano: their errors add up over the notes instead of cancelling. */
@@ -25,6 +26,7 @@ export const COMMON_INPUTS: ReadonlySet<string> = new Set([
   'windingDensity',
   'youngsModulus',
   'strength',
+  'expansion',
 ]);
 
 export type NoteInputs = Readonly<Record<string, Estimate>>;
@@ -54,6 +56,10 @@ export function noteInputs(
     steelDensity: { value: steelDensity, standardUncertainty: assumed.steelDensity * steelDensity },
     youngsModulus: { value: youngsModulus, standardUncertainty: assumed.youngsModulus * youngsModulus },
     strength: { value: 1, standardUncertainty: relativeStrengthUncertainty },
+    expansion: {
+      value: STEEL_EXPANSION_PER_KELVIN,
+      standardUncertainty: assumed.expansion * STEEL_EXPANSION_PER_KELVIN,
+    },
   };
   if (string.kind === 'wound') {
     const windingDensity = string.windingDensity ?? COPPER_DENSITY;
@@ -69,16 +75,14 @@ export function noteInputs(
         value: diameterOver,
         standardUncertainty: own.diameterOver ?? assumed.diameterOver_m,
       };
-      inputs[`bareFront${index + 1}`] = {
-        value: layer.bareFront,
-        standardUncertainty: own.bareFront ?? assumed.bareEnd_m,
-        least: 0,
-      };
-      inputs[`bareBack${index + 1}`] = {
-        value: layer.bareBack,
-        standardUncertainty: own.bareBack ?? assumed.bareEnd_m,
-        least: 0,
-      };
+      for (const end of ['bareFront', 'bareBack'] as const) {
+        if (index > 0 && layer[end] === string.layers[0]![end]) continue;
+        inputs[`${end}${index + 1}`] = {
+          value: layer[end],
+          standardUncertainty: own[end] ?? assumed.bareEnd_m,
+          least: 0,
+        };
+      }
     });
   }
   return inputs;
@@ -114,8 +118,8 @@ export function noteFromInputs(
     diameterUnder = diameterOver;
     return {
       wireDiameter,
-      bareFront: length(`bareFront${index + 1}`),
-      bareBack: length(`bareBack${index + 1}`),
+      bareFront: length(`bareFront${index + 1}` in inputs ? `bareFront${index + 1}` : 'bareFront1'),
+      bareBack: length(`bareBack${index + 1}` in inputs ? `bareBack${index + 1}` : 'bareBack1'),
     };
   });
   return {

@@ -14,6 +14,16 @@ export interface LoadShare {
   readonly load: Newtons;
   /** Standard uncertainty of the load; undefined when uncertainties were left out. */
   readonly loadUncertainty: Newtons | undefined;
+  /** Force of these strings on the bridge, over the notes whose bearing angle was read; undefined where none was. */
+  readonly bearing: BearingSum | undefined;
+}
+
+/** A sum of bearing forces, and how much of the whole it covers. */
+export interface BearingSum {
+  readonly force: Newtons;
+  readonly standardUncertainty: Newtons | undefined;
+  /** Notes whose bearing angle was read; the others are not in the sum. */
+  readonly notes: number;
 }
 
 export interface ScaleAnalysis {
@@ -102,16 +112,30 @@ function loadOf(name: string, notes: readonly NoteAnalysis[]): LoadShare {
     notes: notes.length,
     strings,
     load: newtons(load),
-    loadUncertainty: loadUncertainty(notes),
+    loadUncertainty: sumUncertainty(notes.map((note) => note.contributions?.unisonTension)),
+    bearing: bearingSum(notes),
   };
 }
 
-function loadUncertainty(notes: readonly NoteAnalysis[]): Newtons | undefined {
+function bearingSum(notes: readonly NoteAnalysis[]): BearingSum | undefined {
+  const bearings = notes.flatMap(({ bearing }) => (bearing === undefined ? [] : [bearing]));
+  if (bearings.length === 0) return undefined;
+  return {
+    force: newtons(bearings.reduce((sum, bearing) => sum + bearing.force, 0)),
+    standardUncertainty: sumUncertainty(bearings.map(({ contributions }) => contributions)),
+    notes: bearings.length,
+  };
+}
+
+/** Uncertainty of a sum over notes, whose common inputs err alike and whose own inputs do not. */
+function sumUncertainty(
+  terms: readonly (Readonly<Record<string, number>> | undefined)[],
+): Newtons | undefined {
   let ownSquares = 0;
   const common = new Map<string, number>();
-  for (const { contributions } of notes) {
+  for (const contributions of terms) {
     if (contributions === undefined) return undefined;
-    for (const [input, contribution] of Object.entries(contributions.unisonTension)) {
+    for (const [input, contribution] of Object.entries(contributions)) {
       if (COMMON_INPUTS.has(input)) common.set(input, (common.get(input) ?? 0) + contribution);
       else ownSquares += contribution ** 2;
     }

@@ -1,5 +1,5 @@
 import type { PlainString, WoundString } from '../strings/index.ts';
-import type { Hertz, Metres } from '../units/index.ts';
+import type { Hertz, Metres, Radians } from '../units/index.ts';
 
 /** One note of a scale: what its strings are, how many there are, and where they stand. */
 export interface ScaleNote {
@@ -15,6 +15,8 @@ export interface ScaleNote {
   readonly string: PlainString | WoundString;
   /** Where the strings of the unison were read one by one: each of them, left to right, as many as `strings`. */
   readonly individualStrings?: readonly (PlainString | WoundString)[];
+  /** Whole angle by which the bridge turns the strings out of a straight line; left out where it was not read. */
+  readonly bearingAngle?: Radians;
   /** What the readings are worth; whatever is left out falls to the shop's assumed uncertainties. */
   readonly standardUncertainties?: StringUncertainties;
 }
@@ -25,6 +27,7 @@ export interface StringUncertainties {
   readonly wireDiameter?: Metres;
   readonly speakingLength?: Metres;
   readonly frequency?: Hertz;
+  readonly bearingAngle?: Radians;
   /** Inner layer first, as in the string. */
   readonly layers?: readonly {
     /** Of the diameter measured over this layer. */
@@ -43,6 +46,7 @@ export interface AssumedUncertainties {
   readonly diameterOver_m: number;
   readonly speakingLength_m: number;
   readonly bareEnd_m: number;
+  readonly bearingAngle_rad: number;
   /** How well the pitch in the calculation is the pitch of the piano. */
   readonly frequency_cents: number;
   /** As a share of the density. */
@@ -51,6 +55,8 @@ export interface AssumedUncertainties {
   readonly windingDensity: number;
   /** As a share of the modulus. */
   readonly youngsModulus: number;
+  /** As a share of the expansion of the wire per kelvin. */
+  readonly expansion: number;
 }
 
 /**
@@ -64,8 +70,10 @@ export const COMMON_UNCERTAINTIES: AssumedUncertainties = {
   diameterOver_m: 0.02e-3,
   speakingLength_m: 1e-3,
   bareEnd_m: 1e-3,
+  bearingAngle_rad: (0.1 * Math.PI) / 180,
   frequency_cents: 0.5,
   steelDensity: 0.002,
   windingDensity: 0.01,
   youngsModulus: 0.02,
+  expansion: 0.05,
 };

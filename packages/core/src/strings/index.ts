@@ -26,20 +26,12 @@ export {
 } from './bearing.ts';
 export { elongation } from './elongation.ts';
 export { stringImpedance } from './impedance.ts';
-// Strings of several stretches: exact modes
-export {
-  fitInharmonicityByLine,
-  fitInharmonicityInCents,
-  type InharmonicityFit,
-} from './inharmonicity-fit.ts';
 export { longitudinalMode } from './longitudinal-mode.ts';
 export { pullOnPin } from './pull-on-pin.ts';
-export { flexibleStringModes } from './stepped-flexible.ts';
-export { steppedStringModes } from './stepped-modes.ts';
-export type { Solved, SteppedString, StringEnds, StringSegment } from './stepped-string.ts';
-export { flexibleTensionAtPitch, stiffTensionAtPitch } from './stepped-tension.ts';
 export { frequencyAtTension, pitchPerKelvin } from './temperature-pitch.ts';
-// Wound strings: mass, tension and exact modes
+
+// Wound strings: mass, tension, exact modes
+
 export { steppedSegmentsOf, woundStringModes, woundTensionAtPitch } from './wound-modes.ts';
 export {
   fullLinearDensity,
@@ -51,3 +43,18 @@ export {
   type WoundString,
   woundStringTension,
 } from './wound-string.ts';
+
+// Strings of several stretches: exact modes
+
+export { flexibleStringModes } from './stepped-flexible.ts';
+export { steppedStringModes } from './stepped-modes.ts';
+export type { Solved, SteppedString, StringEnds, StringSegment } from './stepped-string.ts';
+export { flexibleTensionAtPitch, stiffTensionAtPitch } from './stepped-tension.ts';
+
+// B from partials
+
+export {
+  fitInharmonicityByLine,
+  fitInharmonicityInCents,
+  type InharmonicityFit,
+} from './inharmonicity-fit.ts';
