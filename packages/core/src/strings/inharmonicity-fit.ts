@@ -1,5 +1,8 @@
 import { type Hertz, hertz } from '../units/index.ts';
 
+/** A change of B this small is rounding of the partials. */
+const SMALLEST_STEP = 1e-14;
+
 /** B fitted to a string's partials. */
 export interface InharmonicityFit {
   /** B of f_n = n · f · √(1 + B·n²). */
@@ -86,7 +89,9 @@ export function fitInharmonicityInCents(
   partials: number = frequencies.length,
 ): InharmonicityFit {
   const used = partialsToFit(frequencies, partials);
-  const sounding = used.map((frequency, index) => centsOver(frequency, index + 1));
+  // Cents over the first partial, not over 1 Hz, keep the numbers small and their digits.
+  const first = used[0]!;
+  const sounding = used.map((frequency, index) => centsOver(frequency / first, index + 1));
   const floor = (-1 + 1e-9) / partials ** 2;
 
   const residualsAt = (b: number): { residuals: number[]; level: number; sum: number } => {
@@ -115,12 +120,12 @@ export function fitInharmonicityInCents(
     });
     let step = numerator / denominator;
     let next = residualsAt(Math.max(inharmonicity + step, floor));
-    while (next.sum > current.sum && Math.abs(step) > 1e-15) {
+    while (next.sum > current.sum && Math.abs(step) > SMALLEST_STEP) {
       step /= 2;
       next = residualsAt(Math.max(inharmonicity + step, floor));
     }
     const moved = Math.max(inharmonicity + step, floor) - inharmonicity;
-    converged = Math.abs(moved) <= 1e-11 * Math.abs(inharmonicity) + 1e-16;
+    converged = Math.abs(moved) <= 1e-10 * Math.abs(inharmonicity) + SMALLEST_STEP;
     if (next.sum <= current.sum) {
       inharmonicity += moved;
       current = next;
@@ -128,7 +133,7 @@ export function fitInharmonicityInCents(
   }
   return {
     inharmonicity,
-    frequency: hertz(2 ** (current.level / 1200)),
+    frequency: hertz(first * 2 ** (current.level / 1200)),
     partials,
     misfitCents: Math.sqrt(current.sum / partials),
     iterations,
@@ -136,7 +141,7 @@ export function fitInharmonicityInCents(
   };
 }
 
-/** 1200 · log₂(f / n), a pitch in cents over 1 Hz. */
+/** 1200 · log₂(f / n), a pitch in cents over 1. */
 function centsOver(frequency: number, n: number): number {
   return 1200 * Math.log2(frequency / n);
 }
