@@ -31,7 +31,7 @@ export interface InharmonicityFit {
  * Error: see the misfit. High partials, far apart on the axis of n², decide.
  * Throws: RangeError when a frequency is missing or not positive, or the line meets f² ≤ 0.
  * Source: H. Fletcher, J. Acoust. Soc. Am. 36 (1964) 203, the law; least squares is common practice.
- * @example  fitInharmonicityByLine([hertz(100.05), hertz(200.4), hertz(301.35)]).inharmonicity  // ≈ 0.00099998
+ * @example  fitInharmonicityByLine([hertz(100.05), hertz(200.4), hertz(301.35)]).inharmonicity  // ≈ 0.0010026
  */
 export function fitInharmonicityByLine(
   frequencies: readonly Hertz[],
@@ -82,7 +82,7 @@ export function fitInharmonicityByLine(
  * For each B the best f follows at once; B by Gauss–Newton steps, halved while they do not lower the sum.
  * Holds for: as `fitInharmonicityByLine`. Throws: RangeError when a frequency is missing or not positive.
  * Source: Gauss–Newton, e.g. J. Nocedal and S. Wright, Numerical Optimization, ch. 10 (from memory).
- * @example  fitInharmonicityInCents([hertz(100.05), hertz(200.4), hertz(301.35)]).inharmonicity  // ≈ 0.00100035
+ * @example  fitInharmonicityInCents([hertz(100.05), hertz(200.4), hertz(301.35)]).inharmonicity  // ≈ 0.0010026
  */
 export function fitInharmonicityInCents(
   frequencies: readonly Hertz[],

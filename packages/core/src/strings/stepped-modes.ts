@@ -26,7 +26,7 @@ const NEAREST_MODES = 1e-13;
  * Throws: RangeError when a dimension is not positive.
  * Source: equation: H. Fletcher, J. Acoust. Soc. Am. 36 (1964) 203. Method: see `steppedCharacteristic`, and the decision
  * record docs/decisions/0002-modes-by-minors.md.
- * @example  steppedStringModes({ segments: [{ length: metres(1), linearDensity: kilogramsPerMetre(0.01), flexuralRigidity: newtonSquareMetres(0.1) }], tension: newtons(1000), ends: 'pinned' }).value[9]  // ≈ 1588.83 Hz
+ * @example  steppedStringModes({ segments: [{ length: metres(1), linearDensity: kilogramsPerMetre(0.01), flexuralRigidity: newtonSquareMetres(0.1) }], tension: newtons(1000), ends: 'pinned' }).value[9]  // ≈ 1657.33 Hz
  */
 export function steppedStringModes(string: SteppedString, count = 16): Solved<Hertz[]> {
   requireSteppedString(string, 'the modes of a stepped string');
@@ -35,7 +35,13 @@ export function steppedStringModes(string: SteppedString, count = 16): Solved<He
   let residual = 0;
   const counted = (omega: number): number => {
     iterations += 1;
-    return modesBelow(omega);
+    const modes = modesBelow(omega);
+    if (!Number.isInteger(modes) || !Number.isFinite(omega)) {
+      throw new RangeError(
+        'Cannot compute the modes of a stepped string as its lengths, masses or stiffnesses lie too many powers of ten apart',
+      );
+    }
+    return modes;
   };
 
   // Half a wave beyond the last mode of a flexible string of the same travel time; then outwards until it is enough.
@@ -68,7 +74,8 @@ export function steppedStringModes(string: SteppedString, count = 16): Solved<He
       return;
     }
     const middle = (low + high) / 2;
-    const modesBelowMiddle = counted(middle);
+    // Next to a mode rounding decides the count; kept between its neighbours' it cannot lead the search astray.
+    const modesBelowMiddle = Math.min(Math.max(counted(middle), modesBelowLow), modesBelowHigh);
     collect(low, modesBelowLow, middle, modesBelowMiddle);
     collect(middle, modesBelowMiddle, high, modesBelowHigh);
   };

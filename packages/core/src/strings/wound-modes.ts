@@ -15,7 +15,7 @@ import { requireWoundString, segmentsOf, type WoundString } from './wound-string
  * Holds for: windings that slide on the core as it bends. How much a tight winding adds is not settled; it can be no more
  * than what turns that touch resist, and measured B lies close to that of the core (common practice).
  * Throws: RangeError as `segmentsOf`.
- * @example  steppedSegmentsOf({ kind: 'wound', speakingLength: metres(1.3), coreDiameter: millimetres(1.1), layers: [] })[0].flexuralRigidity  // ≈ 0.014517 N·m²
+ * @example  steppedSegmentsOf({ kind: 'wound', speakingLength: metres(1.3), coreDiameter: millimetres(1.1), layers: [] })[0].flexuralRigidity  // ≈ 0.0145175 N·m²
  */
 export function steppedSegmentsOf(string: WoundString): StringSegment[] {
   const youngsModulus = string.youngsModulus ?? STEEL_YOUNGS_MODULUS;
