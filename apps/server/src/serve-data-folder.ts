@@ -1,8 +1,11 @@
 import { fileURLToPath } from 'node:url';
 import { newUlid } from '@becket/journal';
+import { createMemoryStore } from '@becket/store/memory';
 import { databaseFileIn, openSqliteStore } from '@becket/store/sqlite';
+import { openDemoJob } from '@becket/tasks';
 import type { Configuration } from './configuration.ts';
 import { requireLoopback } from './guards/loopback.ts';
+import type { ServerParts } from './server-parts.ts';
 import { type RunningServer, startServer } from './start-server.ts';
 
 const builtScreens = fileURLToPath(new URL('../../web/dist', import.meta.url));
@@ -23,9 +26,7 @@ export async function serveDataFolder({
   try {
     const now = () => new Date();
     const newId = () => newUlid(now(), chance);
-    if (withDemo && (await store.jobs()).length === 0) {
-      // DEMO
-    }
+    if (withDemo && (await store.jobs()).length === 0) await putDemoIn({ store, now, newId });
     const server = await startServer({ host, port, store, now, newId, webRoot: builtScreens });
     return {
       url: server.url,
@@ -38,6 +39,13 @@ export async function serveDataFolder({
     await store.close();
     throw error;
   }
+}
+
+/** The invented piano is made beside the store and then put in whole, so that no part of it can be left behind. */
+async function putDemoIn({ store, now, newId }: ServerParts): Promise<void> {
+  const beside = createMemoryStore();
+  const { id } = await openDemoJob({ store: beside, now, newId, by: 'Becket', device: 'server' });
+  await store.append((await beside.entries(id)).entries);
 }
 
 /** A number from 0 up to 1 that nobody can guess. */

@@ -84,6 +84,9 @@ export function errorAnswer(error: unknown): ErrorAnswer | undefined {
   if (!(error instanceof Error)) return undefined;
   const code = codesByErrorName[error.name];
   if (code === undefined) return undefined;
+  // The language throws RangeError and SyntaxError too; ours say in their first word what they are.
+  if ((error.name === 'RangeError' || error.name === 'SyntaxError') && !error.message.startsWith('Cannot '))
+    return undefined;
   const details: Record<string, unknown> = {};
   for (const field of detailFields) {
     const value = (error as unknown as Record<string, unknown>)[field];

@@ -4,7 +4,8 @@ import { refuse } from '../answer-error.ts';
 
 /**
  * Refuses a body that is larger than the limit, before it is read as far as its length is announced, else as soon as
- * the limit is passed. `what` names it, `instead` says what to do.
+ * the limit is passed. `what` names it, `instead` says what to do. What is still on its way is thrown away, and after
+ * half a second the connection with it: a client that is still sending would not see an answer sooner.
  */
 export function atMost(
   bytes: number,
@@ -15,8 +16,6 @@ export function atMost(
     onError: (c) => {
       const announced = Number(c.req.header('content-length'));
       const found = Number.isFinite(announced) && announced > bytes ? `${megabytes(announced)} MB` : 'more';
-      // What is still on its way is not read: the connection ends with this answer.
-      c.header('Connection', 'close');
       return refuse(
         c,
         'too-large',

@@ -27,7 +27,7 @@ export function importRoutes(parts: RouteParts): void {
         "Cannot bring in this table: the form's part 'file' must be a file with a name, a text was found. Attach the CSV file itself.",
       );
     }
-    const asked = importRequestSchema.safeParse(JSON.parse(request));
+    const asked = importRequestSchema.safeParse(parsedJson(request));
     if (!asked.success) {
       throw new Refused(
         'request-not-understood',
@@ -51,4 +51,15 @@ export function importRoutes(parts: RouteParts): void {
       201,
     );
   });
+}
+
+function parsedJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    throw new Refused(
+      'request-not-understood',
+      `Cannot bring in this table: the form's part 'request' must be JSON, and is not (${(error as Error).message}). Correct it and send it again.`,
+    );
+  }
 }

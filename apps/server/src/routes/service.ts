@@ -1,6 +1,7 @@
 import { importRequestSchema } from '@becket/contract';
 import { healthRoute } from '@becket/contract/routes';
 import { factSchema } from '@becket/journal';
+import { z } from '@hono/zod-openapi';
 import type { RouteParts } from '../server-parts.ts';
 import { programVersion } from '../version.ts';
 
@@ -10,8 +11,9 @@ export function serviceRoutes({ app, store }: RouteParts): void {
     return c.json({ status: 'ok' as const, program: 'becket' as const, version: programVersion }, 200);
   });
 
-  app.openAPIRegistry.register('Fact', factSchema);
-  app.openAPIRegistry.register('ImportRequest', importRequestSchema);
+  // OpenAPI 3.1 takes JSON Schema as it is. These two are spoken of in the routes, and not part of one.
+  app.openAPIRegistry.registerComponent('schemas', 'Fact', schemaOf(factSchema));
+  app.openAPIRegistry.registerComponent('schemas', 'ImportRequest', schemaOf(importRequestSchema));
   app.doc31('/openapi.json', {
     openapi: '3.1.0',
     info: {
@@ -21,4 +23,9 @@ export function serviceRoutes({ app, store }: RouteParts): void {
         'The working record of restringing a piano. Every answer that is not a success is an ErrorAnswer: decide by its code, show its message.',
     },
   });
+}
+
+function schemaOf(schema: z.ZodType) {
+  const { $schema: _dialect, ...plain } = z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' });
+  return plain as object;
 }
