@@ -33,6 +33,7 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
     '@becket/store',
     '@becket/store/sqlite',
     '@becket/store/files',
+    '@becket/store/memory',
   ],
   'apps/cli': [
     '@becket/contract',
