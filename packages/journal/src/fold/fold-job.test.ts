@@ -52,6 +52,22 @@ describe('foldJob()', () => {
     expect(foldJob(journal).readings.map((reading) => reading.value_si)).toEqual([0.00104]);
   });
 
+  it('a correction of a correction does not bring the first reading back; taking one back does', () => {
+    const journal = [
+      entryOf(0, 1, { kind: 'job-opened', v: 1, title: 'a job' }),
+      entryOf(1, 2, wireReading(40, 0.0015)),
+      entryOf(2, 3, wireReading(40, 0.00105, ulidFrom(1001))),
+      entryOf(3, 4, wireReading(40, 0.00104, ulidFrom(1002))),
+    ];
+    const values = (entries: readonly Entry[]) =>
+      foldJob(entries).readings.map((reading) => reading.value_si);
+    expect(values(journal)).toEqual([0.00104]);
+    const taken = (id: number, step: number, target: number) =>
+      entryOf(id, step, { kind: 'withdrawn', v: 1, entry: ulidFrom(1000 + target), reason: 'undo' });
+    expect(values([...journal, taken(4, 5, 3)])).toEqual([0.00105]);
+    expect(values([...journal, taken(4, 5, 3), taken(5, 6, 2)])).toEqual([0.0015]);
+  });
+
   it('undo is a withdrawal, and redo is the withdrawal of the withdrawal', () => {
     const journal = [
       entryOf(0, 1, { kind: 'job-opened', v: 1, title: 'a job' }),

@@ -162,18 +162,21 @@ function uniqueInOrder(entries: Iterable<Entry>): Entry[] {
  * Ids taken out of the state by a later withdrawal or correction.
  *
  * Walked from the last entry to the first, so that a withdrawal which was itself withdrawn has no effect: that is redo.
+ * A correction that was corrected in its turn still keeps out what it corrected; one that was withdrawn does not.
  */
 function withdrawnIds(ordered: readonly Entry[]): Set<string> {
   const position = new Map(ordered.map((entry, index) => [entry.id, index]));
-  const withdrawn = new Set<string>();
+  const undone = new Set<string>();
+  const replaced = new Set<string>();
   for (let index = ordered.length - 1; index >= 0; index -= 1) {
     const entry = ordered[index]!;
-    if (withdrawn.has(entry.id) || !isKnownFact(entry.fact)) continue;
+    if (undone.has(entry.id) || !isKnownFact(entry.fact)) continue;
     const target = targetOf(entry.fact);
     // An entry can only speak of what came before it.
-    if (target !== undefined && (position.get(target) ?? index) < index) withdrawn.add(target);
+    if (target === undefined || (position.get(target) ?? index) >= index) continue;
+    (entry.fact.kind === 'withdrawn' ? undone : replaced).add(target);
   }
-  return withdrawn;
+  return new Set([...undone, ...replaced]);
 }
 
 function targetOf(fact: Fact): string | undefined {
