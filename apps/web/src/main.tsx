@@ -1,3 +1,4 @@
+import './desk/without-eval.ts';
 import { createRoot } from 'react-dom/client';
 import './shell/look.css';
 import { newDeviceName, startDevice, strongRandom } from './desk/device.ts';

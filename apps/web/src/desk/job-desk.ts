@@ -1,4 +1,4 @@
-import { type AsFoundRecord, asFoundRecord, foldJob, type Job, type Ulid } from '@becket/journal';
+import { type AsFoundRecord, asFoundRecord, type Entry, foldJob, type Job, type Ulid } from '@becket/journal';
 import type { TaskContext } from '@becket/tasks';
 import { type Observable, observable } from '../parts/observable.ts';
 import type { BrowserStore } from '../store/browser-store.ts';
@@ -8,6 +8,8 @@ import { sentenceOf } from './sentence-of.ts';
 export interface OpenJob {
   readonly job: Job;
   readonly record: AsFoundRecord;
+  /** The journal itself, in order of arrival on this device. */
+  readonly entries: readonly Entry[];
 }
 
 export type DeskState =
@@ -51,7 +53,7 @@ export function openDesk(id: Ulid, store: BrowserStore, context: () => TaskConte
       if (entries.length === shown) return;
       shown = entries.length;
       const job = foldJob(entries);
-      state.set({ is: 'open', job, record: asFoundRecord(job) });
+      state.set({ is: 'open', job, record: asFoundRecord(job), entries });
     } catch (error) {
       state.set({ is: 'trouble', sentence: sentenceOf(error) });
     }

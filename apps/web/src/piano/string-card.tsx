@@ -3,6 +3,7 @@ import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
 import { useSettings } from '../desk/use-device.ts';
 import { type LengthUnit, lengthText, otherUnit, uncertaintyText } from '../parts/length-text.ts';
 import { lengthKindOf } from './length-kind.ts';
+import { StringFigures } from './string-figures.tsx';
 
 /** Everything that is known of the strings of one note. */
 export function StringCard() {
@@ -17,6 +18,7 @@ export function StringCard() {
       </section>
     );
   }
+  const scaleNote = record.scaleNotes.find(({ key }) => key === selected);
   const quantities = Object.keys(readingQuantities) as ReadingQuantityName[];
   const shown = quantities.filter(
     (quantity) => note.figures[quantity] ?? note.absences[quantity] ?? note.missing.includes(quantity),
@@ -32,6 +34,7 @@ export function StringCard() {
         {shown.map((quantity) => (
           <FigureLine key={quantity} note={note} quantity={quantity} unit={unit} />
         ))}
+        {scaleNote !== undefined && <StringFigures note={scaleNote} unit={unit} />}
         <dt>pitch</dt>
         <dd>{note.frequency.toFixed(2)} Hz, equal temperament</dd>
       </dl>

@@ -1,5 +1,6 @@
 import { readJournalLines, type Ulid } from '@becket/journal';
 import type { JournalStore } from '@becket/store';
+import { openDemoJob } from '@becket/tasks';
 import type { Device } from '../desk/device.ts';
 
 /** A job that was brought in, and what of its file could not be read. */
@@ -35,6 +36,7 @@ export async function bringInJobFile(store: JournalStore, file: File): Promise<B
 }
 
 /** A demo job of an invented piano, on this device. */
-export async function openDemo(_device: Device): Promise<Ulid> {
-  throw new RangeError('Cannot open the demo job: it is not in this build.');
+export async function openDemo(device: Device): Promise<Ulid> {
+  const { id } = await openDemoJob(device.context());
+  return id;
 }

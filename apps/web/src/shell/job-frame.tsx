@@ -69,7 +69,7 @@ export function JobFrame({ job: id, task, part }: Props) {
   };
 
   return (
-    <DeskContext value={{ desk, job: state.job, record: state.record }}>
+    <DeskContext value={{ desk, job: state.job, record: state.record, entries: state.entries }}>
       <div className="job-frame">
         <div className="job-head">
           <h1 className="job-title">{state.job.title}</h1>

@@ -6,7 +6,7 @@ import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useDevice, useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
-import { type LengthUnit, lengthNumber, lengthText, otherUnit } from '../../parts/length-text.ts';
+import { type LengthUnit, lengthNumber } from '../../parts/length-text.ts';
 import { saveFile } from '../../parts/save-file.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
 import { bassStrings } from './bass-strings.ts';
@@ -59,9 +59,8 @@ export function OrderPage() {
             <div className="table-frame">
               <table className="table">
                 <caption>
-                  Preview, in {unit === 'mm' ? 'millimetres' : 'inches'}; “
-                  {lengthText(0.001, unit, 'diameter')}” is “{lengthText(0.001, otherUnit(unit), 'diameter')}
-                  ”. The paper has both.
+                  Preview, in {unit === 'mm' ? 'millimetres' : 'inches'}. The paper has both units, and where
+                  each figure comes from.
                 </caption>
                 <thead>
                   <tr>

@@ -1,5 +1,5 @@
 import type { Absence, ReadingQuantityName } from '@becket/journal';
-import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
+import { memo, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useDevice, useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -19,6 +19,7 @@ import {
 } from './grid.ts';
 import { type Question, questionsOf } from './questions.ts';
 import { ReadBackBar } from './read-back-bar.tsx';
+import { readingOrder } from './reading-order.ts';
 import {
   type Committed,
   commitCell,
@@ -34,7 +35,7 @@ const ordinal = ['1st', '2nd', '3rd', '4th'] as const;
 
 /** The grid of the compass: a row a note, a column a quantity; Enter goes on. */
 export function GridPlace() {
-  const { desk, job, record } = useDesk();
+  const { desk, job, record, entries } = useDesk();
   const device = useDevice();
   const { unit } = useSettings();
   const [, select] = useSelectedKey();
@@ -49,7 +50,8 @@ export function GridPlace() {
     [record, shown.section],
   );
   const columns = useMemo(() => columnsFor(notes, shown.withFurther), [notes, shown.withFurther]);
-  const rows = useMemo(() => gridRows(notes, columns), [notes, columns]);
+  const order = useMemo(() => readingOrder(entries), [entries]);
+  const rows = useMemo(() => gridRows(notes, columns, order), [notes, columns, order]);
   const questions = useMemo(() => questionsOf(job, record), [job, record]);
   const column = columns.some(({ quantity }) => quantity === shown.column)
     ? shown.column
@@ -132,6 +134,8 @@ export function GridPlace() {
     if (key !== undefined) cellAt(key)?.scrollIntoView({ block: 'center' });
   }, [desk]);
 
+  const [areToolsOpen, setToolsOpen] = useState(false);
+  const toolsWords = `${columns.find(({ quantity }) => quantity === column)?.label ?? ''}, ${shown.section ?? 'whole compass'}, ${ordinal[shown.round - 1]} reading, ${unit}`;
   const sections = [
     ...new Set(record.notes.map((note) => note.section?.section).filter((name) => name !== undefined)),
   ];
@@ -139,7 +143,15 @@ export function GridPlace() {
 
   return (
     <section aria-label="Readings" className="grid-place">
-      <div className="tools">
+      <button
+        type="button"
+        className="button tools-switch"
+        aria-expanded={areToolsOpen}
+        onClick={() => setToolsOpen(!areToolsOpen)}
+      >
+        {areToolsOpen ? 'Hide the choices' : toolsWords}
+      </button>
+      <div className="tools" data-open={areToolsOpen}>
         {sections.length > 1 && (
           <Choice
             label="Show"

@@ -7,6 +7,7 @@ import {
   type Section,
   type StandingReading,
 } from '@becket/journal';
+import type { ReadingOrder } from './reading-order.ts';
 
 /** A column of the grid: one quantity, over the whole compass. */
 export interface GridColumn {
@@ -83,7 +84,11 @@ export function appliesTo({ belongsTo }: GridColumn, { winding, layers }: AsFoun
   return belongsTo === winding;
 }
 
-export function gridRows(notes: readonly AsFoundNote[], columns: readonly GridColumn[]): GridRow[] {
+export function gridRows(
+  notes: readonly AsFoundNote[],
+  columns: readonly GridColumn[],
+  order: ReadingOrder,
+): GridRow[] {
   return notes.map((note, index) => ({
     key: note.key,
     note,
@@ -95,7 +100,7 @@ export function gridRows(notes: readonly AsFoundNote[], columns: readonly GridCo
         quantity: one.quantity,
         applies: appliesTo(one, note),
         isNeeded: note.needed.includes(one.quantity),
-        readings: figure?.readings ?? [],
+        readings: [...(figure?.readings ?? [])].sort((a, b) => (order(a) < order(b) ? -1 : 1)),
         figure,
         absence: note.absences[one.quantity],
       };

@@ -32,8 +32,12 @@ export function ReadBackBar({ readBack, canUndo, undoTitle, onUndo, onSay }: Pro
                   : '▲ Not kept: '}
               {readBack.title}
             </span>
-            <span className={readBack.is === 'not saved' ? 'warn' : 'read-back-value'}>{readBack.value}</span>
-            {readBack.alsoAs !== undefined && <span className="read-back-also">= {readBack.alsoAs}</span>}
+            <span>
+              <span className={readBack.is === 'not saved' ? 'warn' : 'read-back-value'}>
+                {readBack.value}
+              </span>
+              {readBack.alsoAs !== undefined && <span className="read-back-also"> = {readBack.alsoAs}</span>}
+            </span>
           </>
         )}
       </output>

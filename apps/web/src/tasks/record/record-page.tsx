@@ -19,10 +19,10 @@ const StripPlace = lazy(() =>
 /** The parts of Record: name in the address, words on the screen. */
 const parts = {
   readings: 'Readings',
-  sections: 'Sections and stringing',
+  sections: 'Sections',
   seen: 'Things seen',
   table: 'Bring in a table',
-  strip: 'Before the strip',
+  strip: 'Strip check',
 } as const;
 type PartName = keyof typeof parts;
 

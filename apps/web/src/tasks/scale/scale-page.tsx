@@ -1,7 +1,5 @@
-import type { LoadShare } from '@becket/core';
-import { noteName } from '@becket/core';
+import { COMMON_SHOP_POLICY, type LoadShare, noteName, type ScaleFinding, scaleFindings } from '@becket/core';
 import { readingQuantities } from '@becket/journal';
-import { scaleAsFound } from '@becket/tasks';
 import { useMemo } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
@@ -10,14 +8,16 @@ import { loadText } from '../../parts/force-text.ts';
 import { otherUnit } from '../../parts/length-text.ts';
 import { CompassChart } from '../../piano/compass-chart.tsx';
 import { scaleCharts } from './charts.ts';
+import { useScaleAsFound } from './use-scale.ts';
 import './scale.css';
 
 /** The scale as it was found: three charts, the loads, and what they say. */
 export function ScalePage() {
-  const { desk, job } = useDesk();
+  const { desk, job, record } = useDesk();
   const { unit } = useSettings();
   const [selected, select] = useSelectedKey();
-  const { analysis, notComputed } = useMemo(() => scaleAsFound(job, {}), [job]);
+  const { analysis, notComputed, isFinished } = useScaleAsFound(job, record);
+  const findings = useMemo(() => scaleFindings(analysis), [analysis]);
   const charts = useMemo(() => scaleCharts(analysis, unit), [analysis, unit]);
   const { piano } = job;
 
@@ -35,6 +35,9 @@ export function ScalePage() {
   return (
     <>
       <h2>Scale as found</h2>
+      <p className="faint" role="status">
+        {isFinished ? 'Every figure carries its standard uncertainty.' : 'Working out the uncertainties …'}
+      </p>
       <div className="charts">
         {charts.map(({ name, question, ...chart }) => (
           <CompassChart
@@ -49,6 +52,7 @@ export function ScalePage() {
           />
         ))}
       </div>
+      <Findings findings={findings} />
       <Loads title="Load by section" rows={analysis.sections} />
       <Loads title="Load by bridge" rows={analysis.bridges} />
       <p>
@@ -56,7 +60,9 @@ export function ScalePage() {
         {loadText(analysis.total, otherUnit(unit))})
         {analysis.totalUncertainty !== undefined && `, ± ${loadText(analysis.totalUncertainty, unit)},`} over{' '}
         {analysis.totalStrings} strings
-        {notComputed.length > 0 && `, without the ${notComputed.length} notes that cannot be computed yet`}.
+        {notComputed.length > 0 &&
+          `, without ${notComputed.length === 1 ? '1 note that cannot' : `${notComputed.length} notes that cannot`} be computed yet`}
+        .
       </p>
       {notComputed.length > 0 && (
         <section aria-labelledby="not-computed">
@@ -80,6 +86,45 @@ export function ScalePage() {
         </section>
       )}
     </>
+  );
+}
+
+function Findings({ findings }: { findings: readonly ScaleFinding[] }) {
+  const [, select] = useSelectedKey();
+  const beyond = findings.filter(({ weight }) => weight === 'beyond a limit');
+  const told = findings.filter(({ weight }) => weight !== 'beyond a limit');
+  return (
+    <section aria-labelledby="findings">
+      <h2 id="findings">What stands out</h2>
+      {beyond.length === 0 ? (
+        <p>Nothing that can be computed lies beyond the shop’s limits.</p>
+      ) : (
+        <ul className="findings">
+          {beyond.map((finding) => (
+            <li key={finding.sentence}>
+              <span aria-hidden="true">▲ </span>
+              {finding.sentence}
+              {finding.keys.length > 0 && (
+                <button type="button" className="button quiet" onClick={() => select(finding.keys[0])}>
+                  See {noteName(finding.keys[0]!)}
+                </button>
+              )}
+            </li>
+          ))}
+        </ul>
+      )}
+      {told.length > 0 && (
+        <ul>
+          {told.map(({ sentence }) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      )}
+      <p className="faint">
+        Limits are the shop’s own and start from {COMMON_SHOP_POLICY.limits.highestBreakShare.source}; they
+        are not physics. {beyond.map(({ remark }) => remark).find((remark) => remark !== '') ?? ''}
+      </p>
+    </section>
   );
 }
 
