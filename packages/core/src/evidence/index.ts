@@ -1,4 +1,12 @@
 // Values from readings
+
+// Which string to measure next
+export {
+  type NextWireReading,
+  type NextWireReadingOptions,
+  nextWireReadingSentence,
+  nextWireReadings,
+} from './next-wire-reading.ts';
 export {
   medianOf,
   ORIGINS,
@@ -9,3 +17,22 @@ export {
   type ValueFromReadings,
   valueFromReadings,
 } from './value-from-readings.ts';
+// Which size a worn wire was
+export {
+  COMMON_WIRE_RULES,
+  type InferredQuantity,
+  type InferredWire,
+  inferWireSizes,
+  type ShiftDoubt,
+  type WireInference,
+  type WireInferenceProblem,
+  type WireInferenceRules,
+  type WireReading,
+  type WireSizeStamp,
+} from './wire-inference.ts';
+export {
+  inferWireLattice,
+  type LatticeInference,
+  type SizeNumberStamp,
+  type WireLatticeProblem,
+} from './wire-lattice.ts';

@@ -6,6 +6,7 @@ import {
   requirePositive,
   requireWithin,
 } from '../units/index.ts';
+import { biasScatterGrid, type WeighedCells, weighedCells } from './bias-scatter-grid.ts';
 import { ScheduleModel } from './schedule-model.ts';
 import { type WireReadingInMicrometres, WireReadingLikelihood } from './wire-reading-likelihood.ts';
 
@@ -142,9 +143,7 @@ export interface ShiftDoubt {
  * @example inferWireSizes({ notes: [[{ diameter: millimetres(0.822) }], [], [{ diameter: millimetres(0.797) }]], diameters: [millimetres(0.8), millimetres(0.825)] }).notes.map((note) => note.choice)  // = [1,0,0]
  */
 export function inferWireSizes(problem: WireInferenceProblem): WireInference {
-  const parts = prepared(problem);
-  const { likelihood, model, order } = parts;
-  const cells = weighedCells(parts);
+  const { likelihood, model, order, cells } = preparedInference(problem);
   const { sizes, notes } = model;
   const posterior = new Float64Array(notes * sizes);
   for (const cell of cells.kept) {
@@ -186,28 +185,20 @@ export function inferWireSizes(problem: WireInferenceProblem): WireInference {
   };
 }
 
-/** One point of the grid over bias and scatter, micrometres, with its posterior weight. */
-interface Cell {
-  readonly bias: number;
-  readonly scatter: number;
-  readonly weight: number;
-}
-interface WeighedCells {
-  readonly kept: readonly Cell[];
-  readonly best: Cell;
-  readonly logEvidence: number;
-}
-
-interface PreparedInference {
+/** A problem in the terms of the model. */
+export interface PreparedInference {
   readonly likelihood: WireReadingLikelihood;
   readonly model: ScheduleModel;
   /** For each rank, thickest first, the indices into `diameters` that it stands for. */
   readonly order: readonly (readonly number[])[];
+  /** Diameter of each rank, micrometres. */
+  readonly diametersThickToThin: readonly number[];
   readonly rules: WireInferenceRules;
-  readonly readingCount: number;
+  readonly cells: WeighedCells;
 }
 
-function prepared(problem: WireInferenceProblem): PreparedInference {
+/** Checks a problem, puts it in the terms of the model, and weighs the biases and scatters its readings may have. */
+export function preparedInference(problem: WireInferenceProblem): PreparedInference {
   const task = 'the odds of wire sizes';
   const rules = { ...COMMON_WIRE_RULES, ...problem.rules };
   requirePositive(problem.notes.length, 'the number of notes', task);
@@ -247,17 +238,24 @@ function prepared(problem: WireInferenceProblem): PreparedInference {
     })),
     stampOdds: rules.stampOdds,
   });
-  const likelihood = new WireReadingLikelihood(
-    readings,
-    thickToThin.map((diameter) => diameter * 1e6),
-    {
-      slipShare: rules.slipShare,
-      slipDistance: inMicrometres(rules.slipDistance),
-      zeroUncertainty: inMicrometres(rules.zeroUncertainty),
-    },
-  );
+  const diametersThickToThin = thickToThin.map(inMicrometres);
+  const likelihood = new WireReadingLikelihood(readings, diametersThickToThin, {
+    slipShare: rules.slipShare,
+    slipDistance: inMicrometres(rules.slipDistance),
+    zeroUncertainty: inMicrometres(rules.zeroUncertainty),
+  });
   const readingCount = readings.reduce((sum, ofNote) => sum + ofNote.length, 0);
-  return { likelihood, model, order, rules, readingCount };
+  const cells = weighedCells({
+    grid: biasScatterGrid({
+      biasMean: inMicrometres(rules.biasMean),
+      biasDeviation: inMicrometres(rules.biasDeviation),
+      scatterMedian: inMicrometres(rules.scatterMedian),
+      scatterLogDeviation: rules.scatterLogDeviation,
+      readingCount,
+    }),
+    logEvidence: (bias, scatter) => model.logEvidence(likelihood.fill(bias, scatter)),
+  });
+  return { likelihood, model, order, diametersThickToThin, rules, cells };
 }
 
 /** No change before the minimum run is full; from there on as the rules say. */
@@ -266,114 +264,6 @@ function chancesWithMinimumRun({ changeChance, minimumRun }: WireInferenceRules)
   return Array.from({ length }, (_, index) =>
     index + 1 < minimumRun ? 0 : changeChance[Math.min(index, changeChance.length - 1)]!,
   );
-}
-
-/** A cell less than e⁻⁹ of the best is left out: of a bell over two quantities that is about 1 part in 10 000. */
-const LOG_CUT = 9;
-
-/** The part of the grid over bias and scatter that matters, each cell with its posterior weight. */
-function weighedCells({ likelihood, model, rules, readingCount }: PreparedInference): WeighedCells {
-  const grid = gridFor(rules, readingCount);
-  const values = new Map<number, number>();
-  const width = 2 * grid.scatterReach + 1;
-  const nameOf = (i: number, j: number) => (i + grid.biasReach) * width + j + grid.scatterReach;
-  const worthOf = (i: number, j: number): number => {
-    if (Math.abs(i) > grid.biasReach || Math.abs(j) > grid.scatterReach) return Number.NEGATIVE_INFINITY;
-    const name = nameOf(i, j);
-    let value = values.get(name);
-    if (value === undefined) {
-      value = grid.logPrior(i, j) + model.logEvidence(likelihood.fill(grid.bias(i), grid.scatter(j)));
-      values.set(name, value);
-    }
-    return value;
-  };
-  // Biases a whole step apart are separate hills. Every second bias at the median scatter finds each of them; from the
-  // highest the scatter is climbed to its best, and there the spreading starts, from every hill.
-  const seeds = Array.from({ length: grid.biasReach + 1 }, (_, index) => 2 * index - grid.biasReach);
-  const isHill = (i: number) => worthOf(i, 0) >= Math.max(worthOf(i - 2, 0), worthOf(i + 2, 0));
-  const hills = seeds.filter(isHill);
-  const highest = hills.reduce((a, b) => (worthOf(b, 0) > worthOf(a, 0) ? b : a));
-  let j = 0;
-  while (worthOf(highest, j + 1) > worthOf(highest, j)) j += 1;
-  while (worthOf(highest, j - 1) > worthOf(highest, j)) j -= 1;
-  const open: [i: number, j: number, value: number][] = hills.map((i) => [i, j, worthOf(i, j)]);
-  const seen = new Set(open.map(([i]) => nameOf(i, j)));
-  let best = Math.max(...open.map(([, , value]) => value));
-  for (;;) {
-    let next = -1;
-    for (let index = 0; index < open.length; index += 1)
-      if (open[index]![2] > (next < 0 ? best - LOG_CUT : open[next]![2])) next = index;
-    if (next < 0) break;
-    const [[fromI, fromJ]] = open.splice(next, 1) as [[number, number, number]];
-    for (const [i, k] of [
-      [fromI - 1, fromJ],
-      [fromI + 1, fromJ],
-      [fromI, fromJ - 1],
-      [fromI, fromJ + 1],
-    ] as const) {
-      const value = worthOf(i, k);
-      if (value === Number.NEGATIVE_INFINITY || seen.has(nameOf(i, k))) continue;
-      seen.add(nameOf(i, k));
-      open.push([i, k, value]);
-      if (value > best) best = value;
-    }
-  }
-  let sum = 0;
-  for (const value of values.values()) sum += Math.exp(value - best);
-  const cells = [...values].flatMap(([name, value]): Cell[] => {
-    if (value < best - LOG_CUT) return [];
-    const i = Math.floor(name / width) - grid.biasReach;
-    const k = (name % width) - grid.scatterReach;
-    return [{ bias: grid.bias(i), scatter: grid.scatter(k), weight: Math.exp(value - best) }];
-  });
-  const kept = cells.reduce((total, cell) => total + cell.weight, 0);
-  const normal = cells.map((cell) => ({ ...cell, weight: cell.weight / kept }));
-  return {
-    kept: normal,
-    best: normal.reduce((a, b) => (b.weight > a.weight ? b : a)),
-    logEvidence: best + Math.log(sum),
-  };
-}
-
-interface BiasScatterGrid {
-  readonly biasReach: number;
-  readonly scatterReach: number;
-  readonly bias: (i: number) => number;
-  readonly scatter: (j: number) => number;
-  /** ln of the prior of a cell; all cells together make 1. */
-  readonly logPrior: (i: number, j: number) => number;
-}
-
-/**
- * The grid follows what the readings can tell: n of them fix the bias to about σ/√n and the scatter to 1/√(2n) of itself,
- * and steps of twice that size still integrate a bell to about 1 %.
- */
-function gridFor(rules: WireInferenceRules, readingCount: number): BiasScatterGrid {
-  const mean = inMicrometres(rules.biasMean);
-  const deviation = inMicrometres(rules.biasDeviation);
-  const median = inMicrometres(rules.scatterMedian);
-  const root = Math.sqrt(Math.max(1, readingCount));
-  const biasStep = Math.min(deviation / 2, Math.max(1, (1.8 * median) / root));
-  const logStep = Math.min(rules.scatterLogDeviation, Math.max(0.12, 1.4 / root));
-  const biasReach = deviation === 0 ? 0 : Math.ceil((4 * deviation) / biasStep);
-  const scatterReach =
-    rules.scatterLogDeviation === 0 ? 0 : Math.ceil((3 * rules.scatterLogDeviation) / logStep);
-  const biasTerm = (i: number) => (deviation === 0 ? 0 : -0.5 * ((i * biasStep) / deviation) ** 2);
-  const scatterTerm = (j: number) =>
-    rules.scatterLogDeviation === 0 ? 0 : -0.5 * ((j * logStep) / rules.scatterLogDeviation) ** 2;
-  const total = (reach: number, term: (k: number) => number) => {
-    let sum = 0;
-    for (let k = -reach; k <= reach; k += 1) sum += Math.exp(term(k));
-    return Math.log(sum);
-  };
-  const normaliser = total(biasReach, biasTerm) + total(scatterReach, scatterTerm);
-  return {
-    biasReach,
-    scatterReach,
-    bias: (i) => mean + i * biasStep,
-    scatter: (j) => median * Math.exp(j * logStep),
-    logPrior: (i, j) => biasTerm(i) + scatterTerm(j) - normaliser,
-  };
 }
 
 /** Middle, spread and the middle 95 % of a weighed grid, micrometres in. */
