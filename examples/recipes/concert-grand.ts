@@ -10,6 +10,7 @@ interface PublishedCheck {
   readonly id: string;
   readonly inputs: Readonly<Record<string, number>>;
   readonly expected: number;
+  readonly tolerance: { readonly rel: number };
   readonly source: string;
   readonly note?: string;
 }
@@ -67,6 +68,9 @@ export function concertGrand(checks: readonly PublishedCheck[]): {
       id: check.id,
       note,
       frequency_hz: check.expected,
+      // Relative, of the frequency.
+      tolerance: check.tolerance.rel,
+      density_kg_m3: check.inputs.equivalent_density_on_core_area_kg_m3,
       tension_n: check.inputs.tension_N,
       speakingLength_m: check.inputs.length_m,
       wireDiameter_m: check.inputs.core_diameter_mm! / 1000,

@@ -1,28 +1,17 @@
 import { readFileSync } from 'node:fs';
-import { asFoundRecord, foldJob, newUlid, stripCheck } from '@becket/journal';
-import { createMemoryStore } from '@becket/store/memory';
+import { asFoundRecord, foldJob, stripCheck } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
-import type { TaskContext } from '../context.ts';
 import { scaleAsFound } from '../scale-as-found.ts';
+import { memoryContext } from '../testing/memory-context.ts';
 import data from './invented-grand.json' with { type: 'json' };
 import { openDemoJob } from './open-demo-job.ts';
 
-function newContext(): TaskContext {
-  let tick = 0;
-  return {
-    store: createMemoryStore(),
-    now: () => new Date('2026-03-01T10:00:00Z'),
-    newId: () => newUlid(new Date(1_700_000_000_000 + tick++), () => 0.5),
-    by: 'Ada',
-    device: 'bench tablet',
-  };
-}
 const exampleFile = (name: string): string =>
   readFileSync(new URL(`../../../../examples/grand/${name}`, import.meta.url), 'utf8');
 
 describe('openDemoJob()', () => {
   it('opens a job that says it is invented, kept in the store, with every note described', async () => {
-    const context = newContext();
+    const context = memoryContext();
     const job = await openDemoJob(context);
     expect(job.title).toMatch(/invented/);
     expect(foldJob((await context.store.entries(job.id)).entries)).toEqual(job);
@@ -38,7 +27,7 @@ describe('openDemoJob()', () => {
   });
 
   it('has the two wrong cells put right with their reasons, and its gaps left open', async () => {
-    const job = await openDemoJob(newContext());
+    const job = await openDemoJob(memoryContext());
     expect(job.imports[0]?.changedCells.map(({ reason }) => reason)).toEqual([
       'a decimal point too many',
       'millimetres in a column of inches',
@@ -56,7 +45,7 @@ describe('openDemoJob()', () => {
   });
 
   it('gives a scale near the truth: 165.9 kN less the notes with gaps', async () => {
-    const { analysis, notComputed } = scaleAsFound(await openDemoJob(newContext()));
+    const { analysis, notComputed } = scaleAsFound(await openDemoJob(memoryContext()));
     expect(notComputed.map(({ note }) => note)).toEqual([
       'A#1',
       'E2',

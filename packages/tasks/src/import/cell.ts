@@ -18,13 +18,14 @@ export interface NumberInCell {
   readonly unit: ReadUnit | undefined;
 }
 
+/** The first that fits wins: torques before the lengths that they end in. */
 const unitsBehind: readonly (readonly [RegExp, ReadUnit])[] = [
+  [/N[·*. ]?m$/, 'N·m'],
   [/mm\.?$/i, 'mm'],
   [/(inch(es)?|in\.?|zoll|"|″|''|’’)$/i, 'in'],
   [/(mils?|thou)\.?$/i, 'mil'],
   [/[µμu]m\.?$/i, 'um'],
   [/(?<![a-z])m\.?$/i, 'm'],
-  [/N[·*. ]?m$/, 'N·m'],
   [/in[·*. -]?lbf?s?$/i, 'in·lbf'],
   [/(°|deg)$/i, 'deg'],
   [/%$/, '%'],

@@ -50,6 +50,14 @@ describe('readTable()', () => {
     expect(table.notices[0]).toContain('Latin-1');
   });
 
+  it('reads the dashes and quotation marks that Windows-1252 has where Latin-1 has control characters', () => {
+    // 0x97 is an em dash, 0x96 an en dash, 0x93 and 0x94 quotation marks (WHATWG Encoding, index windows-1252).
+    const bytes = Uint8Array.from(
+      [...'Note;Wire\nA4;\x97\nB4;\x96\nC5;\x93d\xfcnn\x94\n'].map((letter) => letter.charCodeAt(0)),
+    );
+    expect(readTable(bytes, 'x.csv').rows.map(({ cells }) => cells[1])).toEqual(['—', '–', '“dünn”']);
+  });
+
   it('reads UTF-16 with its byte order mark', () => {
     const text = '\uFEFFNote;Wire\nA4;0,98\n';
     const bytes = new Uint8Array(text.length * 2);
