@@ -1,4 +1,4 @@
-import { foldJob } from '@becket/journal';
+import { type Entry, foldJob, type ReadingQuantityName } from '@becket/journal';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import type { PageTree, Table } from '../page-tree.ts';
@@ -88,9 +88,44 @@ describe('asFoundRecordPaper()', () => {
     }
   });
 
+  it('loses no reading, not even of a quantity that the note should not have, or of a note not described', () => {
+    const journal = smallJournal();
+    const odd = (key: number, quantity: ReadingQuantityName, value: number, more: object = {}): Entry => ({
+      ...journal[0]!,
+      id: `01SMB${String(key * 100 + value).padStart(21, '0')}`,
+      step: 900,
+      fact: {
+        kind: 'reading',
+        v: 1,
+        quantity,
+        place: { key, ...more },
+        value_si: value / 1000,
+        asRead: { value, unit: 'mm' },
+        origin: 'measured',
+        stage: 'as found',
+      },
+    });
+    const tree = asFoundRecordPaper(
+      foldJob([
+        ...journal,
+        odd(28, 'core-diameter', 1), // a core on a plain note
+        odd(24, 'inner-layer-diameter', 3), // an inner layer on a note of one layer
+        odd(31, 'wire-diameter', 1), // a note that nobody has described
+        odd(30, 'front-length', 77, { string: 2 }), // one string alone
+      ]),
+      testOptions,
+    );
+    expect(rowOf(tableCalled(tree, 'Further lengths, section tenor'), 'C3')).toContain('1.000');
+    expect(rowOf(tableCalled(tree, 'Further lengths, section tenor'), 'D#3')).toContain('1.000');
+    expect(rowOf(tableCalled(tree, 'Further lengths, section bass'), 'G#2')).toContain('3.000');
+    expect(rowOf(tableCalled(tree, 'Further readings, section tenor'), 'D3, string 2')).toContain(
+      '77.0 mm (3.03 in)',
+    );
+  });
+
   it('keeps torque readings apart by the way the pin was turned, in the unit they were read in', () => {
     const table = sealed.blocks.filter(
-      (block): block is Table => block.is === 'table' && block.title === 'Further readings',
+      (block): block is Table => block.is === 'table' && block.title === 'Further readings, section tenor',
     );
     const torques = table.flatMap(({ rows }) =>
       rows.flatMap((row) => ('cells' in row && row.cells[1] === 'pin torque' ? [row.cells] : [])),

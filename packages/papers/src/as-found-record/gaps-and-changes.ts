@@ -46,10 +46,10 @@ function gaps({ gaps: all, openGaps }: StripCheck): Block[] {
       : {
           is: 'table',
           columns: [
-            { heading: 'gap', align: 'left', share: 190 },
+            { heading: 'gap', align: 'left', share: 180 },
             { heading: 'if it stays open', align: 'left', share: 75 },
-            { heading: 'reason', align: 'left', share: 135 },
-            { heading: 'accepted', align: 'left', share: 110 },
+            { heading: 'reason', align: 'left', share: 125 },
+            { heading: 'accepted', align: 'left', share: 135 },
           ],
           rows: alikeTogether(accepted).map(({ names, rank, reason, by, at }) => ({
             cells: [names.join(', '), rank, reason, `${by}, ${timeInWords(at)}`],

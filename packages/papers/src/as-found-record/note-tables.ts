@@ -1,5 +1,5 @@
 import { METRIC_WIRE_SIZES, type Metres, nearestSize, type SizeLattice, US_WIRE_SIZES } from '@becket/core';
-import type { AsFoundNote, Figure, ReadingQuantityName } from '@becket/journal';
+import { type AsFoundNote, type Figure, neededQuantities, type ReadingQuantityName } from '@becket/journal';
 import type { LengthUnit } from '../figures/lengths.ts';
 import { lengthColumns } from '../figures/lengths.ts';
 import { evidenceCells, lengthKindOf, quantityCells } from '../figures/readings.ts';
@@ -46,6 +46,11 @@ export function plainNotesTable(section: string, notes: readonly AsFoundNote[], 
   };
 }
 
+/** The quantities of a note that its table of notes prints; whatever else was read of it is listed elsewhere. */
+export function quantitiesShown({ winding, layers }: AsFoundNote): ReadingQuantityName[] {
+  return winding === undefined ? [] : neededQuantities(winding, layers);
+}
+
 /** The wound notes of a section: core, windings, bare ends and speaking length. */
 export function woundNotesTable(section: string, notes: readonly AsFoundNote[], unit: LengthUnit): Table {
   const hasInnerLayer = notes.some((note) => note.layers === 2);
@@ -53,6 +58,7 @@ export function woundNotesTable(section: string, notes: readonly AsFoundNote[], 
   return {
     is: 'table',
     title: `Wound strings, ${section}`,
+    remarks: ['Each figure rests on one measured reading, unless the next table says more.'],
     columns: [
       keyColumn,
       noteColumn,
@@ -80,31 +86,46 @@ export function woundNotesTable(section: string, notes: readonly AsFoundNote[], 
   };
 }
 
-/** What the figures of the wound notes rest on; no table while there is no figure. */
+/** What the figures of the wound notes rest on, of every note that has more than one measured reading for each. */
 export function woundEvidenceTables(
   section: string,
   notes: readonly AsFoundNote[],
   unit: LengthUnit,
 ): Table[] {
-  const quantities: readonly [ReadingQuantityName, string][] = [
+  const all: readonly [ReadingQuantityName, string][] = [
     ['core-diameter', 'core'],
+    ['inner-layer-diameter', 'over inner layer'],
     ['over-all-diameter', 'over all'],
     ['bare-front', 'bare at front'],
     ['bare-back', 'bare at bridge'],
     ['speaking-length', 'speaking length'],
   ];
-  if (!notes.some(({ figures }) => quantities.some(([quantity]) => figures[quantity] !== undefined)))
-    return [];
-  const table: Table = {
-    is: 'table',
-    title: `Wound strings, ${section}: what these figures rest on`,
-    columns: [noteColumn, ...quantities.flatMap(([, group]) => evidenceColumns(group, unit))],
-    rows: notes.map((note) => ({
-      cells: [note.note, ...quantities.flatMap(([quantity]) => evidence(note, quantity, unit))],
-    })),
-    remarks: [`${evidenceRemark} All in ${unit}.`],
-  };
-  return [table];
+  const quantities = all.filter(
+    ([quantity]) => quantity !== 'inner-layer-diameter' || notes.some((note) => note.layers === 2),
+  );
+  const saysMore = ({ figures }: AsFoundNote): boolean =>
+    quantities.some(([quantity]) => {
+      const figure = figures[quantity];
+      if (figure === undefined) return false;
+      return (
+        figure.readings.length > 1 || figure.origin !== 'measured' || figure.standardUncertainty !== undefined
+      );
+    });
+  const told = notes.filter(saysMore);
+  if (told.length === 0) return [];
+  return [
+    {
+      is: 'table',
+      title: `Wound strings, ${section}: what these figures rest on`,
+      remarks: [
+        `${evidenceRemark} All in ${unit === 'mm' ? 'millimetres' : 'inches'}. Notes with one measured reading for each figure are left out.`,
+      ],
+      columns: [noteColumn, ...quantities.flatMap(([, group]) => evidenceColumns(group, unit))],
+      rows: told.map((note) => ({
+        cells: [note.note, ...quantities.flatMap(([quantity]) => evidence(note, quantity, unit))],
+      })),
+    },
+  ];
 }
 
 /** Notes of which nobody has said how they are strung. */
@@ -127,10 +148,9 @@ function nameCells(note: AsFoundNote): Cell[] {
 }
 
 function innerLayerCells(note: AsFoundNote, unit: LengthUnit): Cell[] {
-  // With one layer there is no inner one; a reading that claims otherwise is still shown.
-  if (note.layers !== 2 && note.figures['inner-layer-diameter'] === undefined)
-    return [{ absent: 'does not apply', across: 2 }];
-  return quantityCells(note, 'inner-layer-diameter', unit);
+  return note.layers === 2
+    ? quantityCells(note, 'inner-layer-diameter', unit)
+    : [{ absent: 'does not apply', across: 2 }];
 }
 
 function evidenceColumns(group: string, unit: LengthUnit): TableColumn[] {

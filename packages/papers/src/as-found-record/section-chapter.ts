@@ -7,30 +7,19 @@ import {
   type ReadingQuantityName,
   readingQuantities,
   type Section,
-  type StandingReading,
 } from '@becket/journal';
 import { counted } from '../every-paper/running-lines.ts';
 import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
-import { countText, readingInWords } from '../figures/readings.ts';
 import type { Block, Cell, Table } from '../page-tree.ts';
+import { furtherReadings } from './further-readings.ts';
 import {
   plainNotesTable,
+  quantitiesShown,
   undescribedNotesTable,
   woundEvidenceTables,
   woundNotesTable,
 } from './note-tables.ts';
 import { placeInWords } from './place-in-words.ts';
-
-/** What the tables of notes print already; any other quantity is listed under them. */
-const inNoteTables: ReadonlySet<ReadingQuantityName> = new Set([
-  'wire-diameter',
-  'core-diameter',
-  'inner-layer-diameter',
-  'over-all-diameter',
-  'bare-front',
-  'bare-back',
-  'speaking-length',
-]);
 
 /** One section: what it is, what was seen in it, and every note of it. */
 export function sectionChapter(
@@ -64,8 +53,10 @@ export function sectionChapter(
       ],
     },
     ...noteTables(`section ${name}`, notes, unit),
-    ...seenInSection(job, (place) => isInSection(place, section), unit, name),
+    ...seenInSection(job, notes, (place) => isInSection(place, section), unit, name),
     ...furtherReadings(
+      `section ${name}`,
+      notes,
       job.readings.filter((reading) => isInSection(reading.place, section)),
       unit,
     ),
@@ -77,8 +68,10 @@ export function wholePianoChapter(job: Job, notes: readonly AsFoundNote[], unit:
   const isElsewhere = (place: Place) => !job.sections.some((section) => isInSection(place, section));
   const blocks = [
     ...noteTables('no section', notes, unit),
-    ...seenInSection(job, isElsewhere, unit),
+    ...seenInSection(job, notes, isElsewhere, unit),
     ...furtherReadings(
+      'no section',
+      notes,
       job.readings.filter((reading) => isElsewhere(reading.place)),
       unit,
     ),
@@ -125,6 +118,7 @@ function noteTables(section: string, notes: readonly AsFoundNote[], unit: Length
 /** Things looked at, in words: observations, soft parts, plate parts, stamps, loops, samples and photos. */
 function seenInSection(
   job: Job,
+  notes: readonly AsFoundNote[],
   isHere: (place: Place) => boolean,
   unit: LengthUnit,
   section?: string,
@@ -139,9 +133,7 @@ function seenInSection(
         found: answer.is === 'known' ? answer.text : absentCell(answer.is, answer.reason),
       })),
     ...job.absences
-      .filter(
-        ({ quantity, place }) => isHere(place) && !(inNoteTables.has(quantity) && place.key !== undefined),
-      )
+      .filter(({ quantity, place }) => isHere(place) && !isInNoteTable(notes, quantity, place))
       .map(({ quantity, place, answer, reason }) => ({
         thing: readingQuantities[quantity].label,
         where: placeInWords(place, section),
@@ -204,6 +196,16 @@ function seenInSection(
   return blocks;
 }
 
+/** True when the answer stands in a table of notes already. */
+function isInNoteTable(
+  notes: readonly AsFoundNote[],
+  quantity: ReadingQuantityName,
+  { key }: Place,
+): boolean {
+  const note = notes.find((one) => one.key === key);
+  return note !== undefined && quantitiesShown(note).includes(quantity);
+}
+
 /** Which strings shared a wire, and on which hitch pin it turned. */
 function wirePathTable(wires: readonly FactOf<'wire-path'>[]): Table {
   return {
@@ -249,55 +251,3 @@ function platePartText({ isMovable, distances, note }: FactOf<'plate-part'>, uni
 const absentCell = (answer: string, reason: string | undefined): Cell => ({
   absent: reason === undefined ? answer : `${answer}: ${reason}`,
 });
-
-/** Readings that have no column of their own, one line each, never pooled. */
-function furtherReadings(readings: readonly StandingReading[], unit: LengthUnit): Block[] {
-  const others = readings.filter(
-    (reading) =>
-      reading.stage === 'as found' &&
-      (!inNoteTables.has(reading.quantity) || reading.place.key === undefined),
-  );
-  if (others.length === 0) return [];
-  const inOrder = [...others].sort(
-    (a, b) =>
-      (a.place.key ?? 0) - (b.place.key ?? 0) ||
-      readingQuantities[a.quantity].label.localeCompare(readingQuantities[b.quantity].label, 'en'),
-  );
-  return [
-    {
-      is: 'table',
-      title: 'Further readings',
-      columns: [
-        { heading: 'where', align: 'left', share: 110 },
-        { heading: 'quantity', align: 'left', share: 130 },
-        { heading: 'reading', align: 'left', share: 130 },
-        { heading: 'condition', align: 'left', share: 110 },
-        { heading: 'n', align: 'right', share: 20, tone: 'quiet' },
-      ],
-      rows: inOrder.map((reading) => ({
-        cells: [
-          placeInWords(reading.place),
-          readingQuantities[reading.quantity].label,
-          readingInWords(reading, unit),
-          conditionText(reading),
-          countText([reading]),
-        ],
-      })),
-    },
-  ];
-}
-
-function conditionText({ condition, instrument, span_m, loaded }: StandingReading): string {
-  const parts = [
-    span_m === undefined ? undefined : `over a span of ${(span_m * 1000).toFixed(0)} mm`,
-    loaded === undefined ? undefined : loaded ? 'board under load' : 'board not under load',
-    condition === undefined || condition.strings === 'unknown' ? undefined : `strings ${condition.strings}`,
-    condition?.turning === undefined ? undefined : `turning ${condition.turning}`,
-    condition?.relativeHumidity_percent === undefined
-      ? undefined
-      : `${condition.relativeHumidity_percent} % RH`,
-    condition?.temperature_c === undefined ? undefined : `${condition.temperature_c} °C`,
-    instrument,
-  ];
-  return parts.filter((part) => part !== undefined).join(', ');
-}

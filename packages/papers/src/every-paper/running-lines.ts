@@ -41,7 +41,7 @@ export function sealBox({ seal, amendments, acceptedGaps }: Job, isSealIntact: b
     tone: 'seal',
     title: `Sealed on ${timeInWords(seal.at)}, by ${seal.by}`,
     texts: [
-      `The seal covers ${counted(seal.entries, 'entry', 'entries')}; ${counted(acceptedGaps.length, 'gap was', 'gaps were')} accepted by name; ${counted(amendments.length, 'amendment', 'amendments')} since.`,
+      `The seal covers ${counted(seal.entries, 'entry', 'entries')}; ${counted(acceptedGaps.length, 'gap was', 'gaps were')} accepted by name; ${amendments.length === 0 ? 'nothing was amended since' : `${counted(amendments.length, 'amendment', 'amendments')} since`}.`,
       checked,
       `Digest (SHA-256): ${seal.digest}`,
     ],

@@ -31,7 +31,7 @@ const longRecord = asFoundRecordPaper(wholeCompassJob(), testOptions);
 const longOrder = bassStringOrderPaper(wholeCompassJob(), testOptions);
 
 const cellText = (cell: Cell): string =>
-  typeof cell === 'string' ? cell : 'absent' in cell ? cell.absent : `______${cell.blank}`;
+  typeof cell === 'string' ? cell : 'absent' in cell ? cell.absent : `____${cell.blank}`;
 const rowText = (row: TableRow): string =>
   withoutSpaces('band' in row ? row.band : row.cells.map(cellText).join(''));
 const isTable = (block: Block): block is Table => block.is === 'table';

@@ -343,7 +343,7 @@ function cellOf(cell: Cell, column: TableColumn, colSpan: number): TableCell {
     color: quiet,
   };
   if ('absent' in cell) return { ...reason, alignment, colSpan };
-  return { text: [{ text: '______ ' }, reason], alignment, colSpan };
+  return { text: [{ text: '____ ' }, reason], alignment, colSpan };
 }
 
 const alignmentOf = ({ align }: TableColumn) => (align === 'centre' ? 'center' : align);
