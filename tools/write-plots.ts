@@ -10,22 +10,30 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { bearing } from './plots/bearing.ts';
+import { inharmonicityFits } from './plots/inharmonicity-fits.ts';
 import { plainString } from './plots/plain-string.ts';
 import { svgOf } from './plots/plot.ts';
 import { pullOnPinTopic } from './plots/pull-on-pin.ts';
+import { scaleFindingsTopic } from './plots/scale-findings.ts';
 import { stringMechanics } from './plots/string-mechanics.ts';
 import { temperamentStretchBeats } from './plots/temperament-stretch-beats.ts';
 import type { MeasuredTable, Topic } from './plots/topic.ts';
+import { uncertainty } from './plots/uncertainty.ts';
 import { wireStrength } from './plots/wire-strength.ts';
 import { woundString } from './plots/wound-string.ts';
+import { woundStringModesTopic } from './plots/wound-string-modes.ts';
 
 export const topics: readonly Topic[] = [
   wireStrength,
   plainString,
   woundString,
+  woundStringModesTopic,
+  inharmonicityFits,
   stringMechanics,
   bearing,
   pullOnPinTopic,
+  uncertainty,
+  scaleFindingsTopic,
   temperamentStretchBeats,
 ];
 
