@@ -3,6 +3,7 @@ export { JobNotFound, RecordIsSealed, readJob, type TaskContext } from './contex
 // An invented piano to try things on
 export { openDemoJob } from './demo/open-demo-job.ts';
 // Describe the piano
+export { describeJob } from './describe-job.ts';
 export { checkSections, describePiano, describeSections, describeUnisons } from './describe-piano.ts';
 // Bring in a table of readings
 export { bringInReadings, CellsNotReadable } from './import/bring-in-readings.ts';
@@ -20,7 +21,13 @@ export {
   type ImportPlan,
   planImport,
 } from './import/plan-import.ts';
-export { LARGEST_FILE_BYTES, MOST_ROWS, type ReadTable, readTable } from './import/read-table.ts';
+export {
+  LARGEST_FILE_BYTES,
+  MOST_COLUMNS,
+  MOST_ROWS,
+  type ReadTable,
+  readTable,
+} from './import/read-table.ts';
 // Jobs
 export { type ListedJob, listJobs } from './list-jobs.ts';
 // Papers
