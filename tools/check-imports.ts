@@ -39,6 +39,7 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
     '@becket/contract',
     '@becket/server',
     '@becket/tasks',
+    '@becket/tasks/compute',
     '@becket/journal',
     '@becket/core',
     '@becket/store',

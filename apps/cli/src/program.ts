@@ -1,34 +1,44 @@
 import { Command } from 'commander';
-import { registerBringIn } from './commands/bring-in.ts';
-import { registerJobs } from './commands/jobs.ts';
-import { registerNew } from './commands/new.ts';
-import { registerPapers } from './commands/papers.ts';
-import { registerScale } from './commands/scale.ts';
-import { registerShow } from './commands/show.ts';
-import { registerStripCheck } from './commands/strip-check.ts';
 import { exitStatus } from './exit-status.ts';
 
-/** The whole command line, as data for the parser. */
-export function becketProgram(): Command {
+type Register = (program: Command) => void;
+
+/** Every command by its name, in the order of the work. Each is loaded only when it is wanted, so that all start fast. */
+const commands: Readonly<Record<string, () => Promise<Register>>> = {
+  jobs: async () => (await import('./commands/jobs.ts')).registerJobs,
+  new: async () => (await import('./commands/new.ts')).registerNew,
+  demo: async () => (await import('./commands/demo.ts')).registerDemo,
+  describe: async () => (await import('./commands/describe.ts')).registerDescribe,
+  'bring-in': async () => (await import('./commands/bring-in.ts')).registerBringIn,
+  show: async () => (await import('./commands/show.ts')).registerShow,
+  'strip-check': async () => (await import('./commands/strip-check.ts')).registerStripCheck,
+  scale: async () => (await import('./commands/scale.ts')).registerScale,
+  papers: async () => (await import('./commands/papers.ts')).registerPapers,
+  compute: async () => (await import('./commands/compute.ts')).registerCompute,
+  serve: async () => (await import('./commands/serve.ts')).registerServe,
+};
+
+/**
+ * The command line, as data for the parser: the commands that the arguments name, or all of them when they name none,
+ * as for the help.
+ */
+export async function becketProgram(args: readonly string[]): Promise<Command> {
   const program = new Command('becket')
     .description('the working record and the string science for restringing a piano')
-    .option('--data <folder>', 'folder of the store', process.env.BECKET_DATA ?? './data')
+    .option(
+      '--data <folder>',
+      'folder of the store; BECKET_DATA without it',
+      process.env.BECKET_DATA || './data',
+    )
     .option('--json', 'the result as JSON')
     .option('--by <name>', 'who is doing this; your name on this computer without it')
     .exitOverride((error) => {
       process.exit(error.exitCode === 0 ? exitStatus.done : exitStatus.wrongUse);
     })
     .showHelpAfterError('Try becket --help.');
-  for (const register of [
-    registerJobs,
-    registerNew,
-    registerBringIn,
-    registerShow,
-    registerStripCheck,
-    registerScale,
-    registerPapers,
-  ]) {
-    register(program);
-  }
+  // Any argument that is a command's name may be the command: a title or a folder of that name costs one more import.
+  const named = Object.keys(commands).filter((name) => args.includes(name));
+  const wanted = named.length === 0 || args[0] === 'help' ? Object.keys(commands) : named;
+  for (const name of wanted) (await commands[name]!())(program);
   return program;
 }

@@ -1,0 +1,18 @@
+import type { ComputeKind } from './compute-kind.ts';
+import { downbearingAngle, downbearingRise } from './downbearing.ts';
+import { modes } from './modes.ts';
+import { octave } from './octave.ts';
+import { pinTorque } from './pin-torque.ts';
+import { plain } from './plain.ts';
+import { wound } from './wound.ts';
+
+/** Every kind of calculation a line can ask for, in the order of the reference page. */
+export const computeKinds: readonly ComputeKind[] = [
+  plain,
+  wound,
+  modes,
+  downbearingAngle,
+  downbearingRise,
+  pinTorque,
+  octave,
+];
