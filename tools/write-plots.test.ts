@@ -45,7 +45,7 @@ describe('withTables()', () => {
   it('fills the place of a table and leaves the rest', () => {
     const page = 'before\n<!-- measured: a -->\nold\n<!-- /measured -->\nafter';
     expect(withTables(page, [table], 'page')).toBe(
-      'before\n<!-- measured: a -->\n| x | y |\n| --- | --- |\n| 1 | 2 |\n<!-- /measured -->\nafter',
+      'before\n<!-- measured: a -->\n| x   | y   |\n| --- | --- |\n| 1   | 2   |\n<!-- /measured -->\nafter',
     );
   });
 

@@ -74,9 +74,14 @@ export function withTables(text: string, tables: readonly MeasuredTable[], page:
   return result;
 }
 
+/** A table with its columns lined up, as the formatter of this project leaves it. */
 function markdownOf({ header, rows }: MeasuredTable): string {
-  const row = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
-  return [row(header), row(header.map(() => '---')), ...rows.map(row)].join('\n');
+  const widths = header.map((_, column) =>
+    Math.max(3, ...[header, ...rows].map((cells) => [...cells[column]!].length)),
+  );
+  const padded = (text: string, column: number) => text + ' '.repeat(widths[column]! - [...text].length);
+  const row = (cells: readonly string[]) => `| ${cells.map(padded).join(' | ')} |`;
+  return [row(header), row(widths.map((width) => '-'.repeat(width))), ...rows.map(row)].join('\n');
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
