@@ -4,11 +4,11 @@ import {
   readingQuantities,
   type StandingReading,
 } from '@becket/journal';
+import { placeInWords } from '../every-paper/place-in-words.ts';
 import { type LengthUnit, lengthCells, lengthColumns } from '../figures/lengths.ts';
 import { countText, lengthKindOf, readingInWords } from '../figures/readings.ts';
 import type { Cell, Table } from '../page-tree.ts';
 import { quantitiesShown } from './note-tables.ts';
-import { placeInWords } from './place-in-words.ts';
 
 /** As many quantities as a page has room for, each in two units with its count. */
 const quantitiesInTable = 5;

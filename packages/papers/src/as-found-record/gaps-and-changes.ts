@@ -6,13 +6,13 @@ import {
   readingQuantities,
   type StripCheck,
 } from '@becket/journal';
+import { placeInWords } from '../every-paper/place-in-words.ts';
 import { counted, shortDigest } from '../every-paper/running-lines.ts';
 import { timeInWords } from '../figures/dates.ts';
 import type { LengthUnit } from '../figures/lengths.ts';
 import { readingInWords } from '../figures/readings.ts';
 import { shortened } from '../figures/shortened.ts';
 import type { Block, Table } from '../page-tree.ts';
-import { placeInWords } from './place-in-words.ts';
 
 /** What the record lacks, what changed after the seal, and which files were brought in. */
 export function gapsAndChanges(job: Job, check: StripCheck, unit: LengthUnit): Block[] {

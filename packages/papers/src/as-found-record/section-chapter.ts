@@ -8,6 +8,7 @@ import {
   readingQuantities,
   type Section,
 } from '@becket/journal';
+import { placeInWords } from '../every-paper/place-in-words.ts';
 import { counted } from '../every-paper/running-lines.ts';
 import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
 import type { Block, Cell, Table } from '../page-tree.ts';
@@ -19,7 +20,6 @@ import {
   woundEvidenceTables,
   woundNotesTable,
 } from './note-tables.ts';
-import { placeInWords } from './place-in-words.ts';
 
 /** One section: what it is, what was seen in it, and every note of it. */
 export function sectionChapter(

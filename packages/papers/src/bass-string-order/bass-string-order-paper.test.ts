@@ -68,8 +68,13 @@ describe('bassStringOrderPaper()', () => {
     expect(toConfirm).toContain('Loop style not stated: F2 to A#2.');
     // F2: 1091.75 − 18.5 − 14.5 = 1058.75 mm, and 1030 mm was read. E2: 1105.75 − 18.5 − 14 = 1073.25, and 1073 was.
     expect(toConfirm.filter((item) => item.includes('winding length is'))).toEqual([
-      'F2: the winding length is 1030.0 mm (40.55 in), but speaking length less bare ends is 1058.8 mm (41.68 in). One of the four figures is wrong.',
+      'F2: the winding length is 1030.0 mm (40.55 in), but speaking length less bare ends is 1058.8 mm (41.68 in). Read them again.',
     ]);
+  });
+
+  it('passes on what was remarked of a wound note', () => {
+    expect(toConfirm).toContain('G2: it was remarked “left string is a replacement”.');
+    expect(toConfirm.join()).not.toContain('kinked at the pin');
   });
 
   it('names the strength table and says what it is worth', () => {

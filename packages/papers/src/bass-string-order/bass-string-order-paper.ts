@@ -51,7 +51,7 @@ export function bassStringOrderPaper(job: Job, options: PaperOptions): PageTree 
       is: 'paragraph',
       text: 'Strings made to order cannot be sent back. Tick each line once it is settled and written in.',
     },
-    { is: 'list', marks: 'boxes', items: toBeConfirmed(lines, unit) },
+    { is: 'list', marks: 'boxes', items: toBeConfirmed(job, lines, unit) },
     {
       is: 'box',
       tone: 'caution',

@@ -1,5 +1,6 @@
 import { noteName } from '@becket/core';
-import type { AsFoundNote, ReadingQuantityName } from '@becket/journal';
+import type { AsFoundNote, Job, ReadingQuantityName } from '@becket/journal';
+import { placeInWords } from '../every-paper/place-in-words.ts';
 import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
 import { hasInnerLayer, type OrderLine, orderedQuantities } from './order-lines.ts';
 
@@ -9,9 +10,9 @@ import { hasInnerLayer, type OrderLine, orderedQuantities } from './order-lines.
  */
 const lengthsAgreeWithin = 0.003;
 
-/** Everything a maker of strings would have to ask: blanks, figures that disagree, and what this paper cannot say. */
-export function toBeConfirmed(lines: readonly OrderLine[], unit: LengthUnit): string[] {
-  return [...blanks(lines), ...disagreements(lines, unit), ...makers(lines)];
+/** Everything a maker of strings would have to ask: blanks, figures that disagree, remarks, and what this paper cannot say. */
+export function toBeConfirmed(job: Job, lines: readonly OrderLine[], unit: LengthUnit): string[] {
+  return [...blanks(lines), ...disagreements(lines, unit), ...remarks(job, lines), ...makers(lines)];
 }
 
 function blanks(lines: readonly OrderLine[]): string[] {
@@ -49,12 +50,23 @@ function disagreements(lines: readonly OrderLine[], unit: LengthUnit): string[] 
       const expected = speaking - front - back;
       if (Math.abs(expected - winding) > lengthsAgreeWithin) {
         items.push(
-          `${note.note}: the winding length is ${lengthInWords(winding, 'length', unit)}, but speaking length less bare ends is ${lengthInWords(expected, 'length', unit)}. One of the four figures is wrong.`,
+          `${note.note}: the winding length is ${lengthInWords(winding, 'length', unit)}, but speaking length less bare ends is ${lengthInWords(expected, 'length', unit)}. Read them again.`,
         );
       }
     }
     return items;
   });
+}
+
+/** What was remarked of a wound note when it was read: a replaced string is no pattern for a new one. */
+function remarks({ observations }: Job, lines: readonly OrderLine[]): string[] {
+  return lines.flatMap(({ note }) =>
+    observations.flatMap(({ thing, place, answer }) =>
+      thing === 'remarks' && place.key === note.key && answer.is === 'known'
+        ? [`${placeInWords(place)}: it was remarked “${answer.text}”.`]
+        : [],
+    ),
+  );
 }
 
 /** What the record cannot say yet, or has not said. Common practice of ordering, no source. */

@@ -162,6 +162,10 @@ function facts(): Fact[] {
   seen('loops', 'bass', { is: 'known', text: 'every bass string has its own loop' });
   seen('bearing', undefined, { is: 'unknown', reason: 'board not reached from the back' });
   seen('felts', 'tenor', { is: 'does not apply', reason: 'agraffe rail without felt' });
+  const remarked = (key: number, text: string) =>
+    all.push({ kind: 'observation', v: 1, thing: 'remarks', place: { key }, answer: { is: 'known', text } });
+  remarked(23, 'left string is a replacement');
+  remarked(28, 'kinked at the pin');
   all.push({
     kind: 'readings-imported',
     v: 1,
