@@ -20,13 +20,11 @@ export {
 export {
   type AnalysisOptions,
   analyseNote,
-  carryingDiameter,
   type InharmonicityMethod,
   type NoteAnalysis,
   type NoteBearing,
-  type NoteFigureName,
-  noteFigureNames,
 } from './note-analysis.ts';
+export { carryingDiameter, type NoteFigureName, noteFigureNames } from './note-figures.ts';
 export {
   analyseScale,
   type BearingSum,

@@ -1,28 +1,5 @@
-import {
-  bearingForce,
-  breakLoad,
-  elongation,
-  fitInharmonicityByLine,
-  fullLinearDensity,
-  inharmonicity,
-  longitudinalMode,
-  type PlainString,
-  pitchPerKelvin,
-  plainLinearDensity,
-  stringImpedance,
-  stringTension,
-  type WoundString,
-  wireStress,
-  woundStringModes,
-  woundStringTension,
-  woundTensionAtPitch,
-} from '../strings/index.ts';
-import {
-  A228_MINIMUM,
-  STEEL_EXPANSION_PER_KELVIN,
-  STEEL_YOUNGS_MODULUS,
-  type WireStrengthTable,
-} from '../tables/index.ts';
+import { bearingForce, type PlainString, type WoundString, woundTensionAtPitch } from '../strings/index.ts';
+import { A228_MINIMUM, STEEL_YOUNGS_MODULUS, type WireStrengthTable } from '../tables/index.ts';
 import {
   type Cents,
   cents,
@@ -40,6 +17,15 @@ import {
   pascals,
   propagate,
 } from '../units/index.ts';
+import { type ExactCorrections, exactCorrections, NO_CORRECTIONS } from './exact-corrections.ts';
+import {
+  carryingDiameter,
+  type NoteFigureName,
+  type NoteFigures,
+  noteFigureNames,
+  noteFigures,
+  tensionInClosedForm,
+} from './note-figures.ts';
 import { noteFromInputs, noteInputs } from './note-inputs.ts';
 import { type AssumedUncertainties, COMMON_UNCERTAINTIES, type ScaleNote } from './scale.ts';
 
@@ -57,25 +43,9 @@ export interface AnalysisOptions {
    * tension is up to 0.2 % low and its B leaves out the bare ends, which multiply B by 1.04 to 4.5.
    */
   readonly woundStrings?: 'exact modes' | 'core formula' | undefined;
-  /** Uncertainties where a note states none; 'left out' when only the figures are wanted, at an eighth of the time. */
+  /** Uncertainties where a note states none; 'left out' when only the figures are wanted, several times faster. */
   readonly uncertainties?: AssumedUncertainties | 'left out' | undefined;
 }
-
-/** The figures of one note that carry an uncertainty. */
-export const noteFigureNames = [
-  'tension',
-  'unisonTension',
-  'linearDensity',
-  'stress',
-  'breakLoad',
-  'breakShare',
-  'inharmonicity',
-  'impedance',
-  'elongation',
-  'longitudinalMode',
-  'pitchPerKelvin',
-] as const;
-export type NoteFigureName = (typeof noteFigureNames)[number];
 
 /** What one note's strings do. All figures are of one string unless the name says unison. */
 export interface NoteAnalysis {
@@ -123,8 +93,6 @@ export interface NoteBearing {
   readonly contributions: Readonly<Record<string, number>> | undefined;
 }
 
-type NoteFigures = Readonly<Record<NoteFigureName, number>>;
-
 /**
  * Analyses one note: a pure function of the note and the options, so that after an edit only that note is worked out anew.
  *
@@ -143,13 +111,17 @@ export function analyseNote(note: ScaleNote, options: AnalysisOptions = {}): Not
   const steel = carryingDiameter(string);
   const youngsModulus = string.youngsModulus ?? options.youngsModulusAt?.(steel) ?? STEEL_YOUNGS_MODULUS;
   const isExact = string.kind === 'wound' && options.woundStrings !== 'core formula';
-  const tension = tensionAtPitch(string, frequency, isExact);
-  const stringTensions = tensionsOfUnison(note, tension, isExact);
-  const unisonTension = stringTensions.reduce((sum, one) => sum + one, 0);
-  const stringsWorth = unisonTension / tension;
+  const correctionsOf = (one: PlainString | WoundString, pitch: Hertz): ExactCorrections =>
+    isExact && one.kind === 'wound' ? exactCorrections(one, pitch) : NO_CORRECTIONS;
+
+  const corrections = correctionsOf({ ...string, youngsModulus }, frequency);
+  const stringTensions = tensionsOfUnison(note, corrections.tensionFactor, isExact);
+  const stringsWorth =
+    stringTensions.reduce((sum, one) => sum + one, 0) /
+    (corrections.tensionFactor * tensionInClosedForm(string, frequency));
   const strength = strengthTable.strengthAt(steel);
-  const basis: Basis = { strengthTable, stringsWorth, isExact };
-  const figures = figuresOf({ ...string, youngsModulus }, frequency, basis);
+  const basis = { strengthTable, stringsWorth, corrections };
+  const figures = noteFigures({ ...string, youngsModulus }, frequency, basis);
 
   const propagated =
     assumed === 'left out'
@@ -157,7 +129,15 @@ export function analyseNote(note: ScaleNote, options: AnalysisOptions = {}): Not
       : propagate(
           (inputs): NoteFigures => {
             const changed = noteFromInputs(string, inputs);
-            return figuresOf(changed.string, changed.frequency, basis, inputs.strength, inputs.expansion);
+            return noteFigures(changed.string, changed.frequency, {
+              ...basis,
+              // Only the bare ends move the corrections enough to matter; the tests compare with Monte Carlo that spares nothing.
+              corrections: haveSameBareEnds(changed.string, string)
+                ? corrections
+                : correctionsOf(changed.string, changed.frequency),
+              strengthFactor: inputs.strength,
+              expansion: inputs.expansion,
+            });
           },
           noteInputs(note, assumed, youngsModulus, strength.standardUncertainty / strength.strength),
         );
@@ -187,89 +167,32 @@ export function analyseNote(note: ScaleNote, options: AnalysisOptions = {}): Not
   };
 }
 
-/** Diameter of the wire that carries the tension: of a wound string its core. */
-export function carryingDiameter(string: PlainString | WoundString): Metres {
-  return string.kind === 'plain' ? string.diameter : string.coreDiameter;
-}
-
-/** Tension that puts the first mode of the flexible string at a frequency. */
-function tensionAtPitch(string: PlainString | WoundString, frequency: Hertz, isExact: boolean): Newtons {
-  if (string.kind === 'plain') {
-    return stringTension({
-      diameter: string.diameter,
-      speakingLength: string.speakingLength,
-      frequency,
-      density: string.steelDensity,
-    });
+/** Of every string of the unison; read one by one, or as often as there are strings. */
+function tensionsOfUnison(note: ScaleNote, tensionFactor: number, isExact: boolean): Newtons[] {
+  const { individualStrings, string, strings, frequency } = note;
+  if (individualStrings === undefined) {
+    const tension = newtons(tensionFactor * tensionInClosedForm(string, frequency));
+    return Array.from({ length: strings }, () => tension);
   }
-  return isExact
-    ? woundTensionAtPitch({ string, frequency, stiffness: 'ignored' }).value
-    : woundStringTension(string, frequency);
-}
-
-function tensionsOfUnison(note: ScaleNote, tension: Newtons, isExact: boolean): Newtons[] {
-  const { individualStrings } = note;
-  if (individualStrings === undefined) return Array.from({ length: note.strings }, () => tension);
-  if (individualStrings.length !== note.strings) {
+  if (individualStrings.length !== strings) {
     throw new RangeError(
-      `Cannot analyse note ${note.key} as its unison of ${note.strings} needs as many strings read one by one: ` +
+      `Cannot analyse note ${note.key} as its unison of ${strings} needs as many strings read one by one: ` +
         `found ${individualStrings.length}`,
     );
   }
-  return individualStrings.map((one) => tensionAtPitch(one, note.frequency, isExact));
+  return individualStrings.map((one) =>
+    isExact && one.kind === 'wound'
+      ? woundTensionAtPitch({ string: one, frequency, stiffness: 'ignored' }).value
+      : newtons(tensionInClosedForm(one, frequency)),
+  );
 }
 
-/** What stays the same while the inputs of a note are varied. */
-interface Basis {
-  readonly strengthTable: WireStrengthTable;
-  /** Tension of the unison over the tension of the one string that stands for it. */
-  readonly stringsWorth: number;
-  readonly isExact: boolean;
-}
-
-function figuresOf(
-  string: PlainString | WoundString,
-  frequency: Hertz,
-  { strengthTable, stringsWorth, isExact }: Basis,
-  strengthFactor = 1,
-  expansion = STEEL_EXPANSION_PER_KELVIN,
-): NoteFigures {
-  const tension = tensionAtPitch(string, frequency, isExact);
-  const steel = carryingDiameter(string);
-  const linearDensity =
-    string.kind === 'plain'
-      ? plainLinearDensity({ diameter: string.diameter, density: string.steelDensity })
-      : fullLinearDensity(string);
-  const strength = pascals(strengthFactor * strengthTable.strengthAt(steel).strength);
-  const load = breakLoad({ diameter: steel, strength });
-  return {
-    tension,
-    unisonTension: stringsWorth * tension,
-    linearDensity,
-    stress: wireStress({ tension, diameter: steel }),
-    breakLoad: load,
-    breakShare: tension / load,
-    inharmonicity: inharmonicityOf(string, tension, isExact),
-    impedance: stringImpedance({ tension, linearDensity }),
-    elongation: elongation({
-      tension,
-      length: string.speakingLength,
-      diameter: steel,
-      youngsModulus: string.youngsModulus,
-    }),
-    longitudinalMode: longitudinalMode({
-      speakingLength: string.speakingLength,
-      coreDiameter: steel,
-      linearDensity,
-      youngsModulus: string.youngsModulus,
-    }),
-    pitchPerKelvin: pitchPerKelvin({
-      tension,
-      diameter: steel,
-      youngsModulus: string.youngsModulus,
-      stringExpansion: expansion,
-    }),
-  };
+function haveSameBareEnds(a: PlainString | WoundString, b: PlainString | WoundString): boolean {
+  if (a.kind === 'plain' || b.kind === 'plain') return true;
+  return a.layers.every((layer, index) => {
+    const other = b.layers[index];
+    return layer.bareFront === other?.bareFront && layer.bareBack === other.bareBack;
+  });
 }
 
 /** F = T · sin θ of the whole unison; dF = sin θ · dT + T · cos θ · dθ. */
@@ -293,22 +216,6 @@ function bearingOf(
     contributions[input] = Math.sin(bearingAngle) * contribution;
   }
   return { force, standardUncertainty: newtons(Math.hypot(...Object.values(contributions))), contributions };
-}
-
-/** Partials that B of a wound string is fitted over; it stands in the name of the method. */
-const FITTED_PARTIALS = 8;
-
-function inharmonicityOf(string: PlainString | WoundString, tension: Newtons, isExact: boolean): number {
-  if (string.kind === 'wound' && isExact) {
-    const partials = woundStringModes({ string, tension, count: FITTED_PARTIALS }).value;
-    return fitInharmonicityByLine(partials).inharmonicity;
-  }
-  return inharmonicity({
-    diameter: carryingDiameter(string),
-    speakingLength: string.speakingLength,
-    tension,
-    youngsModulus: string.youngsModulus,
-  });
 }
 
 function byFigure<T>(take: (name: NoteFigureName) => T): Record<NoteFigureName, T> {

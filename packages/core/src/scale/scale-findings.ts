@@ -1,5 +1,6 @@
 import { inKilonewtons, type Newtons, newtons, noteName } from '../units/index.ts';
-import type { NoteAnalysis, NoteFigureName } from './note-analysis.ts';
+import type { NoteAnalysis } from './note-analysis.ts';
+import type { NoteFigureName } from './note-figures.ts';
 import { COMMON_INPUTS } from './note-inputs.ts';
 import type { LoadShare, ScaleAnalysis } from './scale-analysis.ts';
 import { COMMON_SHOP_POLICY, type ShopLimit, type ShopPolicy } from './shop-policy.ts';

@@ -8,6 +8,7 @@ import {
   metres,
   millimetres,
   pascals,
+  propagate,
   radians,
 } from '../units/index.ts';
 import {
@@ -19,6 +20,7 @@ import {
   noteFigureNames,
   type ScaleNote,
 } from './index.ts';
+import { noteFromInputs, noteInputs } from './note-inputs.ts';
 import { inventedGrand } from './testing/invented-grand.ts';
 import { meanAndDeviation, seededNormals } from './testing/seeded-normals.ts';
 
@@ -147,6 +149,23 @@ describe('standard uncertainties of a note', () => {
   it.each([1, 20])('agree with Monte Carlo for wound note %i by its exact modes', (key) => {
     compareWithMonteCarlo(noteOf(key), { strengthTable: exactStrength }, 800, key);
   });
+
+  it.each([1, 8, 14, 20])(
+    'of B of wound note %i are within a few per cent of what varying every input exactly gives',
+    (key) => {
+      const note = noteOf(key);
+      const inputs = noteInputs(note, assumed, STEEL_YOUNGS_MODULUS, 0);
+      const { b } = propagate(
+        (of) => ({
+          b: analyseNote({ ...note, ...noteFromInputs(note.string, of) }, { uncertainties: 'left out' })
+            .inharmonicity,
+        }),
+        inputs,
+      );
+      const ratio = analyseNote(note).standardUncertainties!.inharmonicity / b.standardUncertainty;
+      expect(Math.abs(ratio - 1), `ratio ${ratio}`).toBeLessThan(0.03);
+    },
+  );
 
   it('carry the uncertainty of the strength table into break load and break share', () => {
     const table = {
