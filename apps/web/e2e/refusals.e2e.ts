@@ -1,3 +1,5 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from './server.ts';
 
 /** Opens a job of the whole compass and goes to where a table is brought in. */
@@ -23,7 +25,9 @@ test('bad input gets one clear sentence each, and nothing goes into the job', as
   await openBringIn(page, server.url);
   const choose = page.getByLabel('Choose a CSV file');
 
-  await choose.setInputFiles(csv('large.csv', Buffer.alloc(50_000_000, 65)));
+  const large = join(server.folder, 'large.csv');
+  writeFileSync(large, Buffer.alloc(50_000_000, 65));
+  await choose.setInputFiles(large);
   await expect(page.getByRole('alert')).toContainText('up to 20 MB is needed, 50 MB were found');
 
   await choose.setInputFiles(

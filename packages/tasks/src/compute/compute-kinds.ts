@@ -4,6 +4,8 @@ import { modes } from './modes.ts';
 import { octave } from './octave.ts';
 import { pinTorque } from './pin-torque.ts';
 import { plain } from './plain.ts';
+import { rescalePlain } from './rescale-plain.ts';
+import { scale } from './scale.ts';
 import { wound } from './wound.ts';
 
 /** Every kind of calculation a line can ask for, in the order of the reference page. */
@@ -11,8 +13,10 @@ export const computeKinds: readonly ComputeKind[] = [
   plain,
   wound,
   modes,
+  scale,
   downbearingAngle,
   downbearingRise,
   pinTorque,
   octave,
+  rescalePlain,
 ];
