@@ -3,9 +3,11 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { describe, expect, it, onTestFinished } from 'vitest';
+import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import { ask, events, temporaryFolder } from './testing/running-server.ts';
 
+// A program takes its time to start when the machine is busy.
+vi.setConfig({ testTimeout: 240_000 });
 const main = fileURLToPath(new URL('./main.ts', import.meta.url));
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 

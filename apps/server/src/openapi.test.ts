@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { errorCodes } from '@becket/contract';
 import { describe, expect, it } from 'vitest';
 import { createApp } from './app.ts';
@@ -63,5 +64,20 @@ describe('/openapi.json', () => {
         }
       }
     }
+  });
+
+  it('and the reference page name the same routes and the same codes', async () => {
+    const page = readFileSync(new URL('../../../docs/reference/http.md', import.meta.url), 'utf8');
+    const { url } = await runServer();
+    const { json } = await ask<Document>(`${url}/openapi.json`);
+    const routes = Object.entries(json.paths).flatMap(([path, methods]) =>
+      Object.keys(methods).map((method) => `${method.toUpperCase()} ${path}`),
+    );
+    const routesOfPage = [...page.matchAll(/^\| `([A-Z]+ \S+)` \|/gm)].map(([, route]) => route!);
+    expect(routesOfPage.sort()).toEqual([...routes, 'GET /openapi.json'].sort());
+    const codesOfPage = [...page.matchAll(/^\| `([a-z-]+)` \| (\d+) \| (.*) \|$/gm)].map(
+      ([, code, status, meaning]) => [code, { status: Number(status), meaning }],
+    );
+    expect(Object.fromEntries(codesOfPage)).toEqual(errorCodes);
   });
 });

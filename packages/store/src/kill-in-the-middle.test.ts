@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { openFilesStore } from './files/index.ts';
 import type { JournalStore } from './port.ts';
 import { openSqliteStore } from './sqlite/index.ts';
@@ -7,6 +7,8 @@ import { ChildProgram } from './testing/child-program.ts';
 import { jobA, wireEntries } from './testing/journal-samples.ts';
 import { temporaryFolders } from './testing/temporary-folder.ts';
 
+// A program takes its time to start when the machine is busy.
+vi.setConfig({ testTimeout: 240_000 });
 const newFolder = temporaryFolders();
 
 const kinds: Record<string, { place: () => string; open: (place: string) => Promise<JournalStore> }> = {
@@ -27,7 +29,7 @@ describe.each(Object.entries(kinds))(
     it('leaves every acknowledged entry, no part of a batch, and a store that opens and takes more', async () => {
       const where = place();
       let kept = 0;
-      for (const linesBefore of [1, 5, 19]) {
+      for (const linesBefore of [2, 14]) {
         const child = new ChildProgram('append-until-ended.ts', [kind, where, String(kept)]);
         await child.said(linesBefore);
         await child.kill();

@@ -10,13 +10,15 @@ import {
 import { join } from 'node:path';
 import { writeJournalLines } from '@becket/journal';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { StoreUnavailable } from '../port.ts';
 import { ChildProgram } from '../testing/child-program.ts';
 import { jobA, jobB, wireEntries, wireEntry } from '../testing/journal-samples.ts';
 import { temporaryFolders } from '../testing/temporary-folder.ts';
 import { openFilesStore } from './open-files-store.ts';
 
+// A program takes its time to start when the machine is busy.
+vi.setConfig({ testTimeout: 240_000 });
 const newFolder = temporaryFolders();
 const fileA = `${jobA}.jsonl`;
 

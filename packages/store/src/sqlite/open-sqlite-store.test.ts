@@ -1,7 +1,7 @@
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { StoreUnavailable } from '../port.ts';
 import { ChildProgram } from '../testing/child-program.ts';
 import { jobA, wireEntries } from '../testing/journal-samples.ts';
@@ -9,6 +9,8 @@ import { temporaryFolders } from '../testing/temporary-folder.ts';
 import { migrations } from './migrations/index.ts';
 import { openSqliteStore } from './open-sqlite-store.ts';
 
+// A program takes its time to start when the machine is busy.
+vi.setConfig({ testTimeout: 240_000 });
 const newFolder = temporaryFolders();
 
 async function refusal(file: string, options?: { patience_ms: number }): Promise<StoreUnavailable> {
@@ -140,7 +142,7 @@ describe('openSqliteStore()', () => {
 
   it('several programs may make the same new store at the same moment', async () => {
     const file = join(newFolder(), 'becket.sqlite');
-    const programs = [0, 1, 2].map(
+    const programs = [0, 1].map(
       (number) => new ChildProgram('append-until-ended.ts', ['sqlite', file, String(number * 100_000)]),
     );
     await Promise.all(programs.map((program) => program.said(3)));

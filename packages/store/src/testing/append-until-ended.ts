@@ -9,6 +9,7 @@ import { wireEntries } from './journal-samples.ts';
 
 const [kind, place = '', firstText = '0'] = process.argv.slice(2);
 process.stdin.on('end', () => process.exit(1)).resume();
+process.stdin.unref();
 process.stdout.on('error', () => process.exit(1));
 const say = (line: unknown) => process.stdout.write(`${JSON.stringify(line)}\n`);
 
