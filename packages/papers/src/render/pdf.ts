@@ -53,7 +53,7 @@ export async function renderPdf(tree: PageTree, { size, fonts, madeAt }: PdfOpti
   const files = (pdfmake as unknown as WithVirtualFiles).virtualfs;
   // The faces are filed under their PostScript names, by which text inside a chart finds them again.
   for (const [face, name] of Object.entries(fontFileNames)) {
-    if (!files.existsSync(name)) files.writeFileSync(name, Buffer.from(fonts[face as keyof PaperFonts]));
+    if (!files.existsSync(name)) files.writeFileSync(name, fonts[face as keyof PaperFonts]);
   }
   const { normal, bold, italics, boldItalics } = fontFileNames;
   pdfmake.setFonts({ paper: { normal, bold, italics, bolditalics: boldItalics } });
