@@ -1,6 +1,6 @@
 import { inMicrometres } from '../units/index.ts';
 import { type PreparedInference, preparedInference, type WireInferenceProblem } from './wire-inference.ts';
-import { NORMAL_NODES } from './wire-reading-likelihood.ts';
+import { normalNodes } from './wire-reading-likelihood.ts';
 
 /** What one further reading would be worth. */
 export interface NextWireReading {
@@ -169,6 +169,9 @@ function jointWith(
   return { ranks, branches: branches.map((branch) => ({ ...branch, weight: branch.weight / sum })) };
 }
 
+/** What a reading may show, a standard deviation apart. */
+const SHOWN_NODES = normalNodes(1);
+
 function expectedWrongAfter(
   { ranks, branches }: Joint,
   { model, rules, diametersThickToThin }: PreparedInference,
@@ -203,7 +206,7 @@ function expectedWrongAfter(
         const law = lawOf(world, rank);
         return sum + weight * (law.deviation ** 2 + (law.mean - mean) ** 2);
       }, 0) / chance;
-    for (const [node, share] of NORMAL_NODES) {
+    for (const [node, share] of SHOWN_NODES) {
       const y = mean + node * Math.sqrt(variance);
       mixed.fill(0);
       let total = 0;

@@ -27,16 +27,20 @@ export interface ScheduleRules {
  * How a size change goes: mostly to the next size, sometimes over one or more. Two geometric laws, so that a wide step is
  * rare and not impossible: 81 % one rank, 13 % two, 3 % three. Common practice, no source.
  */
-const NEAR_STEPS = { share: 0.85, goesOn: 0.12 } as const;
-const FAR_STEPS = { share: 0.15, goesOn: 0.6 } as const;
-const STEP_LAWS = [NEAR_STEPS, FAR_STEPS] as const;
+const NEAR_STEPS = { first: 0.85 * (1 - 0.12), goesOn: 0.12 } as const;
+const FAR_STEPS = { first: 0.15 * (1 - 0.6), goesOn: 0.6 } as const;
+
+/** Chance that a change goes `apart` ranks thinner. */
+const stepChance = (apart: number): number =>
+  NEAR_STEPS.first * NEAR_STEPS.goesOn ** (apart - 1) + FAR_STEPS.first * FAR_STEPS.goesOn ** (apart - 1);
 
 /**
  * A Markov model of the sizes along a compass: they never grow towards the treble, and come in runs.
  *
  * The state at a note is a rank (0 = thickest) and how long its run has lasted, counted up to the length of
- * `changeChance`. The run of the first note may have begun before it, and that of the last may go on beyond it, so a
- * minimum run binds neither. Readings come in as a table `likelihood[note · sizes + rank]`, > 0.
+ * `changeChance`. The run of the first note is taken to have begun long before it, and that of the last may go on beyond it,
+ * so a minimum run binds neither. The list of sizes is a window on sizes that go on beyond it: the same schedule a rank thinner is
+ * as likely beforehand, down to the last rank, so that nothing but the readings and the bias shifts it. Readings come in as a table `likelihood[note · sizes + rank]`, > 0.
  *
  * Method: the forward and backward recursions, scaled at every note so that nothing underflows; a step law that is
  * geometric lets the sum over all thicker sizes be carried along, so a note costs (sizes × run lengths) and not its square.
@@ -48,17 +52,17 @@ export class ScheduleModel {
   readonly sizes: number;
   readonly notes: number;
   private readonly runs: number;
-  /** Chance that the size changes, and that it stays, by state. The thinnest size has nowhere to go. */
+  /** Chance that the size changes, and that it stays, by how long its run has lasted. */
   private readonly changeChance: Float64Array;
   private readonly stayChance: Float64Array;
-  /** Per step law and rank: the share of a change at this rank that each law sends on, normalised to the ranks left. */
-  private readonly lawShare: readonly Float64Array[];
   private readonly startStamp: Int32Array;
   private readonly endStamp: Int32Array;
   private readonly against: number;
   private readonly forwardTable: Float64Array;
   private readonly scales: Float64Array;
   private readonly backward: Float64Array;
+  /** ln of the prior probability that a schedule stays within the list. */
+  private readonly logPriorOfList: number;
 
   constructor(rules: ScheduleRules) {
     const task = 'the odds of wire sizes';
@@ -68,30 +72,21 @@ export class ScheduleModel {
     for (const chance of rules.changeChance) requireWithin(chance, 0, 1, 'the chance of a size change', task);
     // Two lengths at least, so that "a run begins here" is a state of its own.
     const chances = rules.changeChance;
-    this.runs = Math.max(2, chances.length);
-    this.changeChance = Float64Array.from({ length: this.sizes * this.runs }, (_, state) =>
-      Math.floor(state / this.runs) === this.sizes - 1
-        ? 0
-        : chances[Math.min(state % this.runs, chances.length - 1)]!,
-    );
+    this.changeChance = Float64Array.from(chances.length === 1 ? [chances[0]!, chances[0]!] : chances);
     this.stayChance = this.changeChance.map((chance) => 1 - chance);
+    this.runs = this.changeChance.length;
     this.backward = new Float64Array(this.sizes * this.runs);
-    this.lawShare = STEP_LAWS.map(({ share, goesOn }) =>
-      Float64Array.from({ length: this.sizes }, (_, rank) => {
-        const ranksLeft = this.sizes - 1 - rank;
-        return ranksLeft === 0 ? 0 : (share * (1 - goesOn)) / (1 - goesOn ** ranksLeft);
-      }),
-    );
     this.against = 1 / requirePositive(rules.stampOdds, 'the odds of a stamp', task);
     this.startStamp = new Int32Array(this.notes).fill(-1);
     this.endStamp = new Int32Array(this.notes).fill(-1);
+    this.forwardTable = new Float64Array(this.notes * this.sizes * this.runs);
+    this.scales = new Float64Array(this.notes);
+    this.logPriorOfList = this.logSum(new Float64Array(this.notes * this.sizes).fill(1));
     for (const { note, rank, says } of rules.stamps) {
       requireWithin(note, 0, this.notes - 1, 'the note of a stamp', task);
       requireWithin(rank, 0, this.sizes - 1, 'the size of a stamp', task);
       (says === 'starts here' ? this.startStamp : this.endStamp)[note] = rank;
     }
-    this.forwardTable = new Float64Array(this.notes * this.sizes * this.runs);
-    this.scales = new Float64Array(this.notes);
   }
 
   /** What a stamp makes of a state: 1 when there is none or it agrees. */
@@ -115,11 +110,14 @@ export class ScheduleModel {
 
   /** ln of the probability of the readings, summed over all schedules. Leaves the forward table for `addPosteriors`. */
   logEvidence(likelihood: Float64Array): number {
+    return this.logSum(likelihood) - this.logPriorOfList;
+  }
+
+  private logSum(likelihood: Float64Array): number {
     const { sizes, notes, runs, forwardTable, stayChance, changeChance } = this;
-    const [nearShare, farShare] = this.lawShare;
-    const [nearGoesOn, farGoesOn] = [NEAR_STEPS.goesOn, FAR_STEPS.goesOn];
     const width = sizes * runs;
-    forwardTable.fill(1 / width, 0, width);
+    forwardTable.fill(0, 0, width);
+    for (let rank = 0; rank < sizes; rank += 1) forwardTable[rank * runs + runs - 1] = 1 / sizes;
     let logSum = Math.log(this.weigh(0, likelihood));
     for (let note = 1; note < notes; note += 1) {
       const stayFactor = this.stayFactor(note - 1);
@@ -128,28 +126,26 @@ export class ScheduleModel {
       let farCarried = 0;
       let here = note * width;
       let before = here - width;
-      let state = 0;
       for (let rank = 0; rank < sizes; rank += 1) {
         let mass = forwardTable[before]!;
-        let leaving = mass * changeChance[state]!;
-        let staying = mass * stayChance[state]! * stayFactor;
+        let leaving = mass * changeChance[0]!;
+        let staying = mass * stayChance[0]! * stayFactor;
         forwardTable[here] = nearCarried + farCarried;
-        for (let run = 2; run < runs; run += 1) {
-          forwardTable[here + run - 1] = staying;
-          mass = forwardTable[before + run - 1]!;
-          leaving += mass * changeChance[state + run - 1]!;
-          staying = mass * stayChance[state + run - 1]! * stayFactor;
+        for (let run = 1; run < runs - 1; run += 1) {
+          forwardTable[here + run] = staying;
+          mass = forwardTable[before + run]!;
+          leaving += mass * changeChance[run]!;
+          staying = mass * stayChance[run]! * stayFactor;
         }
         // A run that is as long as is counted keeps what it has, and what grows to that length joins it.
         mass = forwardTable[before + runs - 1]!;
-        leaving += mass * changeChance[state + runs - 1]!;
-        forwardTable[here + runs - 1] = staying + mass * stayChance[state + runs - 1]! * stayFactor;
+        leaving += mass * changeChance[runs - 1]!;
+        forwardTable[here + runs - 1] = staying + mass * stayChance[runs - 1]! * stayFactor;
         if (stayFactor !== 1) leaving *= this.leaveFactor(note - 1, rank);
-        nearCarried = nearCarried * nearGoesOn + leaving * nearShare![rank]!;
-        farCarried = farCarried * farGoesOn + leaving * farShare![rank]!;
+        nearCarried = nearCarried * NEAR_STEPS.goesOn + leaving * NEAR_STEPS.first;
+        farCarried = farCarried * FAR_STEPS.goesOn + leaving * FAR_STEPS.first;
         here += runs;
         before += runs;
-        state += runs;
       }
       logSum += Math.log(this.weigh(note, likelihood));
     }
@@ -209,7 +205,6 @@ export class ScheduleModel {
   /** Takes the backward variable from the note after `note` to `note`, in place. */
   private stepBack(note: number, likelihood: Float64Array): void {
     const { sizes, runs, backward, stayChance, changeChance } = this;
-    const [nearShare, farShare] = this.lawShare;
     const hasStamp = this.hasStateStamp(note + 1);
     const stayFactor = this.stayFactor(note);
     let nearCarried = 0;
@@ -220,11 +215,11 @@ export class ScheduleModel {
       for (let run = 0; run < runs; run += 1)
         backward[from + run]! *= seen * (hasStamp ? this.stateFactor(note + 1, rank, run) : 1);
       const changed =
-        (nearCarried * nearShare![rank]! + farCarried * farShare![rank]!) * this.leaveFactor(note, rank);
+        (nearCarried * NEAR_STEPS.first + farCarried * FAR_STEPS.first) * this.leaveFactor(note, rank);
       const arrived = backward[from]!;
       for (let run = 0; run < runs; run += 1) {
         const longer = backward[from + (run + 1 < runs ? run + 1 : run)]!;
-        const worth = stayChance[from + run]! * stayFactor * longer + changeChance[from + run]! * changed;
+        const worth = stayChance[run]! * stayFactor * longer + changeChance[run]! * changed;
         backward[from + run] = worth < 1e-250 ? 0 : worth;
       }
       nearCarried = nearCarried * NEAR_STEPS.goesOn + arrived;
@@ -237,25 +232,15 @@ export class ScheduleModel {
    * times the evidence (Viterbi; Rabiner 1989, equations (32)–(35)).
    */
   mostProbable(likelihood: Float64Array): { readonly ranks: number[]; readonly logProbability: number } {
-    const { sizes, runs } = this;
+    const { sizes } = this;
     const { ranks, worth } = this.bestPath({
       own: likelihood.map(Math.log),
       stay: this.stayChance.map(Math.log),
       leave: this.changeChance.map(Math.log),
-      step: Float64Array.from({ length: sizes * sizes }, (_, index) => {
-        const from = Math.floor(index / sizes);
-        const apart = (index % sizes) - from;
-        if (apart < 1) return Number.NEGATIVE_INFINITY;
-        return Math.log(
-          STEP_LAWS.reduce(
-            (sum, { goesOn }, law) => sum + this.lawShare[law]![from]! * goesOn ** (apart - 1),
-            0,
-          ),
-        );
-      }),
+      step: Float64Array.from({ length: sizes }, (_, apart) => Math.log(stepChance(apart))),
       factorWorth: Math.log,
     });
-    return { ranks, logProbability: worth - Math.log(sizes * runs) };
+    return { ranks, logProbability: worth - Math.log(sizes) - this.logPriorOfList };
   }
 
   /** The possible schedule with the most notes expected right: the one with the greatest sum of posterior chances. */
@@ -265,7 +250,7 @@ export class ScheduleModel {
       own: posterior,
       stay: this.stayChance.map(possible),
       leave: this.changeChance.map(possible),
-      step: new Float64Array(this.sizes * this.sizes),
+      step: new Float64Array(this.sizes),
       factorWorth: () => 0,
     }).ranks;
   }
@@ -286,15 +271,15 @@ export class ScheduleModel {
           for (let run = 0; run < runs; run += 1) {
             const from = rank * runs + run;
             const longer = rank * runs + Math.min(run + 1, runs - 1);
-            const stayed = best[from]! + stay[from]! + stayWorth;
+            const stayed = best[from]! + stay[run]! + stayWorth;
             if (stayed > next[longer]!) {
               next[longer] = stayed;
               cameFrom[note * width + longer] = from;
             }
-            const left = best[from]! + leave[from]! + leaveWorth;
+            const left = best[from]! + leave[run]! + leaveWorth;
             if (left === Number.NEGATIVE_INFINITY) continue;
             for (let to = rank + 1; to < sizes; to += 1) {
-              const arrived = left + step[rank * sizes + to]!;
+              const arrived = left + step[to - rank]!;
               if (arrived > next[to * runs]!) {
                 next[to * runs] = arrived;
                 cameFrom[note * width + to * runs] = from;
@@ -307,7 +292,9 @@ export class ScheduleModel {
       const hasStamp = this.hasStateStamp(note);
       for (let state = 0; state < width; state += 1) {
         const rank = Math.floor(state / runs);
-        best[state]! += own[note * sizes + rank]!;
+        // A compass begins with a run that is as long as is counted.
+        const isOpen = note > 0 || state % runs === runs - 1;
+        best[state] = isOpen ? best[state]! + own[note * sizes + rank]! : Number.NEGATIVE_INFINITY;
         if (hasStamp) best[state]! += factorWorth(this.stateFactor(note, rank, state % runs));
       }
     }
@@ -327,10 +314,10 @@ export class ScheduleModel {
 interface PathWorth {
   /** By note and rank. */
   readonly own: Float64Array;
-  /** By state: of staying in the rank, and of leaving it. */
+  /** By length of the run: of staying in the rank, and of leaving it. */
   readonly stay: Float64Array;
   readonly leave: Float64Array;
-  /** By rank left and rank arrived at. */
+  /** By how many ranks thinner a change goes. */
   readonly step: Float64Array;
   /** What the factor of a stamp is worth. */
   readonly factorWorth: (factor: number) => number;

@@ -1,12 +1,13 @@
 import {
   inMicrometres,
   type Metres,
+  metres,
   micrometres,
   requireNotNegative,
   requirePositive,
   requireWithin,
 } from '../units/index.ts';
-import { biasScatterGrid, type WeighedCells, weighedCells } from './bias-scatter-grid.ts';
+import { biasScatterGrid, type Cell, type WeighedCells, weighedCells } from './bias-scatter-grid.ts';
 import { ScheduleModel } from './schedule-model.ts';
 import { type WireReadingInMicrometres, WireReadingLikelihood } from './wire-reading-likelihood.ts';
 
@@ -110,9 +111,9 @@ export interface InferredQuantity {
   readonly high: Metres;
 }
 
-/** The other explanation of the same readings. */
+/** The other explanation of the same readings: a different bias, and sizes a step or more thicker or thinner. */
 export interface ShiftDoubt {
-  /** Probability of the biases further than half a step from the chosen one. */
+  /** Probability of the biases further than half the smallest step from the best one. */
   readonly probability: number;
   readonly bias: Metres;
 }
@@ -154,7 +155,13 @@ export function inferWireSizes(problem: WireInferenceProblem): WireInference {
   const ranks = model.mostNotesRight(posterior);
   const bestTable = likelihood.fill(cells.best.bias, cells.best.scatter);
   const mostProbable = model.mostProbable(bestTable).ranks.map((rank) => order[rank]![0]!);
-  const bias = inferredQuantity(cells.kept.map((cell) => [cell.bias, cell.weight]));
+  const halfStep = smallestStep(problem.diameters) / 2;
+  // Where the bias may lie a whole step away, its mean would be a bias that nobody believes: take the nearest hill's.
+  const isNearBest = (cell: Cell) => Math.abs(cell.bias - cells.best.bias) <= halfStep;
+  const bias = inferredQuantity(
+    cells.kept.map((cell) => [cell.bias, cell.weight]),
+    cells.kept.filter(isNearBest).map((cell) => [cell.bias, cell.weight]),
+  );
 
   const inferred = ranks.map((rank, note): InferredWire => {
     const oddsOfSizes = new Array<number>(problem.diameters.length).fill(0);
@@ -181,7 +188,7 @@ export function inferWireSizes(problem: WireInferenceProblem): WireInference {
     scatter: inferredQuantity(cells.kept.map((cell) => [cell.scatter, cell.weight])),
     notesExpectedWrong: inferred.reduce((sum, note) => sum + 1 - note.odds, 0),
     logEvidence: cells.logEvidence,
-    shiftDoubt: shiftDoubtOf(problem, cells),
+    shiftDoubt: shiftDoubtOf(cells.kept.filter((cell) => !isNearBest(cell))),
   };
 }
 
@@ -266,38 +273,49 @@ function chancesWithMinimumRun({ changeChance, minimumRun }: WireInferenceRules)
   );
 }
 
-/** Middle, spread and the middle 95 % of a weighed grid, micrometres in. */
-function inferredQuantity(points: readonly (readonly [value: number, weight: number])[]): InferredQuantity {
+type WeighedPoint = readonly [value: number, weight: number];
+
+const weighedMean = (points: readonly WeighedPoint[]): number =>
+  points.reduce((sum, [value, weight]) => sum + value * weight, 0) /
+  points.reduce((sum, [, weight]) => sum + weight, 0);
+
+/** Mean of the main points, and the spread about it and the middle 95 % of all points; weights make 1. Micrometres. */
+function inferredQuantity(
+  points: readonly WeighedPoint[],
+  mainPoints: readonly WeighedPoint[] = points,
+): InferredQuantity {
   const sorted = [...points].sort((a, b) => a[0] - b[0]);
-  const mean = sorted.reduce((sum, [value, weight]) => sum + value * weight, 0);
-  const variance = sorted.reduce((sum, [value, weight]) => sum + weight * (value - mean) ** 2, 0);
+  const value = weighedMean(mainPoints);
+  const variance = sorted.reduce((sum, [other, weight]) => sum + weight * (other - value) ** 2, 0);
   const quantile = (share: number) => {
     let sum = 0;
-    for (const [value, weight] of sorted) {
+    for (const [other, weight] of sorted) {
       sum += weight;
-      if (sum >= share) return value;
+      if (sum >= share) return other;
     }
     return sorted[sorted.length - 1]![0];
   };
   return {
-    value: micrometres(mean),
+    value: micrometres(value),
     standardUncertainty: micrometres(Math.sqrt(variance)),
-    low: micrometres(quantile(0.025)),
-    high: micrometres(quantile(0.975)),
+    low: micrometres(Math.min(value, quantile(0.025))),
+    high: micrometres(Math.max(value, quantile(0.975))),
   };
+}
+
+/** Smallest step between two sizes, micrometres; without an end when there is one size. */
+function smallestStep(diameters: readonly Metres[]): number {
+  const sorted = [...new Set(diameters)].sort((a, b) => a - b);
+  return Math.min(
+    ...sorted.slice(1).map((diameter, index) => inMicrometres(metres(diameter - sorted[index]!))),
+  );
 }
 
 /** A doubt that is worth a sentence: one chance in fifty. */
 const REAL_DOUBT = 0.02;
 
-function shiftDoubtOf(problem: WireInferenceProblem, { kept, best }: WeighedCells): ShiftDoubt | undefined {
-  const sorted = [...new Set(problem.diameters)].sort((a, b) => a - b);
-  const steps = sorted.slice(1).map((diameter, index) => (diameter - sorted[index]!) * 1e6);
-  if (steps.length === 0) return undefined;
-  const halfStep = Math.min(...steps) / 2;
-  const others = kept.filter((cell) => Math.abs(cell.bias - best.bias) > halfStep);
+function shiftDoubtOf(others: readonly Cell[]): ShiftDoubt | undefined {
   const probability = others.reduce((sum, cell) => sum + cell.weight, 0);
   if (probability < REAL_DOUBT) return undefined;
-  const bias = others.reduce((sum, cell) => sum + cell.weight * cell.bias, 0) / probability;
-  return { probability, bias: micrometres(bias) };
+  return { probability, bias: micrometres(weighedMean(others.map((cell) => [cell.bias, cell.weight]))) };
 }

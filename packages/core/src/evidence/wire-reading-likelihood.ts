@@ -22,121 +22,186 @@ export interface LikelihoodRules {
 }
 
 /** Of the scatter between notes, the share of the variance that all readings of one note have in common: its own wear. */
-const SHARED_SHARE = 0.5;
+export const OWN_WEAR_SHARE = 0.5;
 
-/** Nodes and weights of Gauss and Hermite for the mean over a normal law, 7 points (M. Abramowitz, I. A. Stegun, table 25.10, √2 · xᵢ and wᵢ/√π; from memory, the test checks their moments). */
-export const NORMAL_NODES = [
-  [-3.750439717725742, 5.48268855972218e-4],
-  [-2.366759410734541, 3.07571239675865e-2],
-  [-1.154405394739968, 0.240123178605013],
-  [0, 0.457142857142857],
-  [1.154405394739968, 0.240123178605013],
-  [2.366759410734541, 3.07571239675865e-2],
-  [3.750439717725742, 5.48268855972218e-4],
-] as const;
+/** Of more readings of one note than this, those nearest their median count: the sum over slips doubles with each. */
+const MOST_READINGS = 6;
+
+/** Beyond this many standard deviations the normal term is below 1e-14 of its peak. */
+const FAR_OFF = 8;
 
 /**
  * A table of likelihoods over notes and sizes, for any common bias and scatter.
  *
- *     p(yᵢ | d, b, σ) = Π over the readings of a note, its own wear w averaged out:
- *         (1 − ε) · N(y; d + b + w, s²) + ε · Cauchy(y; d, c)        w ~ N(0, σ²/2),  s² = max(σ²/2, u²)
+ *     p(y₁ … y_m | d, b, σ) = Σ_S  Π_{j∉S} ε·Cauchy(yⱼ; d, c)  ·  (1 − ε)^|S| · N(y_S; d + b, s²·I + τ²·11ᵀ)
  *
- * ε is the share of slips, c the distance within which half of them lie: the wide second term keeps a wild reading from
- * saying anything about its note. It does not follow the bias, so it is worked out once.
+ * The sum goes over every set S of readings that are no slips. ε is the share of slips and c the distance within which
+ * half of them lie: that wide term keeps a wild reading from saying anything about its note, and as it does not follow the
+ * bias it is worked out once. Readings of one note share its own wear, τ² = σ²/2; what is left of the variance, or the
+ * uncertainty that was stated where that is more, each has for itself: s² = max(σ²/2, u²). An unworn reading has neither
+ * bias nor wear, only the zero of the instrument.
  *
  * Source: contaminated normal as in P. J. Huber, *Robust Statistics*, 1981, ch. 1; from memory. The parts of the mixture
  * are our own.
  */
 export class WireReadingLikelihood {
-  private readonly notes: number;
-  private readonly slip: Float64Array[];
+  private readonly notes: readonly NoteReadings[];
   readonly table: Float64Array;
 
   constructor(
-    private readonly readings: readonly (readonly WireReadingInMicrometres[])[],
+    readings: readonly (readonly WireReadingInMicrometres[])[],
     /** Thick to thin, micrometres. */
     private readonly diameters: readonly number[],
     private readonly rules: LikelihoodRules,
   ) {
-    this.notes = readings.length;
-    this.table = new Float64Array(this.notes * diameters.length).fill(1);
-    this.slip = readings.map((ofNote) =>
-      Float64Array.from({ length: ofNote.length * diameters.length }, (_, index) => {
-        const reading = ofNote[Math.floor(index / diameters.length)]!;
-        return this.slipTerm(reading.diameter - diameters[index % diameters.length]!);
-      }),
-    );
+    this.notes = readings.map((ofNote) => {
+      const worn = nearestTheMedian(ofNote.filter((reading) => !reading.isUnworn));
+      const unworn = ofNote.filter((reading) => reading.isUnworn);
+      return {
+        worn: worn.map((reading) => this.withSlips(reading)),
+        unworn: unworn.map((reading) => this.withSlips(reading)),
+      };
+    });
+    this.table = new Float64Array(readings.length * diameters.length);
   }
 
-  private slipTerm(distance: number): number {
+  private withSlips(reading: WireReadingInMicrometres): ReadingWithSlips {
     const { slipShare, slipDistance } = this.rules;
-    return slipShare / (Math.PI * slipDistance * (1 + (distance / slipDistance) ** 2));
+    const slip = Float64Array.from(this.diameters, (diameter) => {
+      const distance = (reading.diameter - diameter) / slipDistance;
+      return slipShare / (Math.PI * slipDistance * (1 + distance * distance));
+    });
+    return { diameter: reading.diameter, standardUncertainty: reading.standardUncertainty, slip };
   }
 
   /** Fills `table` for a bias and a scatter; index note · sizes + rank. */
   fill(bias: number, scatter: number): Float64Array {
-    for (let note = 0; note < this.notes; note += 1) {
-      const count = this.readings[note]!.length;
-      if (count === 1) this.fillFromOne(note, bias, scatter);
-      else if (count > 1) this.fillFromSeveral(note, bias, scatter);
-    }
+    this.table.fill(1);
+    this.notes.forEach(({ worn, unworn }, note) => {
+      if (worn.length === 1) this.multiplyByOne(note, worn[0]!, { bias, ownWear: OWN_WEAR_SHARE, scatter });
+      else if (worn.length > 1) this.multiplyBySeveral(note, worn, { bias, scatter });
+      for (const reading of unworn)
+        this.multiplyByOne(note, reading, { bias: undefined, ownWear: 0, scatter });
+    });
     return this.table;
   }
 
-  private fillFromOne(note: number, bias: number, scatter: number): void {
-    const { diameters, table } = this;
-    const reading = this.readings[note]![0]!;
-    const slip = this.slip[note]!;
-    const { offset, spread } = this.ownLaw(reading, bias, scatter);
-    const variance = spread ** 2 + (reading.isUnworn ? 0 : SHARED_SHARE * scatter ** 2);
-    const height = (1 - this.rules.slipShare) / Math.sqrt(2 * Math.PI * variance);
+  /** The part of the standard deviation that a reading has for itself. */
+  private static spread(reading: ReadingWithSlips, scatter: number): number {
+    return Math.max(Math.sqrt(1 - OWN_WEAR_SHARE) * scatter, reading.standardUncertainty);
+  }
+
+  private multiplyByOne(
+    note: number,
+    reading: ReadingWithSlips,
+    { bias, ownWear, scatter }: { bias: number | undefined; ownWear: number; scatter: number },
+  ): void {
+    const { diameters, table, rules } = this;
+    const zero = bias === undefined ? rules.zeroUncertainty : 0;
+    const variance = WireReadingLikelihood.spread(reading, scatter) ** 2 + zero ** 2 + ownWear * scatter ** 2;
+    const height = (1 - rules.slipShare) / Math.sqrt(2 * Math.PI * variance);
     const steepness = -0.5 / variance;
+    const unbiased = reading.diameter - (bias ?? 0);
     const row = note * diameters.length;
     for (let rank = 0; rank < diameters.length; rank += 1) {
-      const distance = reading.diameter - diameters[rank]! - offset;
+      const distance = unbiased - diameters[rank]!;
       const power = steepness * distance * distance;
-      // Beyond eight standard deviations the normal term is below 1e-14 of its peak.
-      table[row + rank] = slip[rank]! + (power > -32 ? height * Math.exp(power) : 0);
+      table[row + rank]! *=
+        reading.slip[rank]! + (power > -0.5 * FAR_OFF ** 2 ? height * Math.exp(power) : 0);
     }
   }
 
-  private fillFromSeveral(note: number, bias: number, scatter: number): void {
-    const { diameters, table } = this;
-    const readings = this.readings[note]!;
-    const slip = this.slip[note]!;
-    const laws = readings.map((reading) => this.ownLaw(reading, bias, scatter));
-    const ownWear = Math.sqrt(SHARED_SHARE) * scatter;
+  private multiplyBySeveral(
+    note: number,
+    worn: readonly ReadingWithSlips[],
+    { bias, scatter }: { bias: number; scatter: number },
+  ): void {
+    const { diameters, table, rules } = this;
+    const sets = setSums(worn, scatter, 1 - rules.slipShare);
+    const reach = FAR_OFF * Math.hypot(scatter, ...worn.map((reading) => reading.standardUncertainty));
     const row = note * diameters.length;
     for (let rank = 0; rank < diameters.length; rank += 1) {
-      let mean = 0;
-      for (const [node, weight] of NORMAL_NODES) {
-        let product = weight;
-        for (let index = 0; index < readings.length; index += 1) {
-          const { offset, spread } = laws[index]!;
-          const reading = readings[index]!;
-          const wear = reading.isUnworn ? 0 : node * ownWear;
-          const distance = (reading.diameter - diameters[rank]! - offset - wear) / spread;
-          const normal =
-            distance * distance < 64
-              ? Math.exp(-0.5 * distance * distance) / (spread * Math.sqrt(2 * Math.PI))
-              : 0;
-          product *= slip[index * diameters.length + rank]! + (1 - this.rules.slipShare) * normal;
-        }
-        mean += product;
+      const expected = diameters[rank]! + bias;
+      const isNear = worn.some((reading) => Math.abs(reading.diameter - expected) < reach);
+      let sum = 0;
+      for (let set = isNear ? sets.length - 1 : 0; set >= 0; set -= 1) {
+        let slips = 1;
+        for (let index = 0; index < worn.length; index += 1)
+          if ((set & (1 << index)) === 0) slips *= worn[index]!.slip[rank]!;
+        const { height, precision, weighed, squares, pull } = sets[set]!;
+        const off = weighed - expected * precision;
+        // Σ r²/s² less what the wear of the note takes up: (Σ r/s²)² / (Σ 1/s² + 1/τ²).
+        const power = squares - expected * (2 * weighed - expected * precision) - off * off * pull;
+        sum += slips * height * Math.exp(-0.5 * power);
       }
-      table[row + rank] = mean;
+      table[row + rank]! *= sum;
     }
   }
+}
 
-  /** Where the readings of a size lie, and how far they scatter apart from what their note has in common. */
-  private ownLaw(
-    { standardUncertainty, isUnworn }: WireReadingInMicrometres,
-    bias: number,
-    scatter: number,
-  ): { offset: number; spread: number } {
-    const spread = Math.max(Math.sqrt(1 - SHARED_SHARE) * scatter, standardUncertainty);
-    return isUnworn
-      ? { offset: 0, spread: Math.hypot(spread, this.rules.zeroUncertainty) }
-      : { offset: bias, spread };
-  }
+interface ReadingWithSlips {
+  readonly diameter: number;
+  readonly standardUncertainty: number;
+  /** The slip term of this reading, by rank. */
+  readonly slip: Float64Array;
+}
+
+interface NoteReadings {
+  readonly worn: readonly ReadingWithSlips[];
+  readonly unworn: readonly ReadingWithSlips[];
+}
+
+/** What the normal term of one set of readings needs: Σ 1/s², Σ y/s², Σ y²/s², 1/(Σ 1/s² + 1/τ²), and its height. */
+interface SetSums {
+  readonly precision: number;
+  readonly weighed: number;
+  readonly squares: number;
+  readonly pull: number;
+  readonly height: number;
+}
+
+/** For every set of readings, as the bits of its index. */
+function setSums(worn: readonly ReadingWithSlips[], scatter: number, goodShare: number): SetSums[] {
+  const ownPrecision = 1 / (OWN_WEAR_SHARE * scatter ** 2);
+  const variances = worn.map(({ standardUncertainty }) =>
+    Math.max((1 - OWN_WEAR_SHARE) * scatter ** 2, standardUncertainty ** 2),
+  );
+  return Array.from({ length: 1 << worn.length }, (_, set): SetSums => {
+    let [precision, weighed, squares, height] = [0, 0, 0, 1];
+    for (let index = 0; index < worn.length; index += 1) {
+      if ((set & (1 << index)) === 0) continue;
+      const [y, variance] = [worn[index]!.diameter, variances[index]!];
+      precision += 1 / variance;
+      weighed += y / variance;
+      squares += (y * y) / variance;
+      height *= goodShare / Math.sqrt(2 * Math.PI * variance);
+    }
+    const pull = 1 / (precision + ownPrecision);
+    return { precision, weighed, squares, pull, height: height * Math.sqrt(ownPrecision * pull) };
+  });
+}
+
+function nearestTheMedian(
+  readings: readonly WireReadingInMicrometres[],
+): readonly WireReadingInMicrometres[] {
+  if (readings.length <= MOST_READINGS) return readings;
+  const sorted = [...readings].sort((a, b) => a.diameter - b.diameter);
+  const median = sorted[sorted.length >> 1]!.diameter;
+  return sorted
+    .sort((a, b) => Math.abs(a.diameter - median) - Math.abs(b.diameter - median))
+    .slice(0, MOST_READINGS);
+}
+
+/** Where a mean over a normal law is taken, in standard deviations, and with what weight. */
+export type NormalNode = readonly [node: number, weight: number];
+
+/**
+ * Evenly spaced nodes over a normal law, to 3.5 standard deviations on either side. Even spacing integrates anything
+ * smooth and bell-shaped very fast (Poisson's summation formula, any handbook of numerical analysis).
+ */
+export function normalNodes(spacing: number): NormalNode[] {
+  const reach = Math.floor(3.5 / spacing);
+  const nodes = Array.from({ length: 2 * reach + 1 }, (_, index) => (index - reach) * spacing);
+  const sum = nodes.reduce((total, node) => total + Math.exp(-0.5 * node * node), 0);
+  return nodes.map((node) => [node, Math.exp(-0.5 * node * node) / sum]);
 }
