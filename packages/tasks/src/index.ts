@@ -12,13 +12,16 @@ export {
   type ColumnMeaning,
   columnMappingSchema,
   columnMeaningSchema,
+  parseMapping,
   suggestMapping,
 } from './import/column-mapping.ts';
 export {
   type CellChange,
   type CellProblem,
   type CellQuestion,
+  cellChangeSchema,
   type ImportPlan,
+  parseCellChanges,
   planImport,
 } from './import/plan-import.ts';
 export {
@@ -27,7 +30,17 @@ export {
   MOST_ROWS,
   type ReadTable,
   readTable,
+  requireTableSize,
 } from './import/read-table.ts';
+// Wire sizes from worn readings
+export {
+  type InferredWireSize,
+  type InferredWireSizes,
+  inferredWireSizes,
+  type WireLatticeName,
+  wireLatticeNames,
+  wireLattices,
+} from './infer-wire-sizes.ts';
 // Jobs
 export { type ListedJob, listJobs } from './list-jobs.ts';
 // Papers
