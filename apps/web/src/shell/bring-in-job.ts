@@ -1,7 +1,5 @@
 import { readJournalLines, type Ulid } from '@becket/journal';
 import type { JournalStore } from '@becket/store';
-import { openDemoJob } from '@becket/tasks';
-import type { Device } from '../desk/device.ts';
 
 /** A job that was brought in, and what of its file could not be read. */
 export interface BroughtIn {
@@ -33,10 +31,4 @@ export async function bringInJobFile(store: JournalStore, file: File): Promise<B
       ? undefined
       : `${entries.length} whole entries of '${file.name}' were brought in. ${first.problem} ${unread.length > 1 ? `${unread.length - 1} further lines could not be read. ` : ''}Keep the file, and save the job again where it came from.`;
   return { job, notice };
-}
-
-/** A demo job of an invented piano, on this device. */
-export async function openDemo(device: Device): Promise<Ulid> {
-  const { id } = await openDemoJob(device.context());
-  return id;
 }

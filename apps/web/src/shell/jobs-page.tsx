@@ -8,7 +8,7 @@ import { Field } from '../parts/field.tsx';
 import { useObservable } from '../parts/observable.ts';
 import { PianoFields } from '../piano/piano-fields.tsx';
 import { emptyPianoForm, type PianoFormProblems, readPianoForm } from '../piano/piano-form.ts';
-import { bringInJobFile, openDemo } from './bring-in-job.ts';
+import { bringInJobFile } from './bring-in-job.ts';
 import { type JobLine, jobLines } from './job-list.ts';
 
 /** The start place: every job, and the ways to begin one. */
@@ -33,6 +33,11 @@ export function JobsPage() {
     } catch (error) {
       setProblem(sentenceOf(error));
     }
+  }
+
+  async function openDemo(): Promise<string> {
+    const demo = await import('./open-demo.ts');
+    return demo.openDemo(device.context());
   }
 
   async function bringIn(file: File): Promise<void> {
@@ -79,7 +84,7 @@ export function JobsPage() {
         <section aria-labelledby="other-ways">
           <h2 id="other-ways">Other ways to begin</h2>
           <p>Look around in an invented grand of 1.8 m, with messy readings, gaps and two wrong ones.</p>
-          <button type="button" className="button" onClick={() => attempt(() => openDemo(device))}>
+          <button type="button" className="button" onClick={() => attempt(openDemo)}>
             Open the demo job
           </button>
           <p>

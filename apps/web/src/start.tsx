@@ -1,4 +1,3 @@
-import './desk/without-eval.ts';
 import { createRoot } from 'react-dom/client';
 import './shell/look.css';
 import { newDeviceName, startDevice, strongRandom } from './desk/device.ts';
