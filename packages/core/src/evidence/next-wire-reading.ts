@@ -1,6 +1,4 @@
-import { inMicrometres } from '../units/index.ts';
 import { type PreparedInference, preparedInference, type WireInferenceProblem } from './wire-inference.ts';
-import { normalNodes } from './wire-reading-likelihood.ts';
 
 /** What one further reading would be worth. */
 export interface NextWireReading {
@@ -28,8 +26,9 @@ export interface NextWireReadingOptions {
  *
  *     E[wrong after] = Σ_y P(y) · Σ_j (1 − max_l P(size_j = l | readings, y))
  *
- * P(y) is the mixture over the sizes the note may have and over bias and scatter as far as they are known; y is summed
- * over seven values a size. A reading where nothing wore the wire also tells wear from a thinner size, and where sizes
+ * P(y) is the mixture over the sizes the note may have and over bias and scatter as far as they are known, given what has
+ * been read of the note already: a second reading of the same wire shares its wear, and says less. y is summed in steps of
+ * 2.5 µm. A reading where nothing wore the wire also tells wear from a thinner size, and where sizes
  * could all be shifted by a step it is worth most.
  *
  * Each note counts once, whether it has been read or not. "Wrong" here takes each note by itself at its most probable size.
@@ -72,7 +71,7 @@ export function nextWireReadings(
         note,
         at,
         expectedWrongNow,
-        expectedWrongAfter: expectedWrongAfter(joint, parts, at),
+        expectedWrongAfter: expectedWrongAfter(joint, parts, { at, wrongNow: expectedWrongNow, posterior }),
         sizes: likely,
         hasReading: problem.notes[note]!.length > 0,
       }),
@@ -133,6 +132,7 @@ function worldsOf({ cells, likelihood, model }: PreparedInference): World[] {
 
 /** For each world and each size that a note may have: the chance of it, and the odds of all notes if it were so. */
 interface Joint {
+  readonly note: number;
   readonly ranks: readonly number[];
   readonly branches: readonly {
     readonly world: World;
@@ -166,63 +166,59 @@ function jointWith(
     }),
   );
   const sum = branches.reduce((total, branch) => total + branch.weight, 0);
-  return { ranks, branches: branches.map((branch) => ({ ...branch, weight: branch.weight / sum })) };
+  return { note, ranks, branches: branches.map((branch) => ({ ...branch, weight: branch.weight / sum })) };
 }
 
-/** What a reading may show, a standard deviation apart. */
-const SHOWN_NODES = normalNodes(1);
+/** Readings are imagined this many micrometres apart, and this many standard deviations beyond the sizes in question. */
+const SHOWN_STEP = 2.5;
+const SHOWN_REACH = 4;
 
+/**
+ * Expected number of wrong notes once the note of `joint` has been read: the chance of each y with the odds that it would
+ * leave, summed over y. What is missing of all chances is a slip further off, which would tell nothing.
+ */
 function expectedWrongAfter(
-  { ranks, branches }: Joint,
-  { model, rules, diametersThickToThin }: PreparedInference,
-  at: NextWireReading['at'],
+  { note, ranks, branches }: Joint,
+  { model, readings, likelihoodOf, diametersThickToThin }: PreparedInference,
+  {
+    at,
+    wrongNow,
+    posterior,
+  }: {
+    readonly at: NextWireReading['at'];
+    readonly wrongNow: number;
+    readonly posterior: Float64Array;
+  },
 ): number {
   const { notes, sizes } = model;
   const isUnworn = at === 'unworn';
-  const lawOf = ({ bias, scatter }: World, rank: number) => ({
-    mean: diametersThickToThin[rank]! + (isUnworn ? 0 : bias),
-    // An unworn reading has only the hand and the zero in it; half of the variance of the others is wear.
-    deviation: isUnworn ? Math.hypot(scatter * Math.SQRT1_2, inMicrometres(rules.zeroUncertainty)) : scatter,
-  });
-  const slip = rules.slipShare;
-  const densityOf = (y: number, world: World, rank: number) => {
-    const { mean, deviation } = lawOf(world, rank);
-    const distance = (y - mean) / deviation;
-    const apart = (y - diametersThickToThin[rank]!) / inMicrometres(rules.slipDistance);
-    const wide = slip / (Math.PI * inMicrometres(rules.slipDistance) * (1 + apart * apart));
-    return ((1 - slip) * Math.exp(-0.5 * distance * distance)) / (deviation * Math.sqrt(2 * Math.PI)) + wide;
-  };
+  const biases = branches.map(({ world }) => (isUnworn ? 0 : world.bias));
+  const reach = SHOWN_REACH * Math.max(...branches.map(({ world }) => world.scatter));
+  const thickest = diametersThickToThin[Math.min(...ranks)]! + Math.max(...biases) + reach;
+  const thinnest = diametersThickToThin[Math.max(...ranks)]! + Math.min(...biases) - reach;
+  const own = readings[note]!;
+  const before = likelihoodOf([own]);
+  const seenBefore = branches.map(({ world, rank }) => before.fill(world.bias, world.scatter)[rank]!);
+  // Only the sizes that a note may have at all, as places in a table of note · sizes + rank.
+  const places = Array.from(posterior.keys()).filter((place) => posterior[place]! > 1e-3);
   const mixed = new Float64Array(notes * sizes);
-  let expected = 0;
-  for (const rank of ranks) {
-    const ofRank = branches.filter((branch) => branch.rank === rank);
-    const chance = ofRank.reduce((sum, branch) => sum + branch.weight, 0);
-    if (chance === 0) continue;
-    // One law for what this size would show, over all worlds.
-    const mean =
-      ofRank.reduce((sum, { world, weight }) => sum + weight * lawOf(world, rank).mean, 0) / chance;
-    const variance =
-      ofRank.reduce((sum, { world, weight }) => {
-        const law = lawOf(world, rank);
-        return sum + weight * (law.deviation ** 2 + (law.mean - mean) ** 2);
-      }, 0) / chance;
-    for (const [node, share] of SHOWN_NODES) {
-      const y = mean + node * Math.sqrt(variance);
-      mixed.fill(0);
-      let total = 0;
-      for (const { world, rank: other, weight, marginals } of branches) {
-        const joint = weight * densityOf(y, world, other);
-        total += joint;
-        for (let index = 0; index < mixed.length; index += 1) mixed[index]! += joint * marginals[index]!;
-      }
-      let right = 0;
-      for (let note = 0; note < notes; note += 1) {
-        let most = 0;
-        for (let other = 0; other < sizes; other += 1) most = Math.max(most, mixed[note * sizes + other]!);
-        right += most / total;
-      }
-      expected += chance * share * (notes - right);
+  let chanceOfAll = 0;
+  let right = 0;
+  for (let y = thinnest; y <= thickest; y += SHOWN_STEP) {
+    const after = likelihoodOf([[...own, { diameter: y, standardUncertainty: 0, isUnworn }]]);
+    mixed.fill(0);
+    branches.forEach(({ world, rank, weight, marginals }, index) => {
+      const density = after.fill(world.bias, world.scatter)[rank]! / seenBefore[index]!;
+      const joint = weight * density * SHOWN_STEP;
+      chanceOfAll += joint;
+      for (const place of places) mixed[place]! += joint * marginals[place]!;
+    });
+    const most = new Float64Array(notes);
+    for (const place of places) {
+      const other = Math.floor(place / sizes);
+      most[other] = Math.max(most[other]!, mixed[place]!);
     }
+    right += most.reduce((sum, chance) => sum + chance, 0);
   }
-  return expected;
+  return chanceOfAll * notes - right + Math.max(0, 1 - chanceOfAll) * wrongNow;
 }

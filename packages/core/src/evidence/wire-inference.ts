@@ -195,6 +195,11 @@ export function inferWireSizes(problem: WireInferenceProblem): WireInference {
 /** A problem in the terms of the model. */
 export interface PreparedInference {
   readonly likelihood: WireReadingLikelihood;
+  /** Readings by note, and the likelihood of any others under the same rules. */
+  readonly readings: readonly (readonly WireReadingInMicrometres[])[];
+  readonly likelihoodOf: (
+    readings: readonly (readonly WireReadingInMicrometres[])[],
+  ) => WireReadingLikelihood;
   readonly model: ScheduleModel;
   /** For each rank, thickest first, the indices into `diameters` that it stands for. */
   readonly order: readonly (readonly number[])[];
@@ -246,11 +251,13 @@ export function preparedInference(problem: WireInferenceProblem): PreparedInfere
     stampOdds: rules.stampOdds,
   });
   const diametersThickToThin = thickToThin.map(inMicrometres);
-  const likelihood = new WireReadingLikelihood(readings, diametersThickToThin, {
-    slipShare: rules.slipShare,
-    slipDistance: inMicrometres(rules.slipDistance),
-    zeroUncertainty: inMicrometres(rules.zeroUncertainty),
-  });
+  const likelihoodOf: PreparedInference['likelihoodOf'] = (some) =>
+    new WireReadingLikelihood(some, diametersThickToThin, {
+      slipShare: rules.slipShare,
+      slipDistance: inMicrometres(rules.slipDistance),
+      zeroUncertainty: inMicrometres(rules.zeroUncertainty),
+    });
+  const likelihood = likelihoodOf(readings);
   const readingCount = readings.reduce((sum, ofNote) => sum + ofNote.length, 0);
   const cells = weighedCells({
     grid: biasScatterGrid({
@@ -262,7 +269,7 @@ export function preparedInference(problem: WireInferenceProblem): PreparedInfere
     }),
     logEvidence: (bias, scatter) => model.logEvidence(likelihood.fill(bias, scatter)),
   });
-  return { likelihood, model, order, diametersThickToThin, rules, cells };
+  return { likelihood, readings, likelihoodOf, model, order, diametersThickToThin, rules, cells };
 }
 
 /** No change before the minimum run is full; from there on as the rules say. */

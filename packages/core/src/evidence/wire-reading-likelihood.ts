@@ -22,7 +22,7 @@ export interface LikelihoodRules {
 }
 
 /** Of the scatter between notes, the share of the variance that all readings of one note have in common: its own wear. */
-export const OWN_WEAR_SHARE = 0.5;
+const OWN_WEAR_SHARE = 0.5;
 
 /** Of more readings of one note than this, those nearest their median count: the sum over slips doubles with each. */
 const MOST_READINGS = 6;
@@ -190,18 +190,4 @@ function nearestTheMedian(
   return sorted
     .sort((a, b) => Math.abs(a.diameter - median) - Math.abs(b.diameter - median))
     .slice(0, MOST_READINGS);
-}
-
-/** Where a mean over a normal law is taken, in standard deviations, and with what weight. */
-export type NormalNode = readonly [node: number, weight: number];
-
-/**
- * Evenly spaced nodes over a normal law, to 3.5 standard deviations on either side. Even spacing integrates anything
- * smooth and bell-shaped very fast (Poisson's summation formula, any handbook of numerical analysis).
- */
-export function normalNodes(spacing: number): NormalNode[] {
-  const reach = Math.floor(3.5 / spacing);
-  const nodes = Array.from({ length: 2 * reach + 1 }, (_, index) => (index - reach) * spacing);
-  const sum = nodes.reduce((total, node) => total + Math.exp(-0.5 * node * node), 0);
-  return nodes.map((node) => [node, Math.exp(-0.5 * node * node) / sum]);
 }

@@ -1,5 +1,6 @@
 import type { ComputeKind } from './compute-kind.ts';
 import { downbearingAngle, downbearingRise } from './downbearing.ts';
+import { gaugeInference } from './gauge-inference.ts';
 import { modes } from './modes.ts';
 import { octave } from './octave.ts';
 import { pinTorque } from './pin-torque.ts';
@@ -19,4 +20,5 @@ export const computeKinds: readonly ComputeKind[] = [
   pinTorque,
   octave,
   rescalePlain,
+  gaugeInference,
 ];
