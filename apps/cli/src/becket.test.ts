@@ -1,5 +1,5 @@
-import { execFile } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { execFile, spawn } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
@@ -52,7 +52,12 @@ describe('becket', () => {
     const slipped = await becket('bring-in', job, csv, '--try');
     expect(slipped.status).toBe(0);
     expect(slipped.out).toContain('would be brought in');
-    const broughtIn = await becket('--json', 'bring-in', job, csv, '--correct', '4:Length (mm)=360');
+    const unsaid = await becket('bring-in', job, csv, '--correct', '4:Length (mm)=360');
+    expect(unsaid).toMatchObject({ status: 2, out: '' });
+    expect(unsaid.talk).toContain('without a reason');
+    const broughtIn = await becket(
+      ...['--json', 'bring-in', job, csv, '--correct', '4:Length (mm)=360', '--reason', 'a digit is missing'],
+    );
     expect(broughtIn.status).toBe(0);
     expect(json(broughtIn)).toMatchObject({ stored: true, counts: { readings: 8, notes: 3 } });
 
@@ -112,7 +117,8 @@ describe('becket', () => {
     expect(await becket('bring-in', job, join(folder, 'not-there.csv'))).toMatchObject({ status: 4 });
     expect((await becket('show', '01ARYZ6S410000000000000000')).status).toBe(4);
     expect((await becket('restring')).status).toBe(2);
-    expect((await becket('strip-check', job, '--accept', 'felts/bass')).status).toBe(3);
+    expect((await becket('strip-check', job, '--accept', 'felts/bass')).status).toBe(2);
+    expect((await becket('strip-check', job, '--accept', 'no/gap', '--reason', 'a test')).status).toBe(3);
   });
 
   it('reads Latin-1 and says so on stderr', async () => {
@@ -124,5 +130,75 @@ describe('becket', () => {
     const ended = await becket('bring-in', job, csv);
     expect(ended.status).toBe(0);
     expect(ended.talk).toContain('Latin-1');
+  });
+
+  it('brings in the messy table of the invented grand, once its two wrong cells are put right', async () => {
+    const grand = resolve(import.meta.dirname, '../../../examples/grand');
+    const { job } = json(await becket('--json', 'new', 'An invented grand'));
+    const described = await becket('--json', 'describe', job, join(grand, 'job.json'));
+    expect(json(described)).toMatchObject({ sections: 4, notes: 88 });
+
+    const bringIn = ['bring-in', job, join(grand, 'readings.csv'), '--mapping', join(grand, 'mapping.json')];
+    const refused = await becket(...bringIn);
+    expect(refused).toMatchObject({ status: 3, out: '' });
+    expect(refused.talk).toContain("column 'Wire A (inch)'");
+    expect(refused.talk).toMatch(/In question: Row 21, column 'Length \(mm\)'.* Was 470 meant\?/);
+    const done = await becket('--json', ...bringIn, '--changes', join(grand, 'corrections.json'));
+    expect(json(done)).toMatchObject({ stored: true, questions: [], counts: { notes: 88 } });
+    // The same file again would double every reading.
+    expect((await becket(...bringIn, '--changes', join(grand, 'corrections.json'))).status).toBe(3);
+
+    const scale = json(await becket('--json', 'scale', job));
+    expect(scale.notes).toHaveLength(79);
+    expect(scale.notComputed.map(({ note }: { note: string }) => note)).toContain('G#2');
+  });
+
+  it('refuses a file of the wrong kind in one sentence', async () => {
+    const { job } = json(await becket('--json', 'new', 'Fifth', '--form', 'grand'));
+    const csv = file('good.csv', 'Note,Wire (mm)\nA4,0.98\n');
+    const broken = file('broken.json', '{"columns": [');
+    const odd = file('odd.json', '{"columns": [{"is": "colour"}]}');
+    for (const [path, words] of [
+      [broken, /broken\.json: JSON is needed/],
+      [odd, /odd\.json as a mapping of columns: columns\.0/],
+    ] as const) {
+      const ended = await becket('bring-in', job, csv, '--mapping', path);
+      expect(ended.status).toBe(3);
+      expect(ended.talk).toMatch(words);
+      expect(ended.talk.trim().split('\n')).toHaveLength(1);
+    }
+  });
+
+  it('does not make a store in a mistyped folder', async () => {
+    const mistyped = join(folder, 'dtaa');
+    const ended = await becket('--data', mistyped, 'jobs');
+    expect(ended).toMatchObject({ status: 4, out: '' });
+    expect(existsSync(mistyped)).toBe(false);
+  });
+
+  it('serves an invented piano to this computer until it is told to stop', async () => {
+    const data = join(folder, 'served');
+    const server = spawn(process.execPath, [binary, '--data', data, 'serve', '--port', '0', '--demo']);
+    try {
+      const url = await new Promise<string>((found, failed) => {
+        let out = '';
+        server.stdout.on('data', (piece) => {
+          out += piece;
+          const address = /http:\S+/.exec(out)?.[0];
+          if (address !== undefined) found(address);
+        });
+        server.on('exit', () => failed(new Error(`ended before it served: ${out}`)));
+      });
+      expect((await fetch(`${url}health`)).status).toBe(200);
+      const jobs = (await (await fetch(`${url}jobs`)).json()) as unknown;
+      expect(JSON.stringify(jobs)).toContain('invented grand');
+      const ended = new Promise((done) => server.on('exit', done));
+      server.kill('SIGTERM');
+      expect(await ended).toBe(0);
+    } finally {
+      server.kill('SIGKILL');
+    }
+    expect((await becket('serve', '--port', 'many')).status).toBe(2);
+    expect((await becket('serve', '--host', '0.0.0.0')).status).toBe(3);
   });
 });

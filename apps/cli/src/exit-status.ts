@@ -7,7 +7,7 @@ export const exitStatus = {
   wrongUse: 2,
   /** A file, cell or value given to the command cannot be used. Nothing was stored. */
   badInput: 3,
-  /** There is no such job, paper or file. */
+  /** There is no such job, paper, file or store. */
   notFound: 4,
   /** The record is sealed, or gaps are open: the job does not allow this now. */
   notNow: 5,

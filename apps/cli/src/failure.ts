@@ -1,11 +1,12 @@
 import { type ErrorCode, errorAnswer } from '@becket/contract';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
+import { NoStore, WrongUse } from './refusals.ts';
 
 /** A failure as the technician reads it, and the status the program ends with. */
 export interface Failure {
   readonly sentence: string;
   readonly status: ExitStatus;
-  readonly code: ErrorCode | 'file-not-found';
+  readonly code: ErrorCode | 'file-not-found' | 'store-not-found' | 'wrong-use' | 'cannot-listen';
   readonly details?: Readonly<Record<string, unknown>> | undefined;
 }
 
@@ -24,6 +25,19 @@ const statusOfCode: Partial<Record<ErrorCode, ExitStatus>> = {
 
 /** The one place where an error becomes what is said and how the program ends. */
 export function failureOf(error: unknown): Failure {
+  if (error instanceof WrongUse) {
+    return {
+      sentence: `${error.message} Try becket --help.`,
+      status: exitStatus.wrongUse,
+      code: 'wrong-use',
+    };
+  }
+  if (error instanceof NoStore) {
+    return { sentence: error.message, status: exitStatus.notFound, code: 'store-not-found' };
+  }
+  if (error instanceof Error && ['CannotListen', 'AccountsNeeded'].includes(error.name)) {
+    return { sentence: error.message, status: exitStatus.badInput, code: 'cannot-listen' };
+  }
   const answer = errorAnswer(error);
   if (answer !== undefined) {
     const { code, message, details } = answer;

@@ -1,9 +1,17 @@
-import { failureOf } from './failure.ts';
+import { exitStatus } from './exit-status.ts';
 import { becketProgram } from './program.ts';
 
+// A reader that has seen enough, such as `head`, is no failure.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(exitStatus.done);
+});
+
 try {
-  await becketProgram().parseAsync();
+  await (await becketProgram(process.argv.slice(2))).parseAsync();
 } catch (error) {
+  // Only now: a command that goes well starts without the list of what can go wrong.
+  const { failureOf } = await import('./failure.ts');
   const { sentence, status, code, details } = failureOf(error);
   if (process.argv.includes('--json'))
     process.stdout.write(`${JSON.stringify({ error: { code, message: sentence, details } })}\n`);

@@ -12,6 +12,7 @@ const commands: Readonly<Record<string, () => Promise<Register>>> = {
   'bring-in': async () => (await import('./commands/bring-in.ts')).registerBringIn,
   show: async () => (await import('./commands/show.ts')).registerShow,
   'strip-check': async () => (await import('./commands/strip-check.ts')).registerStripCheck,
+  sizes: async () => (await import('./commands/sizes.ts')).registerSizes,
   scale: async () => (await import('./commands/scale.ts')).registerScale,
   papers: async () => (await import('./commands/papers.ts')).registerPapers,
   compute: async () => (await import('./commands/compute.ts')).registerCompute,

@@ -19,7 +19,7 @@ export function table(header: readonly string[], rows: readonly (readonly string
     Math.max(name.length, ...rows.map((row) => (row[column] ?? '').length)),
   );
   const isNumeric = header.map((_, column) =>
-    rows.every((row) => /^[-+.]?\d|^$|^—$/.test(row[column] ?? '')),
+    rows.every((row) => /^([-+.]?\d[\d.,e+-]*|—|)$/.test(row[column] ?? '')),
   );
   const line = (cells: readonly string[]) =>
     cells

@@ -1,9 +1,11 @@
 import { randomBytes } from 'node:crypto';
+import { existsSync } from 'node:fs';
 import { hostname, userInfo } from 'node:os';
 import { newUlid } from '@becket/journal';
 import type { JournalStore } from '@becket/store';
 import { databaseFileIn, openSqliteStore } from '@becket/store/sqlite';
 import type { TaskContext } from '@becket/tasks';
+import { NoStore } from './refusals.ts';
 
 /** Options that every command understands. */
 export interface CommonOptions {
@@ -12,11 +14,17 @@ export interface CommonOptions {
   readonly by?: string;
 }
 
-/** Opens the store of a data folder, does the work with it, and closes it whatever happens. */
+/**
+ * Opens the store of a data folder, does the work with it, and closes it whatever happens.
+ *
+ * Throws: NoStore, unless the command may begin one; so that a mistyped folder is not made.
+ */
 export async function inWorkshop<Result>(
   options: CommonOptions,
   work: (context: TaskContext) => Promise<Result>,
+  { mayBegin = false }: { readonly mayBegin?: boolean } = {},
 ): Promise<Result> {
+  if (!mayBegin && !existsSync(databaseFileIn(options.data))) throw new NoStore(options.data);
   const store = await openSqliteStore(databaseFileIn(options.data));
   try {
     return await work(contextOver(store, options.by));

@@ -4,22 +4,28 @@ import {
   bringInReadings,
   type CellChange,
   CellsNotReadable,
-  columnMappingSchema,
-  LARGEST_FILE_BYTES,
+  type ColumnMapping,
+  parseCellChanges,
+  parseMapping,
   planImport,
+  type ReadTable,
   readJob,
   readTable,
+  requireTableSize,
   suggestMapping,
 } from '@becket/tasks';
 import type { Command } from 'commander';
+import { jsonFrom } from '../json-file.ts';
+import { WrongUse } from '../refusals.ts';
 import { talk } from '../talk.ts';
 import { type CommonOptions, inWorkshop } from '../workshop.ts';
 
 interface BringInOptions extends CommonOptions {
   readonly mapping?: string;
+  readonly changes?: string;
   readonly correct: readonly string[];
   readonly leaveOut: readonly string[];
-  readonly reason: string;
+  readonly reason?: string;
   readonly try?: boolean;
   readonly showMapping?: boolean;
 }
@@ -35,59 +41,84 @@ export function registerBringIn(program: Command): void {
     .argument('<file>', 'the CSV')
     .option('--mapping <file>', 'JSON: what each column means; guessed from the column names without it')
     .option('--show-mapping', 'print the mapping that would be used, as JSON, and stop')
+    .option('--changes <file>', 'JSON: cells to correct or to leave out, each with its reason')
     .option(
       '--correct <cell>',
-      "use another value in a cell: 'row:column name=value'; may be given again",
+      "use another value in a cell: 'row:column=value'; may be given again",
       collect,
       [],
     )
-    .option('--leave-out <cell>', "leave a cell out: 'row:column name'; may be given again", collect, [])
-    .option('--reason <words>', 'why cells were corrected or left out', 'corrected on the command line')
+    .option('--leave-out <cell>', "leave a cell out: 'row:column'; may be given again", collect, [])
+    .option('--reason <words>', 'why cells are corrected or left out')
     .option('--try', 'say what would be brought in, and store nothing')
     .action(async (job: string, file: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<BringInOptions>();
-      const { size } = await stat(file);
-      // A file that is refused for its size is never read into memory.
-      const bytes = size > LARGEST_FILE_BYTES ? new Uint8Array(size) : await readFile(file);
-      const table = readTable(bytes, basename(file));
+      // A file that is too large is refused before it is read into memory.
+      requireTableSize((await stat(file)).size, basename(file));
+      const table = readTable(await readFile(file), basename(file));
       for (const notice of table.notices) talk.say(notice);
-      const mapping =
-        options.mapping === undefined
-          ? suggestMapping(table)
-          : columnMappingSchema.parse(JSON.parse(await readFile(options.mapping, 'utf8')));
+      const mapping = await mappingFor(table, options.mapping);
       if (options.showMapping) {
         process.stdout.write(`${JSON.stringify(mapping, undefined, 2)}\n`);
         return;
       }
-      const changes = [
-        ...options.correct.map((cell) => changeOf(cell, table.header, options.reason, true)),
-        ...options.leaveOut.map((cell) => changeOf(cell, table.header, options.reason, false)),
-      ];
+      const changes = await changesFor(table, options);
       await inWorkshop(options, async (context) => {
-        const plan = options.try
-          ? planImport(await readJob(context, job), table, mapping, changes)
-          : (await bringInReadings(context, job, { table, mapping, changes })).plan;
-        if (options.try && plan.problems.length > 0)
-          throw new CellsNotReadable(table.fileName, plan.problems);
+        const plan = planImport(await readJob(context, job), table, mapping, changes);
         for (const { sentence, suggestion } of plan.questions) {
-          talk.say(`Questioned: ${sentence}.${suggestion === undefined ? '' : ` Was ${suggestion} meant?`}`);
+          talk.say(`In question: ${sentence}.${suggestion === undefined ? '' : ` Was ${suggestion} meant?`}`);
         }
+        if (plan.problems.length > 0) {
+          // The first is in the sentence that ends the program.
+          for (const { sentence } of plan.problems.slice(1)) talk.say(sentence);
+          throw new CellsNotReadable(table.fileName, plan.problems);
+        }
+        if (!options.try) await bringInReadings(context, job, { table, mapping, changes });
         const { counts, questions } = plan;
         const verb = options.try ? 'would be brought in' : 'were brought in';
         talk.result(options, { counts, questions, stored: !options.try }, [
-          `${counts.readings} readings of ${counts.notes} notes ${verb}, from ${counts.rows} rows; ${questions.length} cells are questioned.`,
+          `${counts.readings} readings of ${counts.notes} notes ${verb}, from ${counts.rows} rows; ${questions.length} cells are in question.`,
         ]);
       });
     });
 }
 
+async function mappingFor(table: ReadTable, path: string | undefined): Promise<ColumnMapping> {
+  if (path === undefined) return suggestMapping(table);
+  return parseMapping(await jsonFrom(path), path);
+}
+
+async function changesFor(
+  { header }: ReadTable,
+  { changes: path, correct, leaveOut, reason }: BringInOptions,
+): Promise<CellChange[]> {
+  const fromFile = path === undefined ? [] : parseCellChanges(await jsonFrom(path), path);
+  if (correct.length + leaveOut.length > 0 && reason === undefined) {
+    throw new WrongUse('Cannot correct or leave out a cell without a reason: give it with --reason.');
+  }
+  return [
+    ...fromFile,
+    ...correct.map((cell) => changeOf(cell, header, reason!, true)),
+    ...leaveOut.map((cell) => changeOf(cell, header, reason!, false)),
+  ];
+}
+
+/** One change from 'row:column=value'. The column is named, or counted from 1; the longest name that fits is meant. */
 function changeOf(text: string, header: readonly string[], reason: string, hasValue: boolean): CellChange {
-  const parts = (hasValue ? /^(\d+):(.+?)=(.*)$/ : /^(\d+):(.+)$/).exec(text);
-  const column = header.indexOf(parts?.[2] ?? '');
-  if (parts === null || column < 0) {
-    throw new SyntaxError(
-      `Cannot find the cell '${text}': ${hasValue ? "'row:column name=value'" : "'row:column name'"} is needed, with a column of ${header.map((name) => `'${name}'`).join(', ')}.`,
+  const [, row, rest] = /^(\d+):(.+)$/s.exec(text) ?? [];
+  const names = header.flatMap((name, column) => [
+    { name, column },
+    { name: `${column + 1}`, column },
+  ]);
+  const fitting = names
+    .filter(({ name }) => (hasValue ? rest?.startsWith(`${name}=`) : rest === name))
+    .sort((a, b) => b.name.length - a.name.length);
+  const [found] = fitting;
+  if (found === undefined) {
+    throw new WrongUse(
+      `Cannot find the cell '${text}': ${hasValue ? "'row:column=value'" : "'row:column'"} is needed, with a column of ${header.map((name) => `'${name}'`).join(', ')}, or its number.`,
     );
   }
-  return { row: Number(parts[1]), column, use: hasValue ? (parts[3] ?? '') : null, reason };
+  const use = hasValue ? rest!.slice(found.name.length + 1) : null;
+  return { row: Number(row), column: found.column, use, reason };
 }

@@ -1,6 +1,7 @@
 import { parseNote } from '@becket/core';
 import { openJob } from '@becket/tasks';
 import { type Command, Option } from 'commander';
+import { WrongUse } from '../refusals.ts';
 import { talk } from '../talk.ts';
 import { type CommonOptions, inWorkshop } from '../workshop.ts';
 
@@ -27,26 +28,40 @@ export function registerNew(program: Command): void {
       const options = command.optsWithGlobals<NewOptions>();
       const [first = '', last = ''] = options.compass.split(/\s*[-–]\s*/);
       const compass = { firstKey: parseNote(first), lastKey: parseNote(last) };
+      if (compass.firstKey >= compass.lastKey) {
+        throw new WrongUse(
+          `Cannot open a job with the compass '${options.compass}': the lowest note has to come first, as in A0-C8.`,
+        );
+      }
       const { form, customer, maker } = options;
-      const job = await inWorkshop(options, (context) =>
-        openJob(context, {
-          title,
-          customer,
-          piano:
-            form === undefined
-              ? undefined
-              : {
-                  form,
-                  ...compass,
-                  referencePitch_hz: Number(options.pitch),
-                  ...(maker === undefined ? {} : { maker }),
-                },
-        }),
+      const job = await inWorkshop(
+        options,
+        (context) =>
+          openJob(context, {
+            title,
+            customer,
+            piano:
+              form === undefined
+                ? undefined
+                : {
+                    form,
+                    ...compass,
+                    referencePitch_hz: pitchIn(options.pitch),
+                    ...(maker === undefined ? {} : { maker }),
+                  },
+          }),
+        { mayBegin: true },
       );
       talk.result(options, { job: job.id, title: job.title }, [job.id]);
       if (form === undefined)
         talk.say(
-          'The piano is not described yet: give --form grand or --form vertical next time, or describe it on the screen.',
+          'The piano is not described yet: do so with becket describe, or on the screen; next time with --form.',
         );
     });
+}
+
+function pitchIn(text: string): number {
+  const pitch = Number(text);
+  if (pitch >= 380 && pitch <= 480) return pitch;
+  throw new WrongUse(`Cannot open a job at this pitch: 380 to 480 Hz for A4 is needed, '${text}' was found.`);
 }

@@ -2,6 +2,7 @@ import { stripCheck } from '@becket/journal';
 import { acceptGaps, readJob, sealRecord } from '@becket/tasks';
 import type { Command } from 'commander';
 import { exitStatus } from '../exit-status.ts';
+import { WrongUse } from '../refusals.ts';
 import { talk } from '../talk.ts';
 import { type CommonOptions, inWorkshop } from '../workshop.ts';
 
@@ -29,7 +30,7 @@ export function registerStripCheck(program: Command): void {
       const options = command.optsWithGlobals<StripCheckOptions>();
       const { accept, reason } = options;
       if (accept.length > 0 && reason === undefined) {
-        throw new SyntaxError('Cannot accept a gap without a reason: give it with --reason.');
+        throw new WrongUse('Cannot accept a gap without a reason: give it with --reason.');
       }
       await inWorkshop(options, async (context) => {
         if (accept.length > 0) await acceptGaps(context, job, { gaps: accept, reason: reason! });

@@ -1,4 +1,5 @@
 import {
+  firstProblem,
   type ReadingQuantityName,
   type ReadUnit,
   readingQuantities,
@@ -42,6 +43,15 @@ export const columnMappingSchema = z.object({
   origin: z.enum(['measured', 'copied']).optional(),
 });
 export type ColumnMapping = z.infer<typeof columnMappingSchema>;
+
+/** A mapping from data that came from outside. Throws: SyntaxError naming the first thing that does not fit. */
+export function parseMapping(data: unknown, source: string): ColumnMapping {
+  const parsed = columnMappingSchema.safeParse(data);
+  if (parsed.success) return parsed.data;
+  throw new SyntaxError(
+    `Cannot read ${source} as a mapping of columns: ${firstProblem(parsed.error)}. Start from a mapping that was suggested.`,
+  );
+}
 
 /** Words by which a column's meaning is guessed, English and German; the first that fits wins. */
 const wordsOfMeaning: readonly (readonly [

@@ -2,6 +2,7 @@ import { noteName, parseNote } from '@becket/core';
 import {
   type Fact,
   type FactOf,
+  firstProblem,
   frontTerminations,
   type Job,
   type ReadingQuantityName,
@@ -10,6 +11,7 @@ import {
   siFromRead,
   unitsForDimension,
 } from '@becket/journal';
+import { z } from 'zod';
 import { checkSections } from '../describe-piano.ts';
 import { readingFact } from '../record-reading.ts';
 import { absenceIn, isBlank, numberIn } from './cell.ts';
@@ -18,12 +20,22 @@ import { doubtfulReadings } from './doubtful-readings.ts';
 import type { ReadTable, TableRow } from './read-table.ts';
 
 /** A cell that the user changed before bringing the table in, or left out (`use: null`), and why. */
-export interface CellChange {
-  readonly row: number;
+export const cellChangeSchema = z.object({
+  row: z.int().positive(),
   /** Index of the column, 0 for the first. */
-  readonly column: number;
-  readonly use: string | null;
-  readonly reason: string;
+  column: z.int().nonnegative(),
+  use: z.string().max(2000).nullable(),
+  reason: z.string().min(1).max(500),
+});
+export type CellChange = Readonly<z.infer<typeof cellChangeSchema>>;
+
+/** Changes of cells from data that came from outside. Throws: SyntaxError naming the first thing that does not fit. */
+export function parseCellChanges(data: unknown, source: string): CellChange[] {
+  const parsed = z.array(cellChangeSchema).max(20_000).safeParse(data);
+  if (parsed.success) return parsed.data;
+  throw new SyntaxError(
+    `Cannot read ${source} as changes of cells: a list of { row, column, use, reason } is needed, but ${firstProblem(parsed.error)}.`,
+  );
 }
 
 /** A cell that cannot be read; nothing is brought in while one is left. */

@@ -37,11 +37,7 @@ export interface ReadTable {
  * Throws: RangeError for a file that is empty, too large or too long; SyntaxError when it is not a text table.
  */
 export function readTable(bytes: Uint8Array, fileName: string): ReadTable {
-  if (bytes.byteLength > LARGEST_FILE_BYTES) {
-    throw new RangeError(
-      `Cannot read ${fileName}: a file of up to ${inMegabytes(LARGEST_FILE_BYTES)} MB is needed, ${inMegabytes(bytes.byteLength)} MB were found. Export only the sheet with the readings and try again.`,
-    );
-  }
+  requireTableSize(bytes.byteLength, fileName);
   const notices: string[] = [];
   const { text, encoding } = decode(bytes, fileName);
   if (encoding === 'Windows-1252') {
@@ -106,6 +102,14 @@ export function readTable(bytes: Uint8Array, fileName: string): ReadTable {
     rows,
     notices,
   };
+}
+
+/** Throws a RangeError for a file that is too large to be read as a table: ask before reading it into memory. */
+export function requireTableSize(bytes: number, fileName: string): void {
+  if (bytes <= LARGEST_FILE_BYTES) return;
+  throw new RangeError(
+    `Cannot read ${fileName}: a file of up to ${inMegabytes(LARGEST_FILE_BYTES)} MB is needed, ${inMegabytes(bytes)} MB were found. Export only the sheet with the readings and try again.`,
+  );
 }
 
 const inMegabytes = (bytes: number): string => (bytes / 1e6).toFixed(bytes % 1e6 === 0 ? 0 : 1);

@@ -1,0 +1,16 @@
+import { openDemoJob } from '@becket/tasks';
+import type { Command } from 'commander';
+import { talk } from '../talk.ts';
+import { type CommonOptions, inWorkshop } from '../workshop.ts';
+
+/** `becket demo`: opens a job of an invented piano to try things on. */
+export function registerDemo(program: Command): void {
+  program
+    .command('demo')
+    .description('open a job of an invented grand, with its readings, to try things on')
+    .action(async (_: unknown, command: Command) => {
+      const options = command.optsWithGlobals<CommonOptions>();
+      const job = await inWorkshop(options, openDemoJob, { mayBegin: true });
+      talk.result(options, { job: job.id, title: job.title }, [job.id]);
+    });
+}
