@@ -19,6 +19,8 @@ const commands: Readonly<Record<string, () => Promise<Register>>> = {
   serve: async () => (await import('./commands/serve.ts')).registerServe,
 };
 
+export const commandNames: readonly string[] = Object.keys(commands);
+
 /**
  * The command line, as data for the parser: the commands that the arguments name, or all of them when they name none,
  * as for the help.
@@ -38,8 +40,8 @@ export async function becketProgram(args: readonly string[]): Promise<Command> {
     })
     .showHelpAfterError('Try becket --help.');
   // Any argument that is a command's name may be the command: a title or a folder of that name costs one more import.
-  const named = Object.keys(commands).filter((name) => args.includes(name));
-  const wanted = named.length === 0 || args[0] === 'help' ? Object.keys(commands) : named;
+  const named = commandNames.filter((name) => args.includes(name));
+  const wanted = named.length === 0 || args[0] === 'help' ? commandNames : named;
   for (const name of wanted) (await commands[name]!())(program);
   return program;
 }
