@@ -7,6 +7,19 @@ export {
   nextWireReadingSentence,
   nextWireReadings,
 } from './next-wire-reading.ts';
+// Questions at entry
+export {
+  COMMON_SLIP_POLICIES,
+  type ReadingAround,
+  type SlipContext,
+  type SlipKind,
+  type SlipPolicy,
+  type SlipQuestion,
+  type SlipSuggestion,
+  type SlipUnit,
+  slipQuestions,
+  type TypedReading,
+} from './slip-questions.ts';
 export {
   medianOf,
   ORIGINS,
