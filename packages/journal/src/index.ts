@@ -34,6 +34,15 @@ export type {
   UnisonDescription,
 } from './fold/job.ts';
 export { compareEntries, mergeJournals, nextStep } from './fold/order.ts';
+// Photos: their bytes, and lengths read off them
+export {
+  type PhotoMediaType,
+  photoFileEndings,
+  photoTypeOf,
+  tellingParts,
+  withoutTellingParts,
+} from './photo/photo-bytes.ts';
+export { type PhotoDistance, type PhotoScale, photoScale } from './photo/photo-distances.ts';
 // The as-found record, the strip check and the seal
 export {
   type Absence,

@@ -1,4 +1,5 @@
 import type { Entry, Ulid } from '@becket/journal';
+import type { BlobStore } from './blobs.ts';
 
 /**
  * How far a reader has come in one job of one store. Opaque: hand back what the store gave.
@@ -21,6 +22,8 @@ export interface JobListing {
  * already there changes nothing, so that a caller may safely try again.
  */
 export interface JournalStore {
+  /** The photos that entries name by digest. */
+  readonly blobs: BlobStore;
   jobs(): Promise<readonly JobListing[]>;
   /**
    * Entries of one job in order of their arrival in this store, after the cursor; from the beginning without one.

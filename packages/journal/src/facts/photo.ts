@@ -38,4 +38,6 @@ export const photoSchema = z.object({
   place: placeSchema,
   shows: z.string().max(300).optional(),
   marks: z.array(photoMarkSchema).max(100),
+  /** Why it was added or changed after the seal. */
+  reason: z.string().min(1).max(500).optional(),
 });

@@ -8,7 +8,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
-import { writeJournalLines } from '@becket/journal';
+import { digestOf, writeJournalLines } from '@becket/journal';
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { StoreUnavailable } from '../port.ts';
@@ -46,6 +46,18 @@ describe('openFilesStore()', () => {
   it('keeps each job as JSON Lines, one entry a line, that a job file reader reads', async () => {
     const folder = await storeWith(3);
     expect(readFileSync(join(folder, fileA), 'utf8')).toBe(writeJournalLines(wireEntries(3)));
+  });
+
+  it('takes no notice of a photo that was half written when its program ended', async () => {
+    const folder = await storeWith(1);
+    const digest = digestOf(new Uint8Array([1, 2, 3]));
+    mkdirSync(join(folder, 'blobs'));
+    writeFileSync(join(folder, 'blobs', `${digest}.half`), new Uint8Array([1]));
+    const store = await openFilesStore(folder);
+    expect(await store.blobs.get(digest)).toBeUndefined();
+    expect(await store.blobs.put(new Uint8Array([1, 2, 3]))).toBe(digest);
+    await store.close();
+    expect(readdirSync(join(folder, 'blobs'))).toEqual([digest]);
   });
 
   it('takes a journal file that was put into the folder by hand', async () => {

@@ -1,8 +1,10 @@
 import { mkdir, readdir, readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { type Entry, readJournalLines, type Ulid, ulidSchema, writeJournalLines } from '@becket/journal';
+import type { BlobStore } from '../blobs.ts';
 import { KeptJournals } from '../kept-journals.ts';
 import { EntryChanged, type JournalStore, StoreUnavailable } from '../port.ts';
+import { blobsInFolder } from './blob-folder.ts';
 import { addAtEnd, cutBack, removeForGood, syncFolder } from './disk.ts';
 import { takeFolder } from './folder-lock.ts';
 import { mendLastLine, putAside } from './mend-file.ts';
@@ -57,6 +59,7 @@ export async function openFilesStore(folder: string): Promise<FilesStore> {
 
 class OpenFolder implements FilesStore {
   readonly notices: readonly string[];
+  readonly blobs: BlobStore;
   readonly #folder: string;
   readonly #journals: KeptJournals;
   readonly #damaged: ReadonlyMap<Ulid, StoreUnavailable>;
@@ -82,6 +85,7 @@ class OpenFolder implements FilesStore {
     },
   ) {
     this.#folder = folder;
+    this.blobs = blobsInFolder(folder, (cause) => this.#cannotWrite(cause));
     this.#journals = journals;
     this.#damaged = damaged;
     this.notices = notices;

@@ -11,6 +11,7 @@ import { BecketDialect } from './becket-dialect.ts';
 import { applicationId, fileHeader } from './file-header.ts';
 import { migrations } from './migrations/index.ts';
 import type { Tables } from './schema.ts';
+import { blobsInTable } from './sqlite-blobs.ts';
 import { cannotOpen, storeUnavailable } from './store-problems.ts';
 
 /** The database file in a data folder: what `npm start` and the command line use. */
@@ -48,6 +49,7 @@ export async function openSqliteStore(
     throw error;
   }
   return {
+    blobs: blobsInTable(db, { file, guarded }),
     jobs: () => guarded(() => listJobs(db)),
     entries: (job, after) => guarded(() => readEntries(db, job, after)),
     append: (batch) => guarded(() => db.transaction().execute((within) => appendBatch(within, batch))),

@@ -21,4 +21,10 @@ export interface Tables {
     /** The fact as JSON text, just as it was written. */
     fact: string;
   };
+  /** One row a photo. */
+  blobs: {
+    /** SHA-256 of the bytes, hexadecimal. */
+    digest: string;
+    bytes: Uint8Array;
+  };
 }
