@@ -11,6 +11,7 @@ import {
   writeCursor,
 } from '@becket/store';
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { type BlobTable, browserBlobs } from './browser-blobs.ts';
 
 /** One entry as this device keeps it. */
 interface KeptEntry {
@@ -39,6 +40,8 @@ interface Schema extends DBSchema {
   heads: { key: Ulid; value: Head };
   /** How far this device has read each job on the server. */
   links: { key: Ulid; value: { readonly job: Ulid; readonly cursor: Cursor } };
+  /** Photos, each under the digest of its bytes. */
+  blobs: { key: string; value: { readonly digest: string; readonly bytes: Uint8Array } };
 }
 
 /** The journals on this device, and what the exchange with a server needs to know of them. */
@@ -57,7 +60,8 @@ export interface BrowserStore extends JournalStore {
 }
 
 const databaseName = 'becket';
-const databaseVersion = 1;
+/** 1: journals; 2: photos beside them. What an older version kept stays as it is. */
+const databaseVersion = 2;
 
 /**
  * Journals in the browser's own database, behind the same port as on a server.
@@ -70,12 +74,15 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
   let database: IDBPDatabase<Schema>;
   try {
     database = await openDB<Schema>(name, databaseVersion, {
-      upgrade(db) {
-        const entries = db.createObjectStore('entries', { keyPath: ['job', 'arrival'] });
-        entries.createIndex('by-id', 'id', { unique: true });
-        entries.createIndex('unsent', 'unsentOf');
-        db.createObjectStore('heads', { keyPath: 'job' });
-        db.createObjectStore('links', { keyPath: 'job' });
+      upgrade(db, found) {
+        if (found < 1) {
+          const entries = db.createObjectStore('entries', { keyPath: ['job', 'arrival'] });
+          entries.createIndex('by-id', 'id', { unique: true });
+          entries.createIndex('unsent', 'unsentOf');
+          db.createObjectStore('heads', { keyPath: 'job' });
+          db.createObjectStore('links', { keyPath: 'job' });
+        }
+        if (found < 2) db.createObjectStore('blobs', { keyPath: 'digest' });
       },
       // A newer version of the program in another tab needs the database: let it have it.
       blocking: (_current, _blocked, event) => (event.target as IDBDatabase).close(),
@@ -181,7 +188,22 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
     return result;
   }
 
+  const blobTable: BlobTable = {
+    get: (digest) => database.get('blobs', digest),
+    put: async (kept) => {
+      try {
+        const transaction = database.transaction('blobs', 'readwrite', { durability: 'strict' });
+        await Promise.all([transaction.store.put(kept), transaction.done]);
+      } catch (cause) {
+        throw cannotWrite(cause, name);
+      }
+    },
+    has: async (digest) => (await database.getKey('blobs', digest)) !== undefined,
+  };
+
   return {
+    blobs: browserBlobs(blobTable, name),
+
     async jobs(): Promise<JobListing[]> {
       const heads = await database.getAll('heads');
       return heads.map(({ job, arrivals, last }) => ({ job, entries: arrivals, lastAt: last.at }));
