@@ -9,6 +9,7 @@ import { eventRoutes } from './routes/events.ts';
 import { importRoutes } from './routes/imports.ts';
 import { jobRoutes } from './routes/jobs.ts';
 import { paperRoutes } from './routes/papers.ts';
+import { photoRoutes } from './routes/photos.ts';
 import { scaleRoutes } from './routes/scale.ts';
 import { serviceRoutes } from './routes/service.ts';
 import { stripCheckRoutes } from './routes/strip-check.ts';
@@ -85,6 +86,7 @@ export function createApp({
   scaleRoutes(parts);
   paperRoutes(parts);
   importRoutes(parts);
+  photoRoutes(parts);
   serveWebApp(app, webRoot);
   return { app, stopStreams };
 }

@@ -16,6 +16,7 @@ export const errorCodes = {
   'origin-not-allowed': { status: 403, meaning: 'the request was made by the page of another site' },
   'job-not-found': { status: 404, meaning: 'the store has no entries of that job' },
   'paper-not-found': { status: 404, meaning: 'there is no paper of that name' },
+  'blob-not-found': { status: 404, meaning: 'the store does not have that photo' },
   'route-not-found': { status: 404, meaning: 'nothing is served at that address' },
   'method-not-allowed': {
     status: 405,
@@ -41,6 +42,10 @@ export const errorCodes = {
   },
   'type-not-supported': { status: 415, meaning: 'the body is of a type the address does not take' },
   'not-possible': { status: 422, meaning: 'the request is well formed, but its values cannot be' },
+  'digest-differs': {
+    status: 422,
+    meaning: 'the bytes of the photo have another digest than the address; details.found is theirs',
+  },
   'import-has-problems': {
     status: 422,
     meaning: 'cells must be corrected or left out before anything is brought in; details.problems lists them',

@@ -30,5 +30,11 @@ export {
   listedJobSchema,
   newJobSchema,
 } from './schemas/jobs.ts';
+export {
+  blobKeptSchema,
+  digestSchema,
+  digestsToFindSchema,
+  missingBlobsSchema,
+} from './schemas/photos.ts';
 export { scaleAsJson, scaleSchema } from './schemas/scale.ts';
 export { gapSchema, type StripCheckAnswer, stripCheckSchema } from './schemas/strip-check.ts';

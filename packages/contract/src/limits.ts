@@ -8,4 +8,8 @@ export const limits = {
   jsonBytes: 256 * 1024,
   /** Bytes of a table of readings that is brought in. */
   tableBytes: 20_000_000,
+  /** Bytes of a photo: what a store takes. */
+  blobBytes: 8 * 1024 * 1024,
+  /** Bytes of a list of digests to look for. */
+  digestsBytes: 512 * 1024,
 } as const;

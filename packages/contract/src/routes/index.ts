@@ -4,6 +4,7 @@ export { addEntriesRoute, readEntriesRoute, watchEntriesRoute } from './entries.
 export { importRoute } from './imports.ts';
 export { listJobsRoute, openJobRoute, readJobRoute } from './jobs.ts';
 export { paperRoute } from './papers.ts';
+export { keepBlobRoute, missingBlobsRoute, readBlobRoute } from './photos.ts';
 export { scaleRoute } from './scale.ts';
 export { healthRoute } from './service.ts';
 export { stripCheckRoute } from './strip-check.ts';
