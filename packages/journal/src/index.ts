@@ -5,6 +5,7 @@ export { type Entry, firstProblem, isKnownFact, parseEntry, type UnknownFact } f
 export { absences, type ObservedThing, observedThingNames, observedThings } from './facts/answer.ts';
 
 // Facts
+export { damageGravities } from './facts/damage-found.ts';
 export { type Fact, type FactOf, factSchema, isAsFoundFact, type Reading } from './facts/index.ts';
 export { type PhotoMark, photoMarkSchema } from './facts/photo.ts';
 export { pianoDescribedSchema } from './facts/piano-described.ts';

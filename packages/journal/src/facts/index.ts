@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { observationSchema, readingAbsentSchema } from './answer.ts';
+import { damageFoundSchema } from './damage-found.ts';
 import { readingsImportedSchema, withdrawnSchema } from './housekeeping.ts';
 import { instrumentDescribedSchema } from './instrument-described.ts';
 import { jobOpenedSchema } from './job-opened.ts';
@@ -35,6 +36,7 @@ export const factSchema = z.discriminatedUnion('kind', [
   instrumentDescribedSchema,
   gapAcceptedSchema,
   sealedSchema,
+  damageFoundSchema,
   readingsImportedSchema,
   withdrawnSchema,
 ]);

@@ -12,4 +12,6 @@ export const platePartSchema = z.object({
     z.object({ from: z.string().min(1).max(120), distance_m: z.number().nonnegative().max(3) }),
   ),
   note: z.string().max(500).optional(),
+  /** Why it was said or changed after the seal. */
+  reason: z.string().min(1).max(500).optional(),
 });

@@ -8,4 +8,6 @@ export const sampleKeptSchema = z.object({
   what: z.string().min(1).max(200),
   place: placeSchema,
   label: z.string().min(1).max(80),
+  /** Why it was said or changed after the seal. */
+  reason: z.string().min(1).max(500).optional(),
 });

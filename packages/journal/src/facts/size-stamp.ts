@@ -12,4 +12,6 @@ export const sizeStampSchema = z.object({
   /** Which lattice its number belongs to; 'unknown' leaves it to the readings. */
   lattice: z.enum(['US', 'metric', 'unknown']),
   says: z.enum(['starts here', 'ends here']),
+  /** Why it was said or changed after the seal. */
+  reason: z.string().min(1).max(500).optional(),
 });

@@ -18,4 +18,6 @@ export const softPartSchema = z.object({
     }),
     z.object({ is: z.enum(absences), reason: z.string().min(1).max(500).optional() }),
   ]),
+  /** Why it was said or changed after the seal. */
+  reason: z.string().min(1).max(500).optional(),
 });

@@ -10,4 +10,6 @@ export const windingDescribedSchema = z.object({
   loopStyle: z.enum(['single loop', 'double loop', 'twisted loop', 'other', 'unknown']),
   /** Which way the winding runs, seen from the loop. */
   twist: z.enum(['left', 'right', 'unknown']),
+  /** Why it was said or changed after the seal. */
+  reason: z.string().min(1).max(500).optional(),
 });

@@ -20,6 +20,8 @@ export const wirePathSchema = z
     /** The hitch pin's own name, where it matters: a number along the section. */
     hitchPin: z.string().min(1).max(40).optional(),
     note: z.string().max(300).optional(),
+    /** Why it was said or changed after the seal. */
+    reason: z.string().min(1).max(500).optional(),
   })
   .refine(({ strings, joined }) => joined === 'unknown' || strings.length === (joined === 'looped' ? 2 : 1), {
     message: 'a looped wire serves two strings, a tied wire one',

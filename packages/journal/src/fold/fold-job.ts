@@ -38,6 +38,7 @@ export function foldJob(entries: Iterable<Entry>): Job {
   const instruments = new Map<string, Standing<FactOf<'instrument-described'>>>();
   const acceptedGaps: Standing<FactOf<'gap-accepted'>>[] = [];
   const imports: Standing<FactOf<'readings-imported'>>[] = [];
+  const damages: Standing<FactOf<'damage-found'>>[] = [];
   const unknownEntries: Entry<UnknownFact>[] = [];
   const amendments: Amendment[] = [];
   let opened: Standing<FactOf<'job-opened'>> | undefined;
@@ -111,6 +112,9 @@ export function foldJob(entries: Iterable<Entry>): Job {
         // The first seal is the seal: what comes later amends it.
         seal ??= standing(entry, fact);
         break;
+      case 'damage-found':
+        damages.push(standing(entry, fact));
+        break;
       case 'withdrawn':
         break;
     }
@@ -140,6 +144,7 @@ export function foldJob(entries: Iterable<Entry>): Job {
     acceptedGaps,
     imports,
     seal,
+    damages,
     amendments,
     unknownEntries,
     withdrawnEntries,

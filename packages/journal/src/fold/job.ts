@@ -61,6 +61,8 @@ export interface Job {
   readonly acceptedGaps: readonly Standing<FactOf<'gap-accepted'>>[];
   readonly imports: readonly Standing<FactOf<'readings-imported'>>[];
   readonly seal: Standing<FactOf<'sealed'>> | undefined;
+  /** What came to light after the strip, in journal order: each a line of the change order. */
+  readonly damages: readonly Standing<FactOf<'damage-found'>>[];
   readonly amendments: readonly Amendment[];
   /** Entries of a kind or version this program does not know: kept, and shown as such. */
   readonly unknownEntries: readonly Entry<UnknownFact>[];

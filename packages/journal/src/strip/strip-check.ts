@@ -4,6 +4,7 @@ import type { Place } from '../facts/place.ts';
 import { type ReadingQuantityName, readingQuantities } from '../facts/reading-quantities.ts';
 import type { Job } from '../fold/job.ts';
 import { type AsFoundNote, asFoundRecord } from '../record/as-found-record.ts';
+import { type MeasuredAnswer, measuredAnswer, notesWithoutWinding } from './measured-answer.ts';
 
 /** What it means that a thing is missing once the strings are off. Common practice, no source. */
 export const gapRanks = ['lost for ever', 'costly', 'convenient'] as const;
@@ -73,7 +74,8 @@ const neededOncePerSection: readonly ReadingQuantityName[] = ['pin-diameter', 'f
  * What the as-found record still lacks before the strings may come off, string by string and thing by thing.
  *
  * A reading closes a gap; so does the answer *none* or *does not apply*. *Unknown* does not: it says that somebody
- * looked in vain, and the gap has to be accepted by name and reason.
+ * looked in vain, and the gap has to be accepted by name and reason. A thing of a section is answered in words, or by
+ * what was measured of it: its soft parts, its plate parts, the wire of every string.
  */
 export function stripCheck(job: Job): StripCheck {
   const found: Gap[] = [];
@@ -103,6 +105,12 @@ export function stripCheck(job: Job): StripCheck {
     );
   }
   for (const { section } of job.sections) found.push(...gapsOfSection(job, section, record.notes));
+  found.push(
+    ...windingGaps(job, 'part of the compass that is in no section', {
+      section: undefined,
+      notes: record.notes.filter((note) => note.section === undefined),
+    }),
+  );
 
   const acceptedByName = new Map(job.acceptedGaps.map((accepted) => [accepted.gap, accepted]));
   const gaps = found
@@ -151,7 +159,8 @@ function gapsOfSection(job: Job, section: string, notes: readonly AsFoundNote[])
         seen === thing && (place.section === undefined || place.section === section),
     );
     if (observations.some(({ answer }) => answer.is !== 'unknown')) continue;
-    const looked = observations.length > 0 ? ' (somebody looked and could not tell)' : '';
+    const measured = measuredAnswer(job, { thing, section, notes: own });
+    if (measured.is === 'answered') continue;
     const label = observedThings[thing];
     gaps.push(
       gap({
@@ -159,10 +168,15 @@ function gapsOfSection(job: Job, section: string, notes: readonly AsFoundNote[])
         place: { section },
         what: label,
         rank,
-        sentence: `Nothing is noted of the ${label} in the section '${section}'${looked}: ${cost}`,
+        sentence: `${beginningOf(measured, label)} in the section '${section}'${
+          observations.length > 0 || measured.is === 'looked in vain'
+            ? ' (somebody looked and could not tell)'
+            : ''
+        }: ${cost}`,
       }),
     );
   }
+  gaps.push(...windingGaps(job, `section '${section}'`, { section, notes: own }));
   for (const quantity of neededOncePerSection) {
     const isRead = own.some((note) => note.figures[quantity] !== undefined);
     const isAnswered = job.absences.some(
@@ -184,6 +198,33 @@ function gapsOfSection(job: Job, section: string, notes: readonly AsFoundNote[])
     );
   }
   return gaps;
+}
+
+function beginningOf(measured: MeasuredAnswer, label: string): string {
+  return measured.is === 'in part'
+    ? `Of the ${label} ${measured.left} of ${measured.of} strings are not noted`
+    : `Nothing is noted of the ${label}`;
+}
+
+/** One gap for the wound notes of a section: the maker of the bass strings needs the loop and the twist of each. */
+function windingGaps(
+  job: Job,
+  where: string,
+  { section, notes }: { section: string | undefined; notes: readonly AsFoundNote[] },
+): Gap[] {
+  const missing = notesWithoutWinding(job, notes);
+  const [first] = missing;
+  if (first === undefined) return [];
+  const more = missing.length === 1 ? '' : ` and ${missing.length - 1} more`;
+  return [
+    gap({
+      name: `windings/${section ?? 'no section'}`,
+      place: { key: first.key },
+      what: 'loop style and twist',
+      rank: 'costly',
+      sentence: `The loop style and the twist of the winding are not noted of ${first.note}${more} in the ${where}: the maker of the bass strings has to be told, or will guess.`,
+    }),
+  ];
 }
 
 const gap = (one: Gap): Gap => one;
