@@ -15,6 +15,7 @@ export {
   parseMapping,
   suggestMapping,
 } from './import/column-mapping.ts';
+export { type DoubtfulReading, doubtfulReadings } from './import/doubtful-readings.ts';
 export {
   type CellChange,
   type CellProblem,

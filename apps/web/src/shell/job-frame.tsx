@@ -71,7 +71,7 @@ export function JobFrame({ job: id, task, part }: Props) {
   return (
     <DeskContext value={{ desk, job: state.job, record: state.record, entries: state.entries }}>
       <div className="job-frame">
-        <div className="job-head">
+        <section className="job-head" aria-label="Job">
           <h1 className="job-title">{state.job.title}</h1>
           <nav aria-label="Tasks of this job" className="task-bar">
             {taskNames.map((name) => (
@@ -84,7 +84,7 @@ export function JobFrame({ job: id, task, part }: Props) {
               </a>
             ))}
           </nav>
-        </div>
+        </section>
         <MapPane onChoose={chooseNote} />
         <main className="task" id="place" tabIndex={-1}>
           {problem !== undefined && (

@@ -8,6 +8,7 @@ import { useDevice, useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { type LengthUnit, lengthNumber } from '../../parts/length-text.ts';
 import { saveFile } from '../../parts/save-file.ts';
+import { TableFrame } from '../../parts/table-frame.tsx';
 import { lengthKindOf } from '../../piano/length-kind.ts';
 import { bassStrings } from './bass-strings.ts';
 import { fetchPaper } from './papers.ts';
@@ -56,7 +57,7 @@ export function OrderPage() {
               )}
               {job.seal === undefined && ' The as-found record is not sealed; the paper says so.'}
             </p>
-            <div className="table-frame">
+            <TableFrame label="Wound strings">
               <table className="table">
                 <caption>
                   Preview, in {unit === 'mm' ? 'millimetres' : 'inches'}. The paper has both units, and where
@@ -93,7 +94,7 @@ export function OrderPage() {
                   ))}
                 </tbody>
               </table>
-            </div>
+            </TableFrame>
           </>
         )}
       </section>

@@ -3,6 +3,7 @@ import { useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
+import { TableFrame } from '../../parts/table-frame.tsx';
 import {
   meaningChoices,
   meaningOfName,
@@ -112,7 +113,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
           <li key={notice}>{notice}</li>
         ))}
       </ul>
-      <div className="table-frame">
+      <TableFrame label="Columns">
         <table className="table">
           <caption>What each column means. This is a suggestion; correct it where it is wrong.</caption>
           <thead>
@@ -163,7 +164,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
             ))}
           </tbody>
         </table>
-      </div>
+      </TableFrame>
       {sentence !== undefined && (
         <p role="alert" className="notice bad">
           ▲ {sentence}
@@ -188,7 +189,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
             onChange={onChange}
           />
           {changes.length > 0 && (
-            <div className="table-frame">
+            <TableFrame label="Changed cells">
               <table className="table">
                 <caption>Changed on the way in; what was found and the reason are kept with the job.</caption>
                 <thead>
@@ -222,7 +223,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
                   ))}
                 </tbody>
               </table>
-            </div>
+            </TableFrame>
           )}
           <div className="button-row">
             <button

@@ -1,4 +1,4 @@
-import type { Absence, ReadingQuantityName } from '@becket/journal';
+import type { Absence, ReadingQuantityName, Ulid } from '@becket/journal';
 import { memo, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useDevice, useSettings } from '../../desk/use-device.ts';
@@ -17,7 +17,7 @@ import {
   gridRows,
   keyAfter,
 } from './grid.ts';
-import { type Question, questionsOf } from './questions.ts';
+import { type Question, questionsOf, suggestionText } from './questions.ts';
 import { ReadBackBar } from './read-back-bar.tsx';
 import { readingOrder } from './reading-order.ts';
 import {
@@ -52,7 +52,7 @@ export function GridPlace() {
   const columns = useMemo(() => columnsFor(notes, shown.withFurther), [notes, shown.withFurther]);
   const order = useMemo(() => readingOrder(entries), [entries]);
   const rows = useMemo(() => gridRows(notes, columns, order), [notes, columns, order]);
-  const questions = useMemo(() => questionsOf(job, record), [job, record]);
+  const questions = useMemo(() => questionsOf(record), [record]);
   const column = columns.some(({ quantity }) => quantity === shown.column)
     ? shown.column
     : (columns[0]?.quantity ?? 'speaking-length');
@@ -80,13 +80,17 @@ export function GridPlace() {
   }, []);
 
   const commit = useCallback(
-    (key: number, quantity: ReadingQuantityName, text: string) => {
-      const { round, reason } = latest.current.shown;
+    (key: number, quantity: ReadingQuantityName, text: string, doubted?: Ulid) => {
+      const { round: ownRound, reason } = latest.current.shown;
       const typedIn = latest.current.unit;
       void inTurn.current(async () => {
         const found = find(key, quantity);
         if (found === undefined) return;
-        const what = { key, note: found.row.note.note, cell: found.cell, text, unit: typedIn, round, reason };
+        const { row, cell } = found;
+        // A reading that is in question is corrected in its own place, whichever round is being taken.
+        const place = cell.readings.findIndex(({ entry }) => entry === doubted);
+        const round = place === -1 ? ownRound : place + 1;
+        const what = { key, note: row.note.note, cell, text, unit: typedIn, round, reason };
         take(await desk.run((context, id) => commitCell(context, id, what)));
       });
     },
@@ -128,6 +132,19 @@ export function GridPlace() {
     },
     [select, view],
   );
+
+  useEffect(() => {
+    // A tablet that is laid aside, or a page that is left, keeps what was typed and not yet entered.
+    const keepTyped = () => {
+      const typing = document.activeElement;
+      const at = active.current;
+      if (document.visibilityState !== 'hidden' || at === undefined) return;
+      if (typing instanceof HTMLInputElement && typing.dataset.cell === at.quantity)
+        commit(at.key, at.quantity, typing.value);
+    };
+    document.addEventListener('visibilitychange', keepTyped);
+    return () => document.removeEventListener('visibilitychange', keepTyped);
+  }, [commit]);
 
   useEffect(() => {
     const key = desk.selectedKey.get();
@@ -304,7 +321,7 @@ interface RowProps {
   readonly unit: LengthUnit;
   readonly round: number;
   readonly questions: readonly Question[];
-  readonly onCommit: (key: number, quantity: ReadingQuantityName, text: string) => void;
+  readonly onCommit: (key: number, quantity: ReadingQuantityName, text: string, doubted?: Ulid) => void;
   readonly onGoOn: (key: number, quantity: ReadingQuantityName, direction: 1 | -1) => void;
   readonly onEnter: (key: number, quantity: ReadingQuantityName) => void;
 }
@@ -326,7 +343,7 @@ const Row = memo(
         <tr data-row={row.key}>
           <th scope="row">
             <span className="note-name">{note.note}</span>{' '}
-            <span className="faint">
+            <span className="faint grid-count">
               {note.strings === undefined
                 ? 'strings?'
                 : `${note.strings}×${note.winding === 'wound' ? ' wound' : ''}`}
@@ -368,6 +385,22 @@ const Row = memo(
             <td colSpan={columns.length + 1}>
               <span aria-hidden="true">? </span>
               {question.sentence}
+              {question.suggestion_si !== undefined && (
+                <button
+                  type="button"
+                  className="button quiet"
+                  onClick={() =>
+                    onCommit(
+                      row.key,
+                      question.quantity,
+                      suggestionText(question.suggestion_si!, unit),
+                      question.entry,
+                    )
+                  }
+                >
+                  It is {suggestionText(question.suggestion_si, unit)}
+                </button>
+              )}
             </td>
           </tr>
         ))}

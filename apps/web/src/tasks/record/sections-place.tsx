@@ -7,6 +7,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { Sheet } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useObservable } from '../../parts/observable.ts';
+import { TableFrame } from '../../parts/table-frame.tsx';
 import { recordViewOf } from './record-state.ts';
 import { keysLeft, type StringingRun, stringingRuns } from './runs.ts';
 import { formOfSection, keepSection, type SectionForm, takeSectionOut } from './section-form.ts';
@@ -60,7 +61,7 @@ function Sections() {
         termination.
       </p>
       {job.sections.length > 0 && (
-        <div className="table-frame">
+        <TableFrame label="Sections of the piano">
           <table className="table">
             <thead>
               <tr>
@@ -94,7 +95,7 @@ function Sections() {
               ))}
             </tbody>
           </table>
-        </div>
+        </TableFrame>
       )}
       {left.length > 0 && <p>In no section yet: {left.map(rangeWords).join(', ')}.</p>}
       <button
@@ -239,7 +240,7 @@ function Stringing() {
         How many strings a note has, and of which kind. A later description stands in place of an earlier one.
       </p>
       {runs.length > 0 && (
-        <div className="table-frame">
+        <TableFrame label="Runs of notes">
           <table className="table">
             <thead>
               <tr>
@@ -271,7 +272,7 @@ function Stringing() {
               ))}
             </tbody>
           </table>
-        </div>
+        </TableFrame>
       )}
       {left.length > 0 && <p>Not described yet: {left.map(rangeWords).join(', ')}.</p>}
       <button type="button" className="button" onClick={() => setOpen(left[0] ?? {})}>

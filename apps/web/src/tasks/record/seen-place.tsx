@@ -12,6 +12,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { Sheet } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useObservable } from '../../parts/observable.ts';
+import { TableFrame } from '../../parts/table-frame.tsx';
 import { recordViewOf } from './record-state.ts';
 import { seenAt, seenWords } from './seen.ts';
 
@@ -33,7 +34,10 @@ export function SeenPlace() {
         noted of the whole piano speaks for every section.
       </p>
       {places.map((section) => (
-        <div className="table-frame" key={section ?? 'whole piano'}>
+        <TableFrame
+          label={section === undefined ? 'Seen on the whole piano' : `Seen in section ${section}`}
+          key={section ?? 'whole piano'}
+        >
           <h3>{section === undefined ? 'The whole piano' : `Section ${section}`}</h3>
           <table className="table">
             <tbody>
@@ -61,7 +65,7 @@ export function SeenPlace() {
               })}
             </tbody>
           </table>
-        </div>
+        </TableFrame>
       ))}
       {open !== undefined && <SeenSheet place={open} onClose={() => setOpen(undefined)} />}
     </section>

@@ -6,6 +6,7 @@ import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { loadText } from '../../parts/force-text.ts';
 import { otherUnit } from '../../parts/length-text.ts';
+import { TableFrame } from '../../parts/table-frame.tsx';
 import { CompassChart } from '../../piano/compass-chart.tsx';
 import { scaleCharts } from './charts.ts';
 import { useScaleAsFound } from './use-scale.ts';
@@ -131,7 +132,7 @@ function Findings({ findings }: { findings: readonly ScaleFinding[] }) {
 function Loads({ title, rows }: { title: string; rows: readonly LoadShare[] }) {
   const { unit } = useSettings();
   return (
-    <div className="table-frame">
+    <TableFrame label={title}>
       <table className="table">
         <caption>{title}</caption>
         <thead>
@@ -170,6 +171,6 @@ function Loads({ title, rows }: { title: string; rows: readonly LoadShare[] }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </TableFrame>
   );
 }
