@@ -391,6 +391,19 @@ describe('tension at pitch', () => {
     );
   });
 
+  it('is found for a bar whose second mode also sinks below the pitch as it slackens', () => {
+    const segments = [
+      segment(0.00643, 0.196, 3.0e-4),
+      segment(0.00355, 0.3162, 1e-4),
+      segment(0.002, 0.0232, 0.3162),
+    ];
+    const tension = newtons(491);
+    const first = steppedStringModes({ segments, tension, ends: 'clamped' }, 1).value[0]!;
+    const found = stiffTensionAtPitch({ segments, frequency: first, ends: 'clamped' });
+    expect(found.converged).toBe(true);
+    expect(found.value / tension).toBeCloseTo(1, 9);
+  });
+
   it('is the flexible tension when there is no stiffness', () => {
     const segments = [segment(0.3, 0.01, 0), segment(0.7, 0.03, 0)];
     expect(stiffTensionAtPitch({ segments, frequency: hertz(50), ends: 'pinned' }).value).toBe(

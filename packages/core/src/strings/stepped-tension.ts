@@ -28,6 +28,9 @@ export function flexibleTensionAtPitch(
   return { ...modes, value: newtons(trial * (frequency / modes.value[0]!) ** 2) };
 }
 
+/** Below this share of the flexible tension a string counts as slack: it is its stiffness that sounds. */
+const SLACK = 1e-6;
+
 /**
  * Tension at which the first mode of a stepped stiff string has a given frequency.
  *
@@ -61,20 +64,34 @@ export function stiffTensionAtPitch(string: {
     steppedCharacteristic({ segments, tension: newtons(tension), ends });
   let iterations = flexible.iterations;
 
-  // Downwards in growing steps until the first mode has sunk below the pitch: it then lies between two tensions.
-  const smallestShare = 1e-6;
+  const modesBelowPitch = (tension: number): number => {
+    iterations += 1;
+    return at(tension).modesBelow(omega);
+  };
+
+  // Downwards in growing steps, then by halves, until the first mode has sunk below the pitch: it lies between two tensions.
   let high = flexible.value as number;
   let low = high;
-  for (let step = 1e-4; ; step *= 4) {
-    low = flexible.value * Math.max(1 - step, smallestShare);
-    iterations += 1;
-    if (at(low).modesBelow(omega) > 0) break;
-    if (step > 1) {
+  let modesBelow = 0;
+  for (let step = 1e-4; modesBelow === 0; step *= 4) {
+    high = low;
+    low = step < 0.5 ? flexible.value * (1 - step) : low / 2;
+    if (low < SLACK * flexible.value) {
       throw new RangeError(
         `Cannot compute ${task} as it must need tension to reach ${frequency} Hz: its stiffness alone already sounds higher`,
       );
     }
-    high = low;
+    modesBelow = modesBelowPitch(low);
+  }
+  // Where the second mode has sunk with it, up again until the interval holds the first alone.
+  while (modesBelow > 1 && high - low > 1e-12 * high) {
+    const middle = (low + high) / 2;
+    const modes = modesBelowPitch(middle);
+    if (modes === 0) high = middle;
+    else {
+      low = middle;
+      modesBelow = modes;
+    }
   }
   const valueAt = (tension: number): number => at(tension).valueAt(omega);
   // The flexible tension can be the answer to the last digit, where the sign there is down to rounding.
