@@ -5,6 +5,13 @@ export { openDemoJob } from './demo/open-demo-job.ts';
 // Describe the piano
 export { describeJob } from './describe-job.ts';
 export { checkSections, describePiano, describeSections, describeUnisons } from './describe-piano.ts';
+// Found after the strip
+export {
+  type ChangeOrderTotals,
+  changeOrderTotals,
+  type DamageToRecord,
+  recordDamage,
+} from './found-after-strip.ts';
 // Bring in a table of readings
 export { bringInReadings, CellsNotReadable } from './import/bring-in-readings.ts';
 export {
@@ -42,6 +49,8 @@ export {
   wireLatticeNames,
   wireLattices,
 } from './infer-wire-sizes.ts';
+// Letting the strings down
+export { type LetDown, letDownOf, letDownPasses } from './let-down.ts';
 // Jobs
 export { type ListedJob, listJobs } from './list-jobs.ts';
 // Papers
@@ -57,6 +66,7 @@ export {
 } from './make-paper.ts';
 export { type NewJob, openJob } from './open-job.ts';
 // Record
+export { type FactToRecord, recordFacts, type SaidKind } from './record-facts.ts';
 export {
   type ReadingToRecord,
   readingFact,

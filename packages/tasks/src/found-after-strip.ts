@@ -1,0 +1,60 @@
+import type { FactOf, Job, Ulid } from '@becket/journal';
+import { addFacts, readJob, type TaskContext } from './context.ts';
+
+/** Damage as a person gives it. */
+export type DamageToRecord = Omit<FactOf<'damage-found'>, 'kind' | 'v'>;
+
+/**
+ * Notes damage that came to light after the strip; each is a line of the change order.
+ *
+ * Throws: RangeError before the record is sealed, when the place is not on this piano, or when the photo is not one of
+ * this job. Nothing is stored then.
+ */
+export async function recordDamage(context: TaskContext, job: Ulid, damage: DamageToRecord): Promise<Job> {
+  const state = await readJob(context, job);
+  if (state.seal === undefined)
+    throw new RangeError(
+      'Cannot note this as found after the strip: a sealed as-found record is needed, it is not sealed yet. Until then note it under Seen.',
+    );
+  const { key, section } = damage.place;
+  const { piano } = state;
+  if (piano !== undefined && key !== undefined && (key < piano.firstKey || key > piano.lastKey))
+    throw new RangeError(
+      `Cannot note damage at key ${key}: this piano has keys ${piano.firstKey} to ${piano.lastKey}. Check the note.`,
+    );
+  if (section !== undefined && !state.sections.some((one) => one.section === section))
+    throw new RangeError(
+      `Cannot note damage in the section '${section}': this piano has ${state.sections.map((one) => one.section).join(', ') || 'no section described'}. Choose one of them, or the whole piano.`,
+    );
+  if (damage.photo !== undefined && !state.photos.some(({ digest }) => digest === damage.photo))
+    throw new RangeError(
+      'Cannot tie that photo to the damage: a photo of this job is needed, none of that name was found. Add the photo first.',
+    );
+  return (await addFacts(context, job, [{ kind: 'damage-found', v: 1, ...damage }])).job;
+}
+
+/** What the lines of a change order come to. */
+export interface ChangeOrderTotals {
+  /** By currency, in whole minor units. */
+  readonly prices: readonly { readonly currency: string; readonly minorUnits: number }[];
+  readonly days: number;
+  readonly withoutPrice: number;
+  readonly withoutDays: number;
+}
+
+/** Sums of a change order. What nobody has priced is counted, not taken for nothing. */
+export function changeOrderTotals(damages: Job['damages']): ChangeOrderTotals {
+  const prices = new Map<string, number>();
+  let days = 0;
+  for (const { priceMinorUnits, currency, days: own } of damages) {
+    if (priceMinorUnits !== undefined && currency !== undefined)
+      prices.set(currency, (prices.get(currency) ?? 0) + priceMinorUnits);
+    days += own ?? 0;
+  }
+  return {
+    prices: [...prices].map(([currency, minorUnits]) => ({ currency, minorUnits })),
+    days,
+    withoutPrice: damages.filter((one) => one.priceMinorUnits === undefined).length,
+    withoutDays: damages.filter((one) => one.days === undefined).length,
+  };
+}
