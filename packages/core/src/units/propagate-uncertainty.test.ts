@@ -48,6 +48,18 @@ describe('propagate()', () => {
     expect(length.standardUncertainty).toBeLessThan(32);
   });
 
+  it('does not take an input past zero, however uncertain it is', () => {
+    const root = propagate(
+      (x) => {
+        if (x.length <= 0) throw new RangeError('the model does not hold below zero');
+        return { tension: x.length ** 2 };
+      },
+      { length: { value: 0.35, standardUncertainty: 0.43 } },
+    );
+    // First order: 2 · 0.35 · 0.43.
+    expect(root.tension.standardUncertainty).toBeCloseTo(0.301, 9);
+  });
+
   it('steps upwards only where an input cannot be less', () => {
     const model = (of: { end: number }) => {
       if (of.end < 0) throw new RangeError('negative');

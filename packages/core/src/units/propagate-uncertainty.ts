@@ -60,12 +60,14 @@ export function propagate<InputName extends string, ResultName extends string>(
     contributions[result] = {} as Record<InputName, number>;
   }
   for (const name of inputNames) {
-    const { value, standardUncertainty: step, least } = inputs[name];
+    const { value, standardUncertainty, least } = inputs[name];
+    const step = stepFor(inputs[name]);
     const isOneSided = least !== undefined && value - step < least;
     const above = step === 0 ? centre : model({ ...values, [name]: value + step });
     const below = step === 0 || isOneSided ? centre : model({ ...values, [name]: value - step });
     for (const result of resultNames) {
-      const contribution = (above[result] - below[result]) / (isOneSided ? 1 : 2);
+      const change = (above[result] - below[result]) / (isOneSided ? 1 : 2);
+      const contribution = step === standardUncertainty ? change : (change * standardUncertainty) / step;
       contributions[result][name] = contribution;
       squares[result] += contribution ** 2;
     }
@@ -80,4 +82,14 @@ export function propagate<InputName extends string, ResultName extends string>(
     };
   }
   return propagated;
+}
+
+/**
+ * How far an input is varied: by its standard uncertainty. Where that would take it to zero or past it (a length of 0.35 m
+ * ± 0.43 m, from two readings that contradict each other) by a tenth of its value, and the change is scaled up, which a
+ * first-order law allows: the model need not hold at a length below zero.
+ */
+function stepFor({ value, standardUncertainty, least }: Estimate): number {
+  const passesZero = least === undefined && value !== 0 && standardUncertainty >= Math.abs(value);
+  return passesZero ? Math.abs(value) / 10 : standardUncertainty;
 }

@@ -9,5 +9,7 @@ declare const dimension: unique symbol;
 export type Quantity<Dimension extends string> = number & { readonly [dimension]: Dimension };
 
 /** The one place where a plain number becomes a quantity. */
-export const quantity = <Dimension extends string>(_dimension: Dimension, value: number): Quantity<Dimension> =>
-  value as Quantity<Dimension>;
+export const quantity = <Dimension extends string>(
+  _dimension: Dimension,
+  value: number,
+): Quantity<Dimension> => value as Quantity<Dimension>;
