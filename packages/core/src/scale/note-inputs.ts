@@ -48,10 +48,12 @@ export function noteInputs(
     speakingLength: {
       value: string.speakingLength,
       standardUncertainty: stated.speakingLength ?? assumed.speakingLength_m,
+      isPositive: true,
     },
     wireDiameter: {
       value: string.kind === 'plain' ? string.diameter : string.coreDiameter,
       standardUncertainty: stated.wireDiameter ?? assumed.wireDiameter_m,
+      isPositive: true,
     },
     steelDensity: { value: steelDensity, standardUncertainty: assumed.steelDensity * steelDensity },
     youngsModulus: { value: youngsModulus, standardUncertainty: assumed.youngsModulus * youngsModulus },
@@ -74,6 +76,7 @@ export function noteInputs(
       inputs[`diameterOver${index + 1}`] = {
         value: diameterOver,
         standardUncertainty: own.diameterOver ?? assumed.diameterOver_m,
+        isPositive: true,
       };
       for (const end of ['bareFront', 'bareBack'] as const) {
         if (index > 0 && layer[end] === string.layers[0]![end]) continue;

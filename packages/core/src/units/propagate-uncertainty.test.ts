@@ -48,13 +48,13 @@ describe('propagate()', () => {
     expect(length.standardUncertainty).toBeLessThan(32);
   });
 
-  it('does not take an input past zero, however uncertain it is', () => {
+  it('does not take an input past zero, where it has to be positive, however uncertain it is', () => {
     const root = propagate(
       (x) => {
         if (x.length <= 0) throw new RangeError('the model does not hold below zero');
         return { tension: x.length ** 2 };
       },
-      { length: { value: 0.35, standardUncertainty: 0.43 } },
+      { length: { value: 0.35, standardUncertainty: 0.43, isPositive: true } },
     );
     // First order: 2 · 0.35 · 0.43.
     expect(root.tension.standardUncertainty).toBeCloseTo(0.301, 9);

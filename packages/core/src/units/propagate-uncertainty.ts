@@ -9,6 +9,8 @@ export interface Estimate {
   readonly standardUncertainty: number;
   /** The least value that makes sense, where there is one: a bare end cannot be shorter than 0. */
   readonly least?: number;
+  /** True for what must stay above zero: a length, a diameter. */
+  readonly isPositive?: boolean;
 }
 
 /** What one result is worth, and which input that comes from. */
@@ -85,11 +87,10 @@ export function propagate<InputName extends string, ResultName extends string>(
 }
 
 /**
- * How far an input is varied: by its standard uncertainty. Where that would take it to zero or past it (a length of 0.35 m
- * ± 0.43 m, from two readings that contradict each other) by a tenth of its value, and the change is scaled up, which a
- * first-order law allows: the model need not hold at a length below zero.
+ * How far an input is varied: by its standard uncertainty. Where that would take what must be positive to zero or past it (a
+ * length of 0.35 m ± 0.43 m, from two readings that contradict each other) by a tenth of its value, and the change is scaled
+ * up, which a first-order law allows.
  */
-function stepFor({ value, standardUncertainty, least }: Estimate): number {
-  const passesZero = least === undefined && value !== 0 && standardUncertainty >= Math.abs(value);
-  return passesZero ? Math.abs(value) / 10 : standardUncertainty;
+function stepFor({ value, standardUncertainty, isPositive = false }: Estimate): number {
+  return isPositive && standardUncertainty >= value ? value / 10 : standardUncertainty;
 }
