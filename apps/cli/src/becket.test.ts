@@ -142,7 +142,7 @@ describe('becket', () => {
     const refused = await becket(...bringIn);
     expect(refused).toMatchObject({ status: 3, out: '' });
     expect(refused.talk).toContain("column 'Wire A (inch)'");
-    expect(refused.talk).toMatch(/In question: Row 21, column 'Length \(mm\)'.* Was 470 meant\?/);
+    expect(refused.talk).toMatch(/In question: Row 21, column 'Length \(mm\)'.* 470 mm\?/);
     const done = await becket('--json', ...bringIn, '--changes', join(grand, 'corrections.json'));
     expect(json(done)).toMatchObject({ stored: true, questions: [], counts: { notes: 88 } });
     // The same file again would double every reading.

@@ -15,6 +15,8 @@ const commands: Readonly<Record<string, () => Promise<Register>>> = {
   sizes: async () => (await import('./commands/sizes.ts')).registerSizes,
   scale: async () => (await import('./commands/scale.ts')).registerScale,
   papers: async () => (await import('./commands/papers.ts')).registerPapers,
+  export: async () => (await import('./commands/export.ts')).registerExport,
+  'bring-in-job': async () => (await import('./commands/bring-in-job.ts')).registerBringInJob,
   compute: async () => (await import('./commands/compute.ts')).registerCompute,
   serve: async () => (await import('./commands/serve.ts')).registerServe,
 };

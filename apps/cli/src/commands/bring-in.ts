@@ -65,9 +65,7 @@ export function registerBringIn(program: Command): void {
       const changes = await changesFor(table, options);
       await inWorkshop(options, async (context) => {
         const plan = planImport(await readJob(context, job), table, mapping, changes);
-        for (const { sentence, suggestion } of plan.questions) {
-          talk.say(`In question: ${sentence}.${suggestion === undefined ? '' : ` Was ${suggestion} meant?`}`);
-        }
+        for (const { sentence } of plan.questions) talk.say(`In question: ${sentence}`);
         if (plan.problems.length > 0) {
           // The first is in the sentence that ends the program.
           for (const { sentence } of plan.problems.slice(1)) talk.say(sentence);

@@ -1,6 +1,14 @@
-import type { FactOf, ReadingQuantityName } from '@becket/journal';
+import {
+  COMMON_SLIP_POLICIES,
+  type ReadingAround,
+  type SlipPolicy,
+  type SlipQuestion,
+  type SlipUnit,
+  slipQuestions,
+} from '@becket/core';
+import { type FactOf, type ReadingQuantityName, readingQuantities } from '@becket/journal';
 
-/** A reading that stands too far from its neighbours to pass without a question. */
+/** A reading that is doubted; a real piano can be odd. */
 export interface DoubtfulReading {
   /** Index into the readings that were handed in. */
   readonly index: number;
@@ -9,72 +17,60 @@ export interface DoubtfulReading {
   readonly suggestion_si: number | undefined;
 }
 
-/**
- * How far, as a natural logarithm, a reading may stand from the middle of its neighbours before it is questioned. A wire
- * size is a step of 0.025 to 0.03; lengths and windings jump at a break. Common practice, no source.
- */
-const furthest: Partial<Record<ReadingQuantityName, number>> = {
-  'wire-diameter': 0.08,
-  'core-diameter': 0.12,
-  'over-all-diameter': 0.3,
-  'inner-layer-diameter': 0.3,
-  'speaking-length': 0.3,
-  'pin-diameter': 0.05,
-};
-
-/** Slips that a keyboard makes: a decimal place, or inches for millimetres. */
-const slips = [10, 0.1, 100, 0.01, 25.4, 1 / 25.4];
-
-/** Neighbours are the readings of the same quantity within this many keys. */
-const REACH = 4;
-
-/** Fewer readings than this around a key say nothing. */
-const FEWEST = 4;
-
-/**
- * Readings of a table that are doubted: far from the middle of the same quantity's readings on the notes around. Never
- * blocking; a real piano can be odd.
- */
-export function doubtfulReadings(readings: readonly FactOf<'reading'>[]): DoubtfulReading[] {
-  const valuesAt = new Map<string, number[]>();
-  for (const { quantity, place, value_si } of readings) {
-    if (place.key === undefined || value_si <= 0) continue;
-    const name = `${quantity}/${place.key}`;
-    const known = valuesAt.get(name);
-    if (known === undefined) valuesAt.set(name, [value_si]);
-    else known.push(value_si);
-  }
-  const middles = new Map<string, number | undefined>();
-  /** Middle of the readings around a key; undefined when there are too few to say. */
-  const middleAround = (quantity: ReadingQuantityName, key: number): number | undefined => {
-    const name = `${quantity}/${key}`;
-    if (!middles.has(name)) {
-      const around: number[] = [];
-      for (let other = key - REACH; other <= key + REACH; other += 1)
-        around.push(...(valuesAt.get(`${quantity}/${other}`) ?? []));
-      middles.set(name, around.length < FEWEST ? undefined : medianOf(around));
-    }
-    return middles.get(name);
-  };
-  return readings.flatMap(({ quantity, place, value_si, asRead }, index): DoubtfulReading[] => {
-    const limit = furthest[quantity];
-    if (limit === undefined || place.key === undefined || value_si <= 0) return [];
-    const middle = middleAround(quantity, place.key);
-    if (middle === undefined || Math.abs(Math.log(value_si / middle)) <= limit) return [];
-    const slip = slips.find((factor) => Math.abs(Math.log((value_si * factor) / middle)) <= limit / 2);
-    const perUnit = value_si / asRead.value;
-    const usual = Number((middle / perUnit).toPrecision(4));
-    return [
-      {
-        index,
-        sentence: `${asRead.value} ${asRead.unit} is far from its neighbours, which read about ${usual} ${asRead.unit}`,
-        suggestion_si: slip === undefined ? undefined : value_si * slip,
-      },
-    ];
-  });
+/** Notes that belong together with one: the same section and kind of string. */
+export interface RunOfNotes {
+  readonly firstKey: number;
+  readonly lastKey: number;
 }
 
-function medianOf(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1]!;
+const policies: Partial<Record<ReadingQuantityName, SlipPolicy>> = COMMON_SLIP_POLICIES;
+
+/** More readings than this of one note say nothing new of its neighbours, and would make a long table slow. */
+const MOST_OF_A_NOTE = 6;
+
+/**
+ * Readings of a table that are doubted by the rules of `slipQuestions`, each against all the others of its quantity.
+ *
+ * @param readings  in the order of the table: what was written just before a reading is what it may repeat
+ * @param runOf     the notes that belong together with a key; without it every note
+ */
+export function doubtfulReadings(
+  readings: readonly FactOf<'reading'>[],
+  runOf: (key: number) => RunOfNotes | undefined = () => undefined,
+): DoubtfulReading[] {
+  const ofNote = new Map<string, (ReadingAround & { readonly index: number })[]>();
+  readings.forEach(({ quantity, place, value_si }, index) => {
+    if (place.key === undefined || policies[quantity] === undefined) return;
+    const name = `${quantity}/${place.key}`;
+    const known = ofNote.get(name) ?? [];
+    if (known.length < MOST_OF_A_NOTE) known.push({ key: place.key, string: place.string, value_si, index });
+    ofNote.set(name, known);
+  });
+  return readings.flatMap(({ quantity, place: { key, string }, asRead }, index): DoubtfulReading[] => {
+    const policy = policies[quantity];
+    if (policy === undefined || key === undefined) return [];
+    const near = Array.from(
+      { length: 2 * policy.reach + 1 },
+      (_, step) => ofNote.get(`${quantity}/${key - policy.reach + step}`) ?? [],
+    ).flat();
+    const typed = { key, string, value: asRead.value, unit: asRead.unit as SlipUnit };
+    const asked = (around: readonly ReadingAround[]): SlipQuestion[] =>
+      slipQuestions(typed, {
+        policy,
+        possible: readingQuantities[quantity].possible,
+        around,
+        sameRun: runOf(key),
+      });
+    // What is usual is told by the notes on both sides; only what was written before can have been written twice.
+    const odd = asked(near.filter((other) => other.index !== index)).filter(
+      ({ kind }) => kind !== 'duplicate',
+    );
+    const before = near.filter((other) => other.index < index).sort((a, b) => a.index - b.index);
+    const twice = odd.length > 0 ? [] : asked(before).filter(({ kind }) => kind === 'duplicate');
+    return [...odd, ...twice].map(({ sentence, suggestion }) => ({
+      index,
+      sentence,
+      suggestion_si: suggestion?.value_si,
+    }));
+  });
 }

@@ -236,8 +236,10 @@ describe('planImport()', () => {
     expect(questions.map(({ row, columnName, suggestion }) => ({ row, columnName, suggestion }))).toEqual([
       { row: 5, columnName: 'Wire', suggestion: undefined },
     ]);
-    const lengths = [52, 53, 54, 55, 56].map((key, index) => `${key},0.95,${index === 2 ? '40' : '400'}`);
-    expect((await planOf(lengths.join('\n'))).questions[0]).toMatchObject({ row: 4, suggestion: '400' });
+    const lengths = [52, 53, 54, 55, 56].map(
+      (key, index) => `${key},0.95,${index === 2 ? '37.6' : 400 - 12 * index}`,
+    );
+    expect((await planOf(lengths.join('\n'))).questions[0]).toMatchObject({ row: 4, suggestion: '376' });
   });
 
   it('uses a corrected cell and leaves out a cell, and writes both down with their reasons', async () => {

@@ -16,7 +16,7 @@ import { checkSections } from '../describe-piano.ts';
 import { readingFact } from '../record-reading.ts';
 import { absenceIn, isBlank, numberIn } from './cell.ts';
 import type { ColumnMapping, ColumnMeaning } from './column-mapping.ts';
-import { doubtfulReadings } from './doubtful-readings.ts';
+import { doubtfulReadings, type RunOfNotes } from './doubtful-readings.ts';
 import type { ReadTable, TableRow } from './read-table.ts';
 
 /** A cell that the user changed before bringing the table in, or left out (`use: null`), and why. */
@@ -157,6 +157,7 @@ class TableReader {
   private readonly questions: CellQuestion[] = [];
   private readonly rowsByNumber: ReadonlyMap<number, TableRow>;
   private readonly changesByCell: ReadonlyMap<string, CellChange>;
+  private sections: readonly RunOfNotes[] = [];
   private blankCells = 0;
 
   constructor(
@@ -391,13 +392,14 @@ class TableReader {
         suggestion: undefined,
       });
     }
-    const named = [...this.job.sections, ...facts];
+    // A section as the table has it stands before the same one as the job knew it.
+    this.sections = [...facts, ...this.job.sections];
     for (const { row, key } of bySection.size === 0 ? [] : this.rows) {
-      if (named.some(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey)) continue;
+      if (this.sections.some(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey)) continue;
       this.question(
         row,
         this.columnOf('section'),
-        `${noteName(key)} is in no section; say in which, or leave it so`,
+        `${noteName(key)} is in no section; say in which, or leave it so.`,
       );
     }
     return facts.filter((fact) => !this.job.sections.some((known) => isSameSection(known, fact)));
@@ -535,7 +537,7 @@ class TableReader {
     this.question(
       first.row,
       this.columnOf(said),
-      `${given} is said of ${names.join(', ')}${others}, but ${lacking}; how they are strung is not brought in`,
+      `${given} is said of ${names.join(', ')}${others}, but ${lacking}; how they are strung is not brought in.`,
     );
   }
 
@@ -573,10 +575,11 @@ class TableReader {
   private questionReadings(): void {
     for (const { index, sentence, suggestion_si } of doubtfulReadings(
       this.readings.map(({ fact }) => fact),
+      (key) => this.sections.find(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey),
     )) {
       const { row, column, fact } = this.readings[index]!;
       const suggestion = suggestion_si === undefined ? undefined : inUnit(suggestion_si, fact.asRead.unit);
-      this.question(row, column, `${noteName(fact.place.key!)}: ${sentence}`, suggestion);
+      this.question(row, column, sentence, suggestion);
     }
   }
 }

@@ -97,7 +97,7 @@ describe('planImport(), sections', () => {
   it('leave a question where a note is in none', async () => {
     const { questions } = await planOf([note, section], 'Note,Section\n49,tenor\n50,\n');
     expect(sentences(questions)).toEqual([
-      "Row 3, column 'Section': A#4 is in no section; say in which, or leave it so",
+      "Row 3, column 'Section': A#4 is in no section; say in which, or leave it so.",
     ]);
   });
 
@@ -136,7 +136,7 @@ describe('planImport(), how notes are strung', () => {
       [49, 'plain'],
     ]);
     expect(sentences(questions)).toEqual([
-      "Row 4, column 'Strings': the number of strings is said of A#4, but nothing tells plain from wound; how they are strung is not brought in",
+      "Row 4, column 'Strings': the number of strings is said of A#4, but nothing tells plain from wound; how they are strung is not brought in.",
     ]);
   });
 
@@ -211,5 +211,35 @@ describe('bringInReadings()', () => {
     const before = await context.store.entries(job.id);
     await expect(bringInReadings(context, job.id, file)).rejects.toThrow(/same file was brought in/);
     expect(await context.store.entries(job.id)).toEqual(before);
+  });
+});
+
+describe('planImport(), questions', () => {
+  const length: ColumnMeaning = { is: 'reading', quantity: 'speaking-length', unit: 'mm' };
+  const section: ColumnMeaning = { is: 'section' };
+  const about = async (columns: readonly ColumnMeaning[], header: string, rows: readonly string[]) =>
+    (await planOf(columns, `${header}\n${rows.join('\n')}\n`)).questions.map(({ row, sentence }) => [
+      row,
+      /far from|exactly that of|towards the (bass|treble)|same unison/.exec(sentence)?.[0],
+    ]);
+
+  it('ask about a length that is exactly that of the note before', async () => {
+    const rows = ['40,660', '41,625', '42,625', '43,563', '44,534'];
+    expect(await about([note, length], 'Note,Length', rows)).toEqual([[4, 'exactly that of']]);
+  });
+
+  it('ask about a size that grows towards the treble, and not across a break', async () => {
+    const rows = ['48,.039,a', '49,.039,a', '50,.038,a', '51,.0405,b', '52,.040,b', '53,.0395,b'];
+    expect(await about([note, wire, section], 'Note,Wire,Section', rows)).toEqual([]);
+    const joined = rows.map((row) => row.replace(/[ab]$/, 'a'));
+    expect((await about([note, wire, section], 'Note,Wire,Section', joined)).length).toBeGreaterThan(0);
+  });
+
+  it('ask about strings of a unison that differ', async () => {
+    const second: ColumnMeaning = { is: 'reading', quantity: 'wire-diameter', unit: 'in', string: 2 };
+    const first: ColumnMeaning = { is: 'reading', quantity: 'wire-diameter', unit: 'in', string: 1 };
+    const rows = ['48,.039,.039', '49,.039,.038', '50,.039,.039'];
+    const found = await about([note, first, second], 'Note,Left,Middle', rows);
+    expect(found.filter(([, words]) => words === 'same unison').length).toBeGreaterThan(0);
   });
 });
