@@ -5,6 +5,13 @@ export { openDemoJob } from './demo/open-demo-job.ts';
 // Describe the piano
 export { describeJob } from './describe-job.ts';
 export { checkSections, describePiano, describeSections, describeUnisons } from './describe-piano.ts';
+// Lengths of a section
+export {
+  fittedLengths,
+  LENGTH_INTERVAL_LEVEL,
+  type NoteLength,
+  type SectionLengths,
+} from './fitted-lengths.ts';
 // Found after the strip
 export {
   type ChangeOrderTotals,
@@ -45,10 +52,14 @@ export {
   type InferredWireSize,
   type InferredWireSizes,
   inferredWireSizes,
+  type ReadForWireSizes,
   type WireLatticeName,
   wireLatticeNames,
   wireLattices,
 } from './infer-wire-sizes.ts';
+// A job as one file
+export { type BroughtInJob, bringInJob } from './job-file/bring-in-job.ts';
+export { photosNamed, type SavedJob, saveJob } from './job-file/save-job.ts';
 // Letting the strings down
 export { type LetDown, letDownOf, letDownPasses } from './let-down.ts';
 // Jobs
@@ -67,6 +78,15 @@ export {
 export { type NewJob, openJob } from './open-job.ts';
 // Record
 export { type FactToRecord, recordFacts, type SaidKind } from './record-facts.ts';
+// Photos
+export {
+  changePhoto,
+  type PhotoChange,
+  type PhotoToRecord,
+  recordPhoto,
+  undoPhotoChange,
+  withdrawPhoto,
+} from './record-photo.ts';
 export {
   type ReadingToRecord,
   readingFact,

@@ -1,5 +1,6 @@
 import type { ClientRequest } from 'node:http';
 import { limits } from '@becket/contract';
+import { createMemoryStore } from '@becket/store/memory';
 import { describe, expect, it } from 'vitest';
 import { ask, jobId, postJson, runServer } from '../testing/running-server.ts';
 
@@ -230,6 +231,7 @@ describe('a fault of the program', () => {
   it('is written to the log in full and told in general', async () => {
     const server = await runServer({
       store: {
+        blobs: createMemoryStore().blobs,
         jobs: async () => {
           throw new TypeError('secret inner words');
         },

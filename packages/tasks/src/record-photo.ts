@@ -1,0 +1,165 @@
+import {
+  compareEntries,
+  type FactOf,
+  foldJob,
+  isKnownFact,
+  type Job,
+  type PhotoMark,
+  type Place,
+  photoMarkSchema,
+  type Standing,
+  type Ulid,
+  withoutTellingParts,
+} from '@becket/journal';
+import { addFacts, entriesOf, RecordIsSealed, readJob, type TaskContext } from './context.ts';
+
+export interface PhotoToRecord {
+  /** A JPEG, re-encoded on the device. */
+  readonly jpeg: Uint8Array;
+  /** In pixels. */
+  readonly width: number;
+  readonly height: number;
+  readonly place: Place;
+  readonly shows?: string | undefined;
+  /** Needed after the seal. */
+  readonly reason?: string | undefined;
+}
+
+/**
+ * Keeps a photo and ties it to a place. Whatever the JPEG tells beside its picture (position, time, device) is taken
+ * out first. The picture is kept before the entry that names it, so that no entry names a photo that is nowhere.
+ *
+ * Throws: SyntaxError when the bytes are no whole JPEG; RangeError when they are too many or the place is not on this
+ * piano; RecordIsSealed; StoreUnavailable. Nothing of the journal is changed then.
+ */
+export async function recordPhoto(
+  context: TaskContext,
+  job: Ulid,
+  { jpeg, width, height, place, shows, reason }: PhotoToRecord,
+): Promise<{ job: Job; digest: string }> {
+  const state = await readJob(context, job);
+  requirePlace(state, place);
+  if (state.seal !== undefined && reason === undefined) throw new RecordIsSealed(state.seal.at);
+  const bytes = withoutTellingParts(jpeg);
+  const digest = await context.store.blobs.put(bytes);
+  const known = state.photos.find((photo) => photo.digest === digest);
+  const { job: changed } = await addFacts(context, job, [
+    {
+      kind: 'photo',
+      v: 1,
+      digest,
+      mediaType: 'image/jpeg',
+      bytes: bytes.length,
+      width,
+      height,
+      place,
+      ...(shows === undefined ? {} : { shows }),
+      // The same picture taken in again keeps what was drawn on it.
+      marks: known?.marks ?? [],
+      ...(reason === undefined ? {} : { reason }),
+    },
+  ]);
+  return { job: changed, digest };
+}
+
+export interface PhotoChange {
+  readonly digest: string;
+  readonly marks?: readonly PhotoMark[] | undefined;
+  readonly place?: Place | undefined;
+  readonly shows?: string | undefined;
+  /** Needed after the seal. */
+  readonly reason?: string | undefined;
+}
+
+/** Draws other marks on a photo, or ties it to another place; the picture stays. Throws as `recordPhoto` does. */
+export async function changePhoto(context: TaskContext, job: Ulid, change: PhotoChange): Promise<Job> {
+  const state = await readJob(context, job);
+  const {
+    entry: _entry,
+    step: _step,
+    at: _at,
+    by: _by,
+    reason: _reason,
+    ...photo
+  } = photoOf(state, change.digest);
+  const { reason } = change;
+  if (state.seal !== undefined && reason === undefined) throw new RecordIsSealed(state.seal.at);
+  const place = change.place ?? photo.place;
+  requirePlace(state, place);
+  const shows = change.shows ?? photo.shows;
+  const { shows: _shows, ...rest } = photo;
+  const fact: FactOf<'photo'> = {
+    ...rest,
+    place,
+    marks: (change.marks ?? photo.marks).map((mark) => photoMarkSchema.parse(mark)),
+    ...(shows === undefined || shows === '' ? {} : { shows }),
+    ...(reason === undefined ? {} : { reason }),
+  };
+  return (await addFacts(context, job, [fact])).job;
+}
+
+/** Takes back the last change of a photo's marks, words or place; its first entry stays. Gives back whether there was one. */
+export async function undoPhotoChange(
+  context: TaskContext,
+  job: Ulid,
+  { digest, reason }: { readonly digest: string; readonly reason: string },
+): Promise<boolean> {
+  const standing = await standingEntries(context, job, digest);
+  const last = standing.at(-1);
+  if (standing.length < 2 || last === undefined) return false;
+  await addFacts(context, job, [{ kind: 'withdrawn', v: 1, entry: last, reason }]);
+  return true;
+}
+
+/** Takes a photo out of the record, with a reason. Its entries stay in the journal, and its bytes in the store. */
+export async function withdrawPhoto(
+  context: TaskContext,
+  job: Ulid,
+  { digest, reason }: { readonly digest: string; readonly reason: string },
+): Promise<Job> {
+  photoOf(await readJob(context, job), digest);
+  const entries = await standingEntries(context, job, digest);
+  return (
+    await addFacts(
+      context,
+      job,
+      entries.map((entry) => ({ kind: 'withdrawn' as const, v: 1 as const, entry, reason })),
+    )
+  ).job;
+}
+
+/** Entries of this photo that were not taken back, in journal order. */
+async function standingEntries(context: TaskContext, job: Ulid, digest: string): Promise<Ulid[]> {
+  const entries = await entriesOf(context, job);
+  const { withdrawnEntries } = foldJob(entries);
+  return entries
+    .filter(
+      ({ id, fact }) =>
+        isKnownFact(fact) && fact.kind === 'photo' && fact.digest === digest && !withdrawnEntries.has(id),
+    )
+    .sort(compareEntries)
+    .map(({ id }) => id);
+}
+
+function photoOf(state: Job, digest: string): Standing<FactOf<'photo'>> {
+  const photo = state.photos.find((one) => one.digest === digest);
+  if (photo === undefined) {
+    throw new RangeError(
+      `Cannot change the photo ${digest.slice(0, 12)}…: this job has no photo of that digest. Take one from its list.`,
+    );
+  }
+  return photo;
+}
+
+function requirePlace({ piano, sections }: Job, { key, section }: Place): void {
+  if (piano !== undefined && key !== undefined && (key < piano.firstKey || key > piano.lastKey)) {
+    throw new RangeError(
+      `Cannot tie a photo to key ${key}: this piano has keys ${piano.firstKey} to ${piano.lastKey}. Check the note, or the piano's compass.`,
+    );
+  }
+  if (section !== undefined && !sections.some((one) => one.section === section)) {
+    throw new RangeError(
+      `Cannot tie a photo to the section '${section}': this piano has ${sections.length === 0 ? 'no sections yet' : sections.map((one) => one.section).join(', ')}. Choose one of them, or the whole piano.`,
+    );
+  }
+}
