@@ -1,5 +1,15 @@
 // Values from readings
 
+// Lengths of a section, and whether wound strings agree with themselves
+export {
+  type FittedLength,
+  type LengthFit,
+  type LengthFitOptions,
+  type LengthOutlier,
+  type LengthReading,
+  lengthFit,
+  studentFactor,
+} from './length-fit.ts';
 // Which string to measure next
 export {
   type NextWireReading,
@@ -7,6 +17,7 @@ export {
   nextWireReadingSentence,
   nextWireReadings,
 } from './next-wire-reading.ts';
+export { type RobustSmooth, robustSmooth, type SmoothPoint } from './robust-smooth.ts';
 // Questions at entry
 export {
   COMMON_SLIP_POLICIES,
@@ -49,3 +60,10 @@ export {
   type SizeNumberStamp,
   type WireLatticeProblem,
 } from './wire-lattice.ts';
+export {
+  type WoundCheckName,
+  type WoundCheckOptions,
+  type WoundContradiction,
+  type WoundReadings,
+  woundContradictions,
+} from './wound-checks.ts';

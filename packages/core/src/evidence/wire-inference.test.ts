@@ -87,7 +87,7 @@ describe('inferWireSizes() on small cases', () => {
     for (let bias = -35; bias <= 25; bias += 0.5) {
       for (let log = -1.2; log <= 1.2; log += 0.1) {
         const answer = enumeratedInference(model, bias, 5.5 * Math.exp(log));
-        const weight = Math.exp(answer.logEvidence - 0.5 * ((bias + 5) / 6) ** 2 - 0.5 * (log / 0.35) ** 2);
+        const weight = Math.exp(answer.logEvidence - 0.5 * ((bias + 4) / 6) ** 2 - 0.5 * (log / 0.35) ** 2);
         all += weight;
         answer.odds.forEach((ofNote, note) => {
           ofNote.forEach((odds, rank) => {
@@ -316,7 +316,7 @@ describe('inferWireSizes() at its edges', () => {
     const { notes, bias } = inferWireSizes({ notes: Array.from({ length: 88 }, () => []), diameters });
     expect(notes).toHaveLength(88);
     for (const note of notes) expect(note.oddsOfSizes.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
-    expect(inMicrometres(bias.value)).toBeCloseTo(-5, 1);
+    expect(inMicrometres(bias.value)).toBeCloseTo(-4, 1);
   });
 
   it('answers for one note and one size', () => {

@@ -54,7 +54,7 @@ export interface WireInferenceRules {
 }
 
 export const COMMON_WIRE_RULES: WireInferenceRules = {
-  biasMean: micrometres(-5),
+  biasMean: micrometres(-4),
   biasDeviation: micrometres(6),
   scatterMedian: micrometres(5.5),
   scatterLogDeviation: 0.35,

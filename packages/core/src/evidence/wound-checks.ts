@@ -1,0 +1,241 @@
+import {
+  inMillimetres,
+  type Metres,
+  metres,
+  millimetres,
+  noteName,
+  requireNotNegative,
+} from '../units/index.ts';
+import { FEWEST_FOR_A_LINE, robustSmooth } from './robust-smooth.ts';
+
+/** What was read of the wound strings of one note; whatever was not read is left out. */
+export interface WoundReadings {
+  readonly key: number;
+  readonly speakingLength?: Metres | undefined;
+  /** Bridge pin to hitch pin. */
+  readonly backLength?: Metres | undefined;
+  /** Hitch loop to the start of the winding. */
+  readonly loopToWinding?: Metres | undefined;
+  readonly windingLength?: Metres | undefined;
+  /** Unwound inside the speaking length, at the front termination and at the bridge. */
+  readonly bareFront?: Metres | undefined;
+  readonly bareBack?: Metres | undefined;
+  readonly coreDiameter?: Metres | undefined;
+  readonly innerLayerDiameter?: Metres | undefined;
+  readonly overAllDiameter?: Metres | undefined;
+}
+
+export type WoundCheckName =
+  | 'winding reaches the termination'
+  | 'winding and bare ends do not make the speaking length'
+  | 'loop to winding does not reach the bare end'
+  | 'diameters do not grow outwards'
+  | 'row grows to the treble'
+  | 'winding end off the line';
+
+/** One thing that does not add up, in plain words with the figures. */
+export interface WoundContradiction {
+  readonly check: WoundCheckName;
+  /** The notes it is about, the doubtful one first. */
+  readonly keys: readonly number[];
+  readonly sentence: string;
+}
+
+export interface WoundCheckOptions {
+  /** By how much lengths that belong together may differ; 3 mm when not given (common practice: a rule, and a loop that gives). */
+  readonly lengthTolerance?: Metres;
+  /** By how much a diameter may grow to the next note; 0.02 mm when not given (common practice). */
+  readonly diameterTolerance?: Metres;
+}
+
+/**
+ * Whether the readings of a run of wound strings agree with each other. One section, and one kind of winding.
+ *
+ *     loop to winding + winding length  <  back length + speaking length      (hitch pin to front termination)
+ *     bare front + winding length + bare back  =  speaking length
+ *     back length + bare back  =  loop to winding
+ *     core  <  over the inner layer  <  over all
+ *     no row of diameters or lengths grows towards the treble
+ *     the front ends of the windings lie on a smooth line along the section
+ *
+ * Each is looked at only where everything it needs was read. A piano can be odd, so what comes back are sentences to
+ * measure again by, and nothing is refused.
+ *
+ * @param notes  in any order; a note once
+ * @returns bass to treble; empty when all agrees
+ *
+ * Throws: RangeError when a reading is negative or not finite.
+ * Source: geometry of a string between hitch pin and termination; rows and lines are common practice, no source.
+ */
+export function woundContradictions(
+  notes: readonly WoundReadings[],
+  { lengthTolerance = millimetres(3), diameterTolerance = millimetres(0.02) }: WoundCheckOptions = {},
+): WoundContradiction[] {
+  for (const { key, ...readings } of notes) {
+    for (const [name, reading] of Object.entries(readings))
+      if (reading !== undefined)
+        requireNotNegative(reading, `${name} of key ${key}`, 'whether wound strings agree');
+  }
+  const inOrder = [...notes].sort((a, b) => a.key - b.key);
+  return [
+    ...inOrder.flatMap((note) => [
+      ...windingEnd(note, lengthTolerance),
+      ...partsOfLength(note, lengthTolerance),
+      ...loopAndBareEnd(note, lengthTolerance),
+      ...layers(note),
+    ]),
+    ...ROWS.flatMap((row) => growingRow(inOrder, row, { lengthTolerance, diameterTolerance })),
+    ...endLine(inOrder, lengthTolerance),
+  ].sort((a, b) => a.keys[0]! - b.keys[0]!);
+}
+
+const mm = (length: number): string => `${inMillimetres(metres(length)).toFixed(1)} mm`;
+const fineMm = (length: number): string => `${inMillimetres(metres(length)).toFixed(3)} mm`;
+
+function windingEnd(note: WoundReadings, tolerance: number): WoundContradiction[] {
+  const { key, loopToWinding, windingLength, backLength, speakingLength } = note;
+  if (
+    loopToWinding === undefined ||
+    windingLength === undefined ||
+    backLength === undefined ||
+    speakingLength === undefined
+  )
+    return [];
+  const end = loopToWinding + windingLength;
+  const termination = backLength + speakingLength;
+  if (end < termination) return [];
+  const beyond = end - termination;
+  const also = beyond <= tolerance ? ', or within the tolerance of a rule at it' : '';
+  return [
+    {
+      check: 'winding reaches the termination',
+      keys: [key],
+      sentence: `${noteName(key)}: loop to winding ${mm(loopToWinding)} and winding ${mm(windingLength)} make ${mm(end)}, which lies ${mm(beyond)} beyond the front termination at ${mm(termination)} from the hitch pin (back length ${mm(backLength)}, speaking length ${mm(speakingLength)})${also}. A winding ends before it: measure again.`,
+    },
+  ];
+}
+
+function partsOfLength(note: WoundReadings, tolerance: number): WoundContradiction[] {
+  const { key, speakingLength, windingLength, bareFront, bareBack } = note;
+  if (
+    speakingLength === undefined ||
+    windingLength === undefined ||
+    bareFront === undefined ||
+    bareBack === undefined
+  )
+    return [];
+  const sum = bareFront + windingLength + bareBack;
+  if (Math.abs(sum - speakingLength) <= tolerance) return [];
+  return [
+    {
+      check: 'winding and bare ends do not make the speaking length',
+      keys: [key],
+      sentence: `${noteName(key)}: bare front ${mm(bareFront)}, winding ${mm(windingLength)} and bare back ${mm(bareBack)} make ${mm(sum)}, but the speaking length is ${mm(speakingLength)}: ${mm(Math.abs(sum - speakingLength))} ${sum > speakingLength ? 'too much' : 'missing'}. Measure again.`,
+    },
+  ];
+}
+
+function loopAndBareEnd(note: WoundReadings, tolerance: number): WoundContradiction[] {
+  const { key, loopToWinding, backLength, bareBack } = note;
+  if (loopToWinding === undefined || backLength === undefined || bareBack === undefined) return [];
+  const start = backLength + bareBack;
+  if (Math.abs(start - loopToWinding) <= tolerance) return [];
+  return [
+    {
+      check: 'loop to winding does not reach the bare end',
+      keys: [key],
+      sentence: `${noteName(key)}: back length ${mm(backLength)} and bare back ${mm(bareBack)} put the start of the winding ${mm(start)} from the hitch pin, but loop to winding is ${mm(loopToWinding)}. Measure again.`,
+    },
+  ];
+}
+
+function layers(note: WoundReadings): WoundContradiction[] {
+  const { key, coreDiameter, innerLayerDiameter, overAllDiameter } = note;
+  const rings = [
+    ['core', coreDiameter],
+    ['diameter over the inner layer', innerLayerDiameter],
+    ['over-all diameter', overAllDiameter],
+  ] as const;
+  const read = rings.filter(
+    (ring): ring is readonly [(typeof rings)[number][0], Metres] => ring[1] !== undefined,
+  );
+  return read.slice(1).flatMap(([name, outer], index): WoundContradiction[] => {
+    const [innerName, inner] = read[index]!;
+    if (outer > inner) return [];
+    return [
+      {
+        check: 'diameters do not grow outwards',
+        keys: [key],
+        sentence: `${noteName(key)}: the ${name} of ${fineMm(outer)} is not more than the ${innerName} of ${fineMm(inner)} beneath it. Measure again.`,
+      },
+    ];
+  });
+}
+
+/** What does not grow from bass to treble in a run of wound strings. */
+const ROWS = [
+  { field: 'speakingLength', label: 'speaking length', isDiameter: false },
+  { field: 'windingLength', label: 'winding length', isDiameter: false },
+  { field: 'coreDiameter', label: 'core diameter', isDiameter: true },
+  { field: 'overAllDiameter', label: 'over-all diameter', isDiameter: true },
+] as const;
+
+function growingRow(
+  inOrder: readonly WoundReadings[],
+  { field, label, isDiameter }: (typeof ROWS)[number],
+  tolerances: { readonly lengthTolerance: number; readonly diameterTolerance: number },
+): WoundContradiction[] {
+  const tolerance = isDiameter ? tolerances.diameterTolerance : tolerances.lengthTolerance;
+  const text = isDiameter ? fineMm : mm;
+  const read = inOrder.flatMap((note) => {
+    const value = note[field];
+    return value === undefined ? [] : [{ key: note.key, value: value as number }];
+  });
+  return read.slice(1).flatMap((here, index): WoundContradiction[] => {
+    const before = read[index]!;
+    if (here.value - before.value <= tolerance) return [];
+    // The one to doubt lies further from where its two neighbours would put it; without two, nothing speaks against it.
+    const isHere = offItsNeighbours(read, index + 1) >= offItsNeighbours(read, index);
+    const doubtful = isHere ? [here.key, before.key] : [before.key, here.key];
+    return [
+      {
+        check: 'row grows to the treble',
+        keys: doubtful,
+        sentence: `${noteName(here.key)}: the ${label} of ${text(here.value)} is more than the ${text(before.value)} of ${noteName(before.key)} towards the bass. It does not usually grow towards the treble: measure ${noteName(doubtful[0]!)} again first.`,
+      },
+    ];
+  });
+}
+
+/** How far a value is from the straight line between its neighbours in the row; 0 at either end. */
+function offItsNeighbours(
+  row: readonly { readonly key: number; readonly value: number }[],
+  index: number,
+): number {
+  const [before, here, after] = [row[index - 1], row[index]!, row[index + 1]];
+  if (before === undefined || after === undefined) return 0;
+  const share = (here.key - before.key) / (after.key - before.key);
+  return Math.abs(here.value - before.value - share * (after.value - before.value));
+}
+
+/** The front ends of the windings, as distances from the termination, against a smooth line through the others. */
+function endLine(inOrder: readonly WoundReadings[], tolerance: number): WoundContradiction[] {
+  const read = inOrder.flatMap(({ key, bareFront }) =>
+    bareFront === undefined ? [] : [{ key, value: bareFront as number }],
+  );
+  if (read.length < FEWEST_FOR_A_LINE) return [];
+  const { outliers } = robustSmooth(read, {
+    firstKey: read[0]!.key,
+    lastKey: read[read.length - 1]!.key,
+    // Four standard deviations are an outlier: this makes the tolerance the least that is asked about.
+    leastScatter: tolerance / 4,
+  });
+  return outliers.map(({ point, expected }): WoundContradiction => {
+    const { key, value } = read[point]!;
+    return {
+      check: 'winding end off the line',
+      keys: [key],
+      sentence: `${noteName(key)}: the winding ends ${mm(value)} from the front termination, where the line of the section's windings suggests ${mm(expected)}. Measure the bare front again.`,
+    };
+  });
+}
