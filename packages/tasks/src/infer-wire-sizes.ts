@@ -56,6 +56,9 @@ export interface InferredWireSizes {
   readonly stampsNotUsed: readonly string[];
 }
 
+/** What of a job the inference looks at. */
+export type ReadForWireSizes = Pick<Job, 'unisons' | 'readings' | 'sizeStamps'>;
+
 /** Below this a note is called doubtful. The shop may think otherwise; common practice, no source. */
 const DOUBTFUL_BELOW = 0.9;
 
@@ -70,7 +73,7 @@ const unworn = /\b(coil|under the felt|under felt|at the pin)\b/i;
  * @returns undefined while no plain note is described or nothing of one is read or stamped
  */
 export function inferredWireSizes(
-  job: Job,
+  job: ReadForWireSizes,
   { lattice }: { readonly lattice?: WireLatticeName | undefined } = {},
 ): InferredWireSizes | undefined {
   const keys = [...job.unisons.values()]
@@ -144,7 +147,7 @@ function wireReadingOf({ value_si, uncertainty_si, place }: StandingReading): Wi
 
 /** Stamps with a size number on a plain note; the others are named. */
 function stampsOf(
-  job: Job,
+  job: ReadForWireSizes,
   place: ReadonlyMap<number, number>,
 ): { stamps: SizeNumberStamp[]; stampsNotUsed: string[] } {
   const stamps: SizeNumberStamp[] = [];

@@ -21,6 +21,9 @@ export interface ReadingToRecord {
   readonly stage?: FactOf<'reading'>['stage'];
   readonly condition?: FactOf<'reading'>['condition'];
   readonly instrument?: string | undefined;
+  /** For bearing and crown: the span the value was read over [m], and whether the strings were pressing on the board. */
+  readonly span_m?: number | undefined;
+  readonly loaded?: boolean | undefined;
   /** The entry this reading corrects; then a reason is needed. */
   readonly replaces?: Ulid | undefined;
   readonly reason?: string | undefined;
@@ -47,6 +50,7 @@ export function readingFact(state: Job, reading: ReadingToRecord): FactOf<'readi
   }
   requireOnPiano(state, place);
   const { origin = 'measured', stage = 'as found', condition, instrument, replaces, reason } = reading;
+  const { span_m, loaded } = reading;
   return {
     kind: 'reading',
     v: 1,
@@ -58,6 +62,8 @@ export function readingFact(state: Job, reading: ReadingToRecord): FactOf<'readi
     stage,
     ...(condition === undefined ? {} : { condition }),
     ...(instrument === undefined ? {} : { instrument }),
+    ...(span_m === undefined ? {} : { span_m }),
+    ...(loaded === undefined ? {} : { loaded }),
     ...(replaces === undefined ? {} : { replaces }),
     ...(reason === undefined ? {} : { reason }),
   };

@@ -219,7 +219,7 @@ function windingGaps(
   return [
     gap({
       name: `windings/${section ?? 'no section'}`,
-      place: { key: first.key },
+      place: section === undefined ? { key: first.key } : { section },
       what: 'loop style and twist',
       rank: 'costly',
       sentence: `The loop style and the twist of the winding are not noted of ${first.note}${more} in the ${where}: the maker of the bass strings has to be told, or will guess.`,

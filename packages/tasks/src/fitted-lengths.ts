@@ -1,0 +1,103 @@
+import {
+  type FittedLength,
+  type LengthOutlier,
+  lengthFit,
+  type Metres,
+  metres,
+  millimetres,
+  noteName,
+  type WoundContradiction,
+  type WoundReadings,
+  woundContradictions,
+} from '@becket/core';
+import {
+  type AsFoundNote,
+  asFoundRecord,
+  type Figure,
+  type Job,
+  type ReadingQuantityName,
+} from '@becket/journal';
+
+/** A note of a section with its length as read and as the rest of the section suggests. */
+export interface NoteLength {
+  readonly key: number;
+  readonly note: string;
+  /** What was read; undefined where nothing was. */
+  readonly read: Figure | undefined;
+  /** What the line through the section says; undefined where no line can be laid. Never a reading. */
+  readonly fitted: FittedLength | undefined;
+  readonly outlier: LengthOutlier | undefined;
+}
+
+/** The speaking lengths of one section. */
+export interface SectionLengths {
+  readonly section: string;
+  readonly notes: readonly NoteLength[];
+  /** Standard deviation of a reading about the line; undefined without a line. */
+  readonly scatter: Metres | undefined;
+  /** Why there is no line. */
+  readonly reason: string | undefined;
+  /** What the readings of its wound strings say against each other. */
+  readonly contradictions: readonly WoundContradiction[];
+}
+
+/** Of the intervals shown. */
+export const LENGTH_INTERVAL_LEVEL = 0.95;
+
+/**
+ * The speaking lengths of each section against a smooth line, with outliers named and gaps filled; and whether the
+ * readings of its wound strings agree with each other.
+ *
+ * Plain and wound strings of one section end on one bridge and share a line; a section without five readings has none.
+ */
+export function fittedLengths(job: Job): SectionLengths[] {
+  const { notes } = asFoundRecord(job);
+  return job.sections.map(({ section, firstKey, lastKey }) => {
+    const own = notes.filter(({ key }) => firstKey <= key && key <= lastKey);
+    const readings = own.flatMap(({ key, figures }) => {
+      const length = figures['speaking-length']?.value;
+      return length === undefined || length <= 0 ? [] : [{ key, speakingLength: metres(length) }];
+    });
+    const fit = lengthFit(readings, {
+      firstKey,
+      lastKey,
+      singleReading: millimetres(0.5),
+      level: LENGTH_INTERVAL_LEVEL,
+    });
+    return {
+      section,
+      notes: own.map(({ key, figures }) => ({
+        key,
+        note: noteName(key),
+        read: figures['speaking-length'],
+        fitted: fit.isFitted ? fit.lengths.find((one) => one.key === key) : undefined,
+        outlier: fit.isFitted ? fit.outliers.find((one) => one.key === key) : undefined,
+      })),
+      scatter: fit.isFitted ? fit.scatter : undefined,
+      reason: fit.isFitted ? undefined : fit.reason,
+      contradictions: [1, 2].flatMap((layers) =>
+        woundContradictions(own.filter((note) => note.layers === layers).map(woundReadings)),
+      ),
+    };
+  });
+}
+
+function woundReadings({ key, figures, absences }: AsFoundNote): WoundReadings {
+  const of = (quantity: ReadingQuantityName): Metres | undefined => {
+    const value = figures[quantity]?.value;
+    if (value !== undefined) return metres(value);
+    return absences[quantity] === 'none' ? metres(0) : undefined;
+  };
+  return {
+    key,
+    speakingLength: of('speaking-length'),
+    backLength: of('back-length'),
+    loopToWinding: of('loop-to-winding'),
+    windingLength: of('winding-length'),
+    bareFront: of('bare-front'),
+    bareBack: of('bare-back'),
+    coreDiameter: of('core-diameter'),
+    innerLayerDiameter: of('inner-layer-diameter'),
+    overAllDiameter: of('over-all-diameter'),
+  };
+}
