@@ -32,7 +32,7 @@ export default defineConfig({
       workbox: {
         globPatterns: ['**/*.{js,css,html,svg,png,woff2,ttf}'],
         navigateFallback: 'index.html',
-        navigateFallbackDenylist: [/^\/jobs/, /^\/health/, /^\/openapi\.json/],
+        navigateFallbackDenylist: [/^\/jobs/, /^\/blobs/, /^\/health/, /^\/openapi\.json/],
         cleanupOutdatedCaches: true,
       },
     }),
@@ -55,5 +55,5 @@ export default defineConfig({
       },
     },
   },
-  server: { proxy: { '/jobs': server, '/health': server, '/openapi.json': server } },
+  server: { proxy: { '/jobs': server, '/blobs': server, '/health': server, '/openapi.json': server } },
 });

@@ -1,7 +1,8 @@
 import type { Ulid } from '@becket/journal';
-import { parseEntry } from '@becket/journal';
+import { isKnownFact, parseEntry } from '@becket/journal';
 import { type Observable, observable } from '../parts/observable.ts';
 import type { BrowserStore } from './browser-store.ts';
+import { photoExchange } from './photo-exchange.ts';
 import { ServerAway, type ServerJob, type ServerLink, ServerRefused } from './server-link.ts';
 
 /** How this device stands with the server. */
@@ -59,6 +60,7 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
     problem: undefined,
     serverJobs: [],
   });
+  const photos = photoExchange(store, link);
   let wait = firstWait;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let running: Promise<void> | undefined;
@@ -73,9 +75,13 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
     state.update({ unsent, unsentByJob });
   }
 
-  async function push(job: Ulid): Promise<void> {
+  /** Sends entries, but not those of photos that are `held` back: an entry counts as sent only with its photo. */
+  async function push(job: Ulid, held: ReadonlySet<string>): Promise<void> {
     for (;;) {
-      const batch = await store.unsent(job, batchSize);
+      const unsent = await store.unsent(job, batchSize);
+      const batch = unsent.filter(
+        ({ fact }) => !(isKnownFact(fact) && fact.kind === 'photo' && held.has(fact.digest)),
+      );
       if (batch.length === 0) return;
       await link.send(job, batch);
       await store.markSent(
@@ -83,7 +89,7 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
         batch.map(({ id }) => id),
       );
       await count();
-      if (batch.length < batchSize) return;
+      if (unsent.length < batchSize) return;
     }
   }
 
@@ -96,7 +102,9 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
       } catch (error) {
         if (!(error instanceof ServerRefused && error.code === 'cursor-not-known')) throw error;
         await store.forgetServer(job);
-        await push(job);
+        photos.forgetServer();
+        const { held } = await photos.send((await store.entries(job)).entries);
+        await push(job, held);
         cursor = undefined;
         continue;
       }
@@ -116,9 +124,12 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
     for (const { job, entries } of await store.jobs()) {
       try {
         const sentHere = (state.get().unsentByJob.get(job) ?? 0) > 0;
-        await push(job);
+        const sent = await photos.send((await store.entries(job)).entries);
+        await push(job, sent.held);
         // A job that is on both sides alike needs no reading: that keeps a round of many jobs small.
         if (sentHere || onServer.get(job)?.entries !== entries) await pull(job);
+        const notKept = await photos.bring((await store.entries(job)).entries);
+        problem ??= sent.problem ?? notKept;
       } catch (error) {
         if (!(error instanceof ServerRefused)) throw error;
         // One job that the server refuses must not hold up the others.
@@ -183,6 +194,7 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
     round,
     async bring(job) {
       await pull(job);
+      await photos.bring((await store.entries(job)).entries);
       await count();
     },
     watch(job) {

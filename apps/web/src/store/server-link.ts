@@ -11,8 +11,16 @@ export interface ServerJob {
   readonly isSealed: boolean;
 }
 
+/** What the exchange of photos needs of a server. */
+export interface PhotoLink {
+  /** Those of the digests that the server does not have. */
+  missingPhotos(digests: readonly string[]): Promise<readonly string[]>;
+  sendPhoto(digest: string, bytes: Uint8Array): Promise<void>;
+  readPhoto(digest: string): Promise<Uint8Array>;
+}
+
 /** What the exchange needs of a server. */
-export interface ServerLink {
+export interface ServerLink extends PhotoLink {
   jobs(): Promise<readonly ServerJob[]>;
   send(job: Ulid, entries: readonly Entry[]): Promise<void>;
   readAfter(
@@ -47,16 +55,18 @@ export class ServerRefused extends Error {
 }
 
 const waitAtMost = 20_000;
+/** A photo takes its time on a slow network. */
+const waitForPhotoAtMost = 120_000;
 
 /** The server that this page came from, over HTTP. Throws ServerAway or ServerRefused. */
 export function serverLink(base = ''): ServerLink {
-  async function ask(path: string, init?: RequestInit): Promise<unknown> {
+  async function ask(path: string, init?: RequestInit, wait = waitAtMost): Promise<unknown> {
     let response: Response;
     try {
       response = await fetch(`${base}${path}`, {
         ...init,
         headers: { accept: 'application/json', ...init?.headers },
-        signal: AbortSignal.timeout(waitAtMost),
+        signal: AbortSignal.timeout(wait),
       });
     } catch (cause) {
       throw new ServerAway({ cause });
@@ -92,6 +102,41 @@ export function serverLink(base = ''): ServerLink {
     async readAfter(job, cursor) {
       const after = cursor === undefined ? '' : `?after=${encodeURIComponent(cursor)}`;
       return (await ask(`${entriesPath(job)}${after}`)) as { entries: Entry[]; cursor: Cursor };
+    },
+    async missingPhotos(digests) {
+      const answer = await ask('/blobs/missing', {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: JSON.stringify({ digests }),
+      });
+      return (answer as { missing: string[] }).missing;
+    },
+    async sendPhoto(digest, bytes) {
+      const init = {
+        method: 'PUT',
+        headers: { 'content-type': 'image/jpeg' },
+        body: bytes as Uint8Array<ArrayBuffer>,
+      };
+      await ask(`/blobs/${digest}`, init, waitForPhotoAtMost);
+    },
+    async readPhoto(digest) {
+      try {
+        const response = await fetch(`${base}/blobs/${digest}`, {
+          signal: AbortSignal.timeout(waitForPhotoAtMost),
+        });
+        if (response.status === 404)
+          throw new ServerRefused(
+            404,
+            'blob-not-found',
+            'Cannot read this photo: the server does not have it.',
+          );
+        const isPicture = response.headers.get('content-type')?.startsWith('image/') ?? false;
+        if (!response.ok || !isPicture) throw new ServerAway();
+        return new Uint8Array(await response.arrayBuffer());
+      } catch (cause) {
+        if (cause instanceof ServerRefused || cause instanceof ServerAway) throw cause;
+        throw new ServerAway({ cause });
+      }
     },
     listen(job, onNews) {
       const source = new EventSource(`${base}/jobs/${encodeURIComponent(job)}/events`);
