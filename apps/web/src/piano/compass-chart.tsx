@@ -28,7 +28,7 @@ interface Props {
 }
 
 const height = 320;
-const edge = { top: 34, right: 14, bottom: 58, left: 62 };
+const edge = { top: 58, right: 14, bottom: 34, left: 62 };
 
 /** Figures of the strings against the key, with sections and breaks. Drawn at its own size, so that words stay readable. */
 export function CompassChart(props: Props) {
@@ -202,8 +202,11 @@ export function CompassChart(props: Props) {
             y1={height - edge.bottom}
             y2={height - edge.bottom}
           />
-          <text className="chart-axis-words" x={edge.left} y={height - 9}>
-            {axis}, against the note
+          <text className="chart-axis-words" x={8} y={20}>
+            {axis}
+          </text>
+          <text className="chart-axis-words" x={edge.left - 8} y={height - edge.bottom + 22} textAnchor="end">
+            note
           </text>
           {runsOf(points, sections).map((run) => (
             <path key={run[0]?.key} className="chart-line" d={path(run) ?? ''} />

@@ -29,7 +29,7 @@ export function PianoFields({ form, problems, onChange, isShort }: Props) {
   return (
     <>
       <Choice
-        label="The piano"
+        label="Form"
         value={form.form}
         onChange={(value) => onChange({ ...form, form: value })}
         options={[

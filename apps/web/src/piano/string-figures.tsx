@@ -5,7 +5,23 @@ import { type LengthUnit, otherUnit } from '../parts/length-text.ts';
 
 /** What the strings of a note do at pitch: worked out from the readings, each figure with what it rests on. */
 export function StringFigures({ note, unit }: { note: ScaleNote; unit: LengthUnit }) {
-  const analysis = useMemo(() => analyseNote(note), [note]);
+  const analysis = useMemo(() => {
+    try {
+      return analyseNote(note);
+    } catch (error) {
+      // Readings that contradict each other can describe a string that cannot be; the sentence says which figure.
+      if (error instanceof RangeError) return error.message;
+      throw error;
+    }
+  }, [note]);
+  if (typeof analysis === 'string') {
+    return (
+      <>
+        <dt>tension</dt>
+        <dd className="warn">▲ {analysis}</dd>
+      </>
+    );
+  }
   const { tension, breakShare, inharmonicity, standardUncertainties: spread } = analysis;
   return (
     <>

@@ -1,5 +1,5 @@
 import '../piano/piano.css';
-import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useRef, useState } from 'react';
 import { openDesk } from '../desk/job-desk.ts';
 import { hashOf, type TaskName, taskNames, tasks } from '../desk/route.ts';
 import { sentenceOf } from '../desk/sentence-of.ts';
@@ -7,6 +7,7 @@ import { DeskContext } from '../desk/use-desk.ts';
 import { useDevice, useSettings } from '../desk/use-device.ts';
 import { go } from '../desk/use-route.ts';
 import { useObservable } from '../parts/observable.ts';
+import { SafePlace } from '../parts/safe-place.tsx';
 import { CompassStrip } from '../piano/compass-strip.tsx';
 import { DrawnPlan } from '../piano/drawn-plan.tsx';
 import { StringCard } from '../piano/string-card.tsx';
@@ -42,6 +43,18 @@ export function JobFrame({ job: id, task, part }: Props) {
     device.exchange.watch(id);
     return () => device.exchange.watch(undefined);
   }, [device, id, isOpen]);
+
+  const isFirst = useRef(true);
+  useEffect(() => {
+    if (isFirst.current) {
+      isFirst.current = false;
+      return;
+    }
+    // Another place starts at its top; Record goes to the note that is being looked at by itself.
+    const goesToNote = task === 'record' && part === undefined && desk.selectedKey.get() !== undefined;
+    if (!goesToNote) scrollTo(0, 0);
+    document.getElementById('place')?.focus({ preventScroll: true });
+  }, [desk, task, part]);
 
   if (state.is !== 'open') {
     return (
@@ -85,7 +98,9 @@ export function JobFrame({ job: id, task, part }: Props) {
             ))}
           </nav>
         </section>
-        <MapPane onChoose={chooseNote} />
+        <SafePlace sentenceOf={sentenceOf} resetOn={state.record}>
+          <MapPane onChoose={chooseNote} />
+        </SafePlace>
         <main className="task" id="place" tabIndex={-1}>
           {problem !== undefined && (
             <div role="alert" className="notice bad">
@@ -95,9 +110,11 @@ export function JobFrame({ job: id, task, part }: Props) {
               </button>
             </div>
           )}
-          <Suspense fallback={<p>Opening …</p>}>
-            <Task task={task} part={part} />
-          </Suspense>
+          <SafePlace sentenceOf={sentenceOf} resetOn={`${task}/${part}/${state.job.entryCount}`}>
+            <Suspense fallback={<p>Opening …</p>}>
+              <Task task={task} part={part} />
+            </Suspense>
+          </SafePlace>
         </main>
       </div>
     </DeskContext>

@@ -4,21 +4,21 @@ export interface ScaleQuestion {
   readonly number: number;
   readonly notes: readonly ScaleNote[];
 }
-export interface ScaleAnswer {
-  readonly number: number;
-  readonly analysis: ScaleAnalysis;
-}
+export type ScaleAnswer = { readonly number: number } & (
+  | { readonly analysis: ScaleAnalysis; readonly problem: undefined }
+  | { readonly analysis: undefined; readonly problem: string }
+);
 
 let worker: Worker | undefined;
 let asked = 0;
 
 /**
- * Analyses a scale with its uncertainties in a worker, and calls back with the answer unless another question came
- * after it. Gives back the way to lose interest.
+ * Analyses a scale with its uncertainties in a worker, and calls back with the answer, or with why there is none. Gives
+ * back the way to lose interest.
  */
 export function analyseAway(
   notes: readonly ScaleNote[],
-  onAnswer: (analysis: ScaleAnalysis) => void,
+  onAnswer: (answer: ScaleAnswer) => void,
 ): () => void {
   worker ??= new Worker(new URL('./scale-worker.ts', import.meta.url), { type: 'module', name: 'scale' });
   asked += 1;
@@ -27,7 +27,7 @@ export function analyseAway(
   const listen = ({ data }: MessageEvent<ScaleAnswer>) => {
     if (data.number !== number) return;
     own.removeEventListener('message', listen);
-    onAnswer(data.analysis);
+    onAnswer(data);
   };
   own.addEventListener('message', listen);
   const question: ScaleQuestion = { number, notes };

@@ -3,6 +3,12 @@ import type { ScaleAnswer, ScaleQuestion } from './scale-away.ts';
 
 /** The whole scale with its uncertainties, off the main thread: it takes some ten times as long as the figures alone. */
 addEventListener('message', ({ data }: MessageEvent<ScaleQuestion>) => {
-  const answer: ScaleAnswer = { number: data.number, analysis: analyseScale(data.notes) };
+  let answer: ScaleAnswer;
+  try {
+    answer = { number: data.number, analysis: analyseScale(data.notes), problem: undefined };
+  } catch (error) {
+    const problem = error instanceof Error ? error.message : String(error);
+    answer = { number: data.number, analysis: undefined, problem };
+  }
   postMessage(answer);
 });

@@ -15,11 +15,11 @@ import { fetchPaper } from './papers.ts';
 
 const orderColumns: readonly { readonly quantity: ReadingQuantityName; readonly short: string }[] = [
   { quantity: 'core-diameter', short: 'core' },
-  { quantity: 'inner-layer-diameter', short: 'over inner layer' },
+  { quantity: 'inner-layer-diameter', short: 'inner layer' },
   { quantity: 'over-all-diameter', short: 'over all' },
   { quantity: 'speaking-length', short: 'speaking length' },
-  { quantity: 'bare-front', short: 'bare, front' },
-  { quantity: 'bare-back', short: 'bare, bridge' },
+  { quantity: 'bare-front', short: 'bare front' },
+  { quantity: 'bare-back', short: 'bare bridge' },
 ];
 
 /** The bass string order, and the papers that can be had now. */

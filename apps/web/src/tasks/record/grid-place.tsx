@@ -147,12 +147,12 @@ export function GridPlace() {
   }, [commit]);
 
   useEffect(() => {
+    // Whoever comes from the plan, a chart or the strip check comes to a note.
     const key = desk.selectedKey.get();
     if (key !== undefined) cellAt(key)?.scrollIntoView({ block: 'center' });
   }, [desk]);
 
   const [areToolsOpen, setToolsOpen] = useState(false);
-  const toolsWords = `${columns.find(({ quantity }) => quantity === column)?.label ?? ''}, ${shown.section ?? 'whole compass'}, ${ordinal[shown.round - 1]} reading, ${unit}`;
   const sections = [
     ...new Set(record.notes.map((note) => note.section?.section).filter((name) => name !== undefined)),
   ];
@@ -160,26 +160,16 @@ export function GridPlace() {
 
   return (
     <section aria-label="Readings" className="grid-place">
-      <button
-        type="button"
-        className="button tools-switch"
-        aria-expanded={areToolsOpen}
-        onClick={() => setToolsOpen(!areToolsOpen)}
-      >
-        {areToolsOpen ? 'Hide the choices' : toolsWords}
-      </button>
-      <div className="tools" data-open={areToolsOpen}>
-        {sections.length > 1 && (
-          <Choice
-            label="Show"
-            value={shown.section ?? ''}
-            onChange={(name) => view.update({ section: name === '' ? undefined : name })}
-            options={[
-              { value: '', words: 'whole compass' },
-              ...sections.map((value) => ({ value, words: value })),
-            ]}
-          />
-        )}
+      <div className="tools">
+        <Choice
+          label="Unit"
+          value={unit}
+          onChange={(next) => device.settings.update({ unit: next })}
+          options={[
+            { value: 'mm', words: 'mm', spoken: 'millimetres' },
+            { value: 'in', words: 'inch', spoken: 'inches' },
+          ]}
+        />
         <Choice
           label="Reading of each string"
           value={String(shown.round)}
@@ -190,54 +180,79 @@ export function GridPlace() {
             spoken: `${ordinal[round - 1]} reading of each string`,
           }))}
         />
-        <Choice
-          label="Unit"
-          value={unit}
-          onChange={(next) => device.settings.update({ unit: next })}
-          options={[
-            { value: 'mm', words: 'mm', spoken: 'millimetres' },
-            { value: 'in', words: 'inch', spoken: 'inches' },
-          ]}
-        />
-        <Field label="Enter goes to">
-          {(ids) => (
-            <select
-              {...ids}
-              className="input"
-              value={shown.order}
-              onChange={(event) => view.update({ order: event.target.value as EnterOrder })}
-            >
-              {(Object.keys(enterOrders) as EnterOrder[]).map((order) => (
-                <option key={order} value={order}>
-                  {enterOrders[order]}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
-        <label className="tick">
-          <input
-            type="checkbox"
-            checked={shown.withFurther}
-            onChange={(event) => view.update({ withFurther: event.target.checked })}
-          />
-          front and back lengths, windings, pins
-        </label>
-        <label className="field only-small">
-          <span className="field-label">Column</span>
-          <select
-            className="input"
-            value={column}
-            onChange={(event) => view.update({ column: event.target.value as ReadingQuantityName })}
-          >
-            {columns.map(({ quantity, label }) => (
-              <option key={quantity} value={quantity}>
-                {label}
-              </option>
-            ))}
-          </select>
-        </label>
+        {sections.length > 1 && (
+          <Field label="Show">
+            {(ids) => (
+              <select
+                {...ids}
+                className="input"
+                value={shown.section ?? ''}
+                onChange={(event) => view.update({ section: event.target.value || undefined })}
+              >
+                <option value="">whole compass</option>
+                {sections.map((name) => (
+                  <option key={name}>{name}</option>
+                ))}
+              </select>
+            )}
+          </Field>
+        )}
+        <div className="only-small">
+          <Field label="Column">
+            {(ids) => (
+              <select
+                {...ids}
+                className="input"
+                value={column}
+                onChange={(event) => view.update({ column: event.target.value as ReadingQuantityName })}
+              >
+                {columns.map(({ quantity, label }) => (
+                  <option key={quantity} value={quantity}>
+                    {label}
+                  </option>
+                ))}
+              </select>
+            )}
+          </Field>
+        </div>
+        <button
+          type="button"
+          className="button quiet tools-switch"
+          aria-label={areToolsOpen ? 'Less to choose' : 'More to choose'}
+          aria-expanded={areToolsOpen}
+          onClick={() => setToolsOpen(!areToolsOpen)}
+        >
+          {areToolsOpen ? 'Less' : 'More'}
+        </button>
       </div>
+      {areToolsOpen && (
+        <div className="tools">
+          <Field label="Enter goes to">
+            {(ids) => (
+              <select
+                {...ids}
+                className="input"
+                value={shown.order}
+                onChange={(event) => view.update({ order: event.target.value as EnterOrder })}
+              >
+                {(Object.keys(enterOrders) as EnterOrder[]).map((order) => (
+                  <option key={order} value={order}>
+                    {enterOrders[order]}
+                  </option>
+                ))}
+              </select>
+            )}
+          </Field>
+          <label className="tick tools-switch">
+            <input
+              type="checkbox"
+              checked={shown.withFurther}
+              onChange={(event) => view.update({ withFurther: event.target.checked })}
+            />
+            front and back lengths, windings, pins
+          </label>
+        </div>
+      )}
       {job.seal !== undefined && (
         <Field label="Reason for changing the sealed record" hint="stands on every amendment you make now">
           {(ids) => (
@@ -383,24 +398,25 @@ const Row = memo(
             data-quantity={question.quantity}
           >
             <td colSpan={columns.length + 1}>
-              <span aria-hidden="true">? </span>
-              {question.sentence}
-              {question.suggestion_si !== undefined && (
-                <button
-                  type="button"
-                  className="button quiet"
-                  onClick={() =>
-                    onCommit(
-                      row.key,
-                      question.quantity,
-                      suggestionText(question.suggestion_si!, unit),
-                      question.entry,
-                    )
-                  }
-                >
-                  It is {suggestionText(question.suggestion_si, unit)}
-                </button>
-              )}
+              <div className="question">
+                <span>? {question.sentence}</span>
+                {question.suggestion_si !== undefined && (
+                  <button
+                    type="button"
+                    className="button quiet"
+                    onClick={() =>
+                      onCommit(
+                        row.key,
+                        question.quantity,
+                        suggestionText(question.suggestion_si!, unit),
+                        question.entry,
+                      )
+                    }
+                  >
+                    It is {suggestionText(question.suggestion_si, unit)}
+                  </button>
+                )}
+              </div>
             </td>
           </tr>
         ))}
@@ -493,7 +509,7 @@ function CellInput({ label, rowKey, cell, unit, round, question, onCommit, onGoO
       />
       {isSeveral && (
         <small className="cell-note" aria-hidden="true">
-          {readings.length}×
+          {readings.length} readings
         </small>
       )}
     </div>

@@ -35,11 +35,11 @@ const column = (
 export const stringColumns: readonly GridColumn[] = [
   column('wire-diameter', 'wire', 'plain'),
   column('core-diameter', 'core', 'wound'),
-  column('inner-layer-diameter', 'over inner layer', 'wound twice'),
+  column('inner-layer-diameter', 'inner layer', 'wound twice'),
   column('over-all-diameter', 'over all', 'wound'),
   column('speaking-length', 'speaking length', 'any'),
-  column('bare-front', 'bare, front', 'wound'),
-  column('bare-back', 'bare, bridge', 'wound'),
+  column('bare-front', 'bare front', 'wound'),
+  column('bare-back', 'bare bridge', 'wound'),
 ];
 
 /** What else the strip destroys, in sight when it is asked for. */

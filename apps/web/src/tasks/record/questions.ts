@@ -1,5 +1,5 @@
 import { inInches, inMillimetres, metres } from '@becket/core';
-import { type AsFoundRecord, type ReadingQuantityName, readingQuantities, type Ulid } from '@becket/journal';
+import type { AsFoundRecord, ReadingQuantityName, Ulid } from '@becket/journal';
 import { doubtfulReadings } from '@becket/tasks';
 import type { LengthUnit } from '../../parts/length-text.ts';
 
@@ -22,11 +22,11 @@ export function questionsOf(record: AsFoundRecord): ReadonlyMap<number, readonly
   for (const { index, sentence, suggestion_si } of doubtfulReadings(readings)) {
     const reading = readings[index];
     if (reading?.place.key === undefined) continue;
-    const { quantity, place, asRead } = reading;
+    const { quantity, place } = reading;
     const question: Question = {
       quantity,
       entry: reading.entry,
-      sentence: `${readingQuantities[quantity].label}, ${asRead.value} ${asRead.unit}: ${sentence}`,
+      sentence,
       suggestion_si,
     };
     const known = questions.get(place.key!);

@@ -12,12 +12,19 @@ import { scaleCharts } from './charts.ts';
 import { useScaleAsFound } from './use-scale.ts';
 import './scale.css';
 
+const uncertaintyWords = {
+  'on the way': 'Working out the uncertainties …',
+  there: 'Every figure carries its standard uncertainty.',
+  'cannot be had':
+    'The uncertainties cannot be worked out: readings of one note contradict each other. See the values in question in Record.',
+} as const;
+
 /** The scale as it was found: three charts, the loads, and what they say. */
 export function ScalePage() {
   const { desk, job, record } = useDesk();
   const { unit } = useSettings();
   const [selected, select] = useSelectedKey();
-  const { analysis, notComputed, isFinished } = useScaleAsFound(job, record);
+  const { analysis, notComputed, uncertainties } = useScaleAsFound(job, record);
   const findings = useMemo(() => scaleFindings(analysis), [analysis]);
   const charts = useMemo(() => scaleCharts(analysis, unit), [analysis, unit]);
   const { piano } = job;
@@ -37,7 +44,7 @@ export function ScalePage() {
     <>
       <h2>Scale as found</h2>
       <p className="faint" role="status">
-        {isFinished ? 'Every figure carries its standard uncertainty.' : 'Working out the uncertainties …'}
+        {uncertaintyWords[uncertainties]}
       </p>
       <div className="charts">
         {charts.map(({ name, question, ...chart }) => (
