@@ -2,6 +2,7 @@ import { type AsFoundNote, type ReadingQuantityName, readingQuantities } from '@
 import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
 import { useSettings } from '../desk/use-device.ts';
 import { type LengthUnit, lengthText, otherUnit, uncertaintyText } from '../parts/length-text.ts';
+import { NotePhotos } from '../photos/note-photos.tsx';
 import { lengthKindOf } from './length-kind.ts';
 import { StringFigures } from './string-figures.tsx';
 
@@ -34,10 +35,11 @@ export function StringCard() {
         {shown.map((quantity) => (
           <FigureLine key={quantity} note={note} quantity={quantity} unit={unit} />
         ))}
-        {scaleNote !== undefined && <StringFigures note={scaleNote} unit={unit} />}
+        {scaleNote !== undefined && <StringFigures key={scaleNote.key} note={scaleNote} unit={unit} />}
         <dt>pitch</dt>
         <dd>{note.frequency.toFixed(2)} Hz, equal temperament</dd>
       </dl>
+      <NotePhotos noteKey={note.key} section={note.section?.section} />
     </section>
   );
 }

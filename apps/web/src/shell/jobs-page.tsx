@@ -43,7 +43,7 @@ export function JobsPage() {
   async function bringIn(file: File): Promise<void> {
     try {
       setProblem(undefined);
-      const { job, notice } = await bringInJobFile(device.store, file);
+      const { job, notice } = await bringInJobFile(device, file);
       // With something to read first we stay here; the job stands in the list above.
       if (notice === undefined) go({ place: 'job', job, task: 'record' });
       else setProblem(notice);
@@ -95,7 +95,7 @@ export function JobsPage() {
             <input
               type="file"
               className="unseen"
-              accept=".jsonl,.ndjson,.txt"
+              accept=".zip,.jsonl,.ndjson,.txt"
               onChange={(event) => {
                 const file = event.target.files?.[0];
                 if (file) void bringIn(file);

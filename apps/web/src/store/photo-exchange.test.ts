@@ -30,7 +30,9 @@ const digests = [0, 1, 2].map((number) => digestOf(bytesOf(number)));
 
 /** A server's photos, and what was asked of it. */
 function serverWith(...numbers: number[]) {
-  const kept = new Map<string, Uint8Array>(numbers.map((number) => [digestOf(bytesOf(number)), bytesOf(number)]));
+  const kept = new Map<string, Uint8Array>(
+    numbers.map((number) => [digestOf(bytesOf(number)), bytesOf(number)]),
+  );
   const asked: string[] = [];
   const link: PhotoLink = {
     missingPhotos: async (wanted) => {

@@ -1,12 +1,10 @@
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
-import { useDevice } from '../../desk/use-device.ts';
 import { NotYet } from '../../parts/not-yet.tsx';
 import { SaveJob } from '../../piano/save-job.tsx';
 
 export function HandOverPage() {
   const { desk } = useDesk();
-  const device = useDevice();
   return (
     <NotYet
       task="Hand over"
@@ -17,7 +15,7 @@ export function HandOverPage() {
       ]}
     >
       <p>The whole job can be saved as one file at any time. Another device with Becket can bring it in.</p>
-      <SaveJob store={device.store} job={desk.id} />
+      <SaveJob job={desk.id} />
       <p>
         The as-found record can be downloaded from{' '}
         <a href={hashOf({ place: 'job', job: desk.id, task: 'order' })}>Order</a>.

@@ -1,14 +1,33 @@
 import { lazy } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
+import { digestOfPart } from '../../photos/photo-place.ts';
 import { progressOf } from './grid.ts';
 import { GridPlace } from './grid-place.tsx';
 import './record.css';
 
+const SizesPlace = lazy(() =>
+  import('./sizes-place.tsx').then(({ SizesPlace: place }) => ({ default: place })),
+);
+const LengthsPlace = lazy(() =>
+  import('./lengths-place.tsx').then(({ LengthsPlace: place }) => ({ default: place })),
+);
+const LoopsPlace = lazy(() =>
+  import('./loops-place.tsx').then(({ LoopsPlace: place }) => ({ default: place })),
+);
+const MeasuredParts = lazy(() =>
+  import('./measured-parts.tsx').then(({ MeasuredParts: place }) => ({ default: place })),
+);
+const AfterStripPlace = lazy(() =>
+  import('./after-strip-place.tsx').then(({ AfterStripPlace: place }) => ({ default: place })),
+);
 const SectionsPlace = lazy(() =>
   import('./sections-place.tsx').then(({ SectionsPlace: place }) => ({ default: place })),
 );
 const SeenPlace = lazy(() => import('./seen-place.tsx').then(({ SeenPlace: place }) => ({ default: place })));
+const PhotosPlace = lazy(() =>
+  import('../../photos/photos-place.tsx').then(({ PhotosPlace: place }) => ({ default: place })),
+);
 const BringInPlace = lazy(() =>
   import('./bring-in-place.tsx').then(({ BringInPlace: place }) => ({ default: place })),
 );
@@ -20,22 +39,35 @@ const StripPlace = lazy(() =>
 const parts = {
   readings: 'Readings',
   sections: 'Sections',
-  seen: 'Things seen',
-  table: 'Bring in a table',
+  sizes: 'Sizes',
+  lengths: 'Lengths',
+  loops: 'Loops',
+  seen: 'Seen',
+  photos: 'Photos',
+  table: 'Table',
   strip: 'Strip check',
+  'after-strip': 'After the strip',
 } as const;
 type PartName = keyof typeof parts;
+/** What a part is called where its word alone says too little. */
+const spoken: Partial<Record<PartName, string>> = { table: 'Bring in a table' };
+
+/** Found after the strip has its place once the record is sealed. */
+const partsIn = (isSealed: boolean): PartName[] =>
+  (Object.keys(parts) as PartName[]).filter((one) => isSealed || one !== 'after-strip');
 
 export function RecordPage({ part }: { part: string | undefined }) {
   const { desk, job, record } = useDesk();
-  const name: PartName = part !== undefined && part in parts ? (part as PartName) : 'readings';
+  const shownPhoto = digestOfPart(part);
+  const wanted = shownPhoto === undefined ? part : 'photos';
+  const name: PartName = wanted !== undefined && wanted in parts ? (wanted as PartName) : 'readings';
   const { needed, known, undescribed } = progressOf(record.notes);
   return (
     <>
       <div className="task-head">
         <h2 className="unseen">Record</h2>
         <nav aria-label="Parts of Record" className="part-bar">
-          {(Object.keys(parts) as PartName[]).map((one) => (
+          {partsIn(job.seal !== undefined).map((one) => (
             <a
               key={one}
               href={hashOf({
@@ -44,6 +76,7 @@ export function RecordPage({ part }: { part: string | undefined }) {
                 task: 'record',
                 ...(one === 'readings' ? {} : { part: one }),
               })}
+              aria-label={spoken[one]}
               aria-current={one === name ? 'page' : undefined}
             >
               {parts[one]}
@@ -62,14 +95,14 @@ export function RecordPage({ part }: { part: string | undefined }) {
         )}
       </div>
       <SealNote />
-      <Part name={name} />
+      <Part name={name} shownPhoto={shownPhoto} />
     </>
   );
 }
 
-function Part({ name }: { name: PartName }) {
+function Part({ name, shownPhoto }: { name: PartName; shownPhoto: string | undefined }) {
   const { desk, job } = useDesk();
-  if (job.piano === undefined && name !== 'table') {
+  if (job.piano === undefined && name !== 'table' && name !== 'photos') {
     return (
       <p>
         The piano is not described yet: its compass decides which notes there are.{' '}
@@ -82,8 +115,23 @@ function Part({ name }: { name: PartName }) {
       return <GridPlace />;
     case 'sections':
       return <SectionsPlace />;
+    case 'sizes':
+      return <SizesPlace />;
+    case 'lengths':
+      return <LengthsPlace />;
+    case 'loops':
+      return <LoopsPlace />;
     case 'seen':
-      return <SeenPlace />;
+      return (
+        <>
+          <SeenPlace />
+          <MeasuredParts />
+        </>
+      );
+    case 'after-strip':
+      return <AfterStripPlace />;
+    case 'photos':
+      return <PhotosPlace shown={shownPhoto} />;
     case 'table':
       return <BringInPlace />;
     case 'strip':

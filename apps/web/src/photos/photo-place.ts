@@ -1,0 +1,27 @@
+import { noteName } from '@becket/core';
+import type { FactOf, Place, Standing } from '@becket/journal';
+
+export type Photo = Standing<FactOf<'photo'>>;
+
+/** The place of a photo in words. */
+export function placeWords({ key, string, section }: Place): string {
+  if (key !== undefined) return `note ${noteName(key)}${string === undefined ? '' : `, string ${string}`}`;
+  return section === undefined ? 'the whole piano' : `section ${section}`;
+}
+
+/** Photos of a note: its own first, then those of its section. */
+export function photosOfNote(
+  photos: readonly Photo[],
+  { key, section }: { readonly key: number; readonly section: string | undefined },
+): Photo[] {
+  const own = photos.filter(({ place }) => place.key === key);
+  const around = photos.filter(
+    ({ place }) => place.key === undefined && section !== undefined && place.section === section,
+  );
+  return [...own, ...around];
+}
+
+/** The part of Record's address that shows one photo. */
+export const photoPart = (digest: string): string => `photo-${digest}`;
+export const digestOfPart = (part: string | undefined): string | undefined =>
+  /^photo-([0-9a-f]{64})$/.exec(part ?? '')?.[1];

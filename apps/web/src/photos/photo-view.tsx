@@ -1,0 +1,261 @@
+import { type PhotoMark, photoScale } from '@becket/journal';
+import { changePhoto, undoPhotoChange, withdrawPhoto } from '@becket/tasks';
+import { useState } from 'react';
+import { hashOf } from '../desk/route.ts';
+import { useDesk } from '../desk/use-desk.ts';
+import { useSettings } from '../desk/use-device.ts';
+import { go } from '../desk/use-route.ts';
+import { Choice } from '../parts/choice.tsx';
+import { Sheet } from '../parts/dialog.tsx';
+import { Field } from '../parts/field.tsx';
+import { type MarkKind, markKinds, markWords } from './drawing.ts';
+import { MarkSheet } from './mark-sheet.tsx';
+import { MarkedPicture } from './marked-picture.tsx';
+import { type Photo, placeWords } from './photo-place.ts';
+import { PlaceChoice, readPlace, typedPlaceOf } from './place-choice.tsx';
+import { usePhoto } from './use-photo.ts';
+
+/** One photo: its marks drawn on it and listed beside it, its place and its words. Every change is kept at once. */
+export function PhotoView({ photo }: { photo: Photo }) {
+  const { desk, job, entries } = useDesk();
+  const { unit } = useSettings();
+  const picture = usePhoto(photo.digest);
+  const [kind, setKind] = useState<MarkKind>('arrow');
+  const [asked, setAsked] = useState<PhotoMark>();
+  const [reason, setReason] = useState('');
+  const [sheet, setSheet] = useState<'place' | 'out'>();
+  const scale = photoScale(photo);
+  const { digest, marks } = photo;
+  const isSealed = job.seal !== undefined;
+  const isLocked = isSealed && reason.trim() === '';
+  const changes = entries.filter(
+    ({ id, fact }) =>
+      fact.kind === 'photo' && 'digest' in fact && fact.digest === digest && !job.withdrawnEntries.has(id),
+  ).length;
+
+  const change = (next: { marks?: readonly PhotoMark[]; place?: Photo['place']; shows?: string }) =>
+    desk.run((context, id) =>
+      changePhoto(context, id, { digest, ...next, reason: isSealed ? reason.trim() : undefined }),
+    );
+  const draw = (mark: PhotoMark) => {
+    if (mark.mark === 'arrow') void change({ marks: [...marks, mark] });
+    else setAsked(mark);
+  };
+  const toPhotos = { place: 'job', job: desk.id, task: 'record', part: 'photos' } as const;
+
+  return (
+    <section aria-labelledby="photo" className="photo-view">
+      <p>
+        <a className="button quiet" href={hashOf(toPhotos)}>
+          All photos
+        </a>
+      </p>
+      <h2 id="photo">
+        {photo.shows ?? 'Photo'} <span className="faint">{placeWords(photo.place)}</span>
+      </h2>
+      {isSealed && (
+        <Field label="Reason for changing the sealed record" hint="needed before anything can be drawn">
+          {(ids) => (
+            <input
+              {...ids}
+              className="input"
+              value={reason}
+              maxLength={500}
+              onChange={(event) => setReason(event.target.value)}
+            />
+          )}
+        </Field>
+      )}
+      {picture.is === 'here' ? (
+        <>
+          <div className="photo-tools">
+            <Choice
+              label="Draw"
+              options={markKinds.map((value) => ({ value, words: value }))}
+              value={kind}
+              onChange={setKind}
+            />
+            <button
+              type="button"
+              className="button"
+              disabled={changes < 2}
+              onClick={() =>
+                desk.run((context, id) =>
+                  undoPhotoChange(context, id, { digest, reason: reason.trim() || 'undo' }),
+                )
+              }
+            >
+              Undo
+            </button>
+          </div>
+          <MarkedPicture
+            photo={photo}
+            address={picture.address}
+            scale={scale}
+            unit={unit}
+            kind={isLocked ? undefined : kind}
+            onDraw={draw}
+          />
+        </>
+      ) : (
+        <p className="notice" role={picture.is === 'trouble' ? 'alert' : undefined}>
+          {picture.is === 'reading'
+            ? 'Reading the photo …'
+            : picture.is === 'trouble'
+              ? `▲ ${picture.sentence}`
+              : 'This photo is not on this device yet. It comes from the server, once the device that took it has sent it.'}
+        </p>
+      )}
+      {marks.length > 0 && (
+        <ol className="mark-list" aria-label="Marks">
+          {marks.map((mark, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a mark has no name but its place in the list
+            <li key={index}>
+              <span>{markWords(mark, index, { scale, unit })}</span>
+              <button
+                type="button"
+                className="button quiet"
+                aria-label={`Take away mark ${index + 1}`}
+                disabled={isLocked}
+                onClick={() => change({ marks: marks.filter((_, other) => other !== index) })}
+              >
+                Take away
+              </button>
+            </li>
+          ))}
+        </ol>
+      )}
+      {scale !== undefined && (
+        <p className="faint">
+          ± is the standard uncertainty of pointing alone. A length holds for what lies in one plane with the
+          scale bar and faces the camera; what lies nearer or slants is off by more. It is never a reading:
+          measure what is to be ordered.
+        </p>
+      )}
+      {scale?.disagreement !== undefined && scale.disagreement > 0.03 && (
+        <p className="notice">
+          ▲ The scale bars on this photo differ by {(100 * scale.disagreement).toFixed(0)} %: they do not lie
+          in one plane that faces the camera, or one length is wrong.
+        </p>
+      )}
+      <div className="button-row">
+        <button type="button" className="button" disabled={isLocked} onClick={() => setSheet('place')}>
+          Change place or words
+        </button>
+        <button type="button" className="button quiet" onClick={() => setSheet('out')}>
+          Take the photo out
+        </button>
+      </div>
+      <p className="faint">
+        {photo.width} × {photo.height} pixels, {(photo.bytes / 1e6).toFixed(2)} MB; taken in by {photo.by}.
+      </p>
+      {asked !== undefined && (
+        <MarkSheet
+          mark={asked}
+          unit={unit}
+          onClose={() => setAsked(undefined)}
+          onKeep={async (mark) => {
+            setAsked(undefined);
+            await change({ marks: [...marks, mark] });
+          }}
+        />
+      )}
+      {sheet === 'place' && (
+        <PlaceSheet photo={photo} onClose={() => setSheet(undefined)} onKeep={(next) => change(next)} />
+      )}
+      {sheet === 'out' && (
+        <OutSheet
+          onClose={() => setSheet(undefined)}
+          onOut={async (why) => {
+            setSheet(undefined);
+            const done = await desk.run((context, id) => withdrawPhoto(context, id, { digest, reason: why }));
+            if (done !== undefined) go(toPhotos);
+          }}
+        />
+      )}
+    </section>
+  );
+}
+
+function PlaceSheet({
+  photo,
+  onClose,
+  onKeep,
+}: {
+  photo: Photo;
+  onClose: () => void;
+  onKeep: (next: { place: Photo['place']; shows: string }) => Promise<unknown>;
+}) {
+  const { job } = useDesk();
+  const [typed, setTyped] = useState(() => typedPlaceOf(photo.place));
+  const [shows, setShows] = useState(photo.shows ?? '');
+  const place = readPlace(typed);
+  return (
+    <Sheet title="Place and words" isOpen onClose={onClose}>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (typeof place === 'string') return;
+          void onKeep({ place, shows: shows.trim() });
+          onClose();
+        }}
+      >
+        <PlaceChoice job={job} typed={typed} onChange={setTyped} />
+        <Field label="What it shows" hint="may stay empty">
+          {(ids) => (
+            <input
+              {...ids}
+              className="input"
+              value={shows}
+              maxLength={300}
+              onChange={(event) => setShows(event.target.value)}
+            />
+          )}
+        </Field>
+        <div className="button-row">
+          <button type="submit" className="button strong" disabled={typeof place === 'string'}>
+            Keep
+          </button>
+          <button type="button" className="button quiet" onClick={onClose}>
+            Close
+          </button>
+        </div>
+      </form>
+    </Sheet>
+  );
+}
+
+function OutSheet({ onClose, onOut }: { onClose: () => void; onOut: (reason: string) => Promise<void> }) {
+  const [reason, setReason] = useState('');
+  return (
+    <Sheet title="Take the photo out of the record" isOpen onClose={onClose}>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (reason.trim() !== '') void onOut(reason.trim());
+        }}
+      >
+        <p>Its entries stay in the journal, and the picture in the saved job file.</p>
+        <Field label="Reason">
+          {(ids) => (
+            <input
+              {...ids}
+              className="input"
+              value={reason}
+              maxLength={500}
+              onChange={(event) => setReason(event.target.value)}
+            />
+          )}
+        </Field>
+        <div className="button-row">
+          <button type="submit" className="button strong" disabled={reason.trim() === ''}>
+            Take it out
+          </button>
+          <button type="button" className="button quiet" onClick={onClose}>
+            Close
+          </button>
+        </div>
+      </form>
+    </Sheet>
+  );
+}

@@ -1,0 +1,194 @@
+import { recordPhoto } from '@becket/tasks';
+import { type DragEvent, useEffect, useRef, useState } from 'react';
+import { sentenceOf } from '../desk/sentence-of.ts';
+import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
+import { Field } from '../parts/field.tsx';
+import { encodeAway } from '../worker/photo-away.ts';
+import { PhotoThumb } from './photo-thumb.tsx';
+import { PhotoView } from './photo-view.tsx';
+import { PlaceChoice, readPlace, typedPlaceOf } from './place-choice.tsx';
+
+/** The photos of a job: taken or dropped in, each tied to a place; and one of them with its marks. */
+export function PhotosPlace({ shown }: { shown: string | undefined }) {
+  const { desk, job } = useDesk();
+  const photo = shown === undefined ? undefined : job.photos.find(({ digest }) => digest === shown);
+  if (photo !== undefined) return <PhotoView key={photo.digest} photo={photo} />;
+  return (
+    <section aria-labelledby="photos">
+      <h2 id="photos">Photos</h2>
+      {shown !== undefined && <p className="notice">This photo is not in the record any more.</p>}
+      <AddPhotos />
+      {job.photos.length === 0 ? (
+        <p>No photo yet. What the strip takes away is best seen on one.</p>
+      ) : (
+        <ul className="photo-list" aria-label="Photos of this job">
+          {job.photos.map((one) => (
+            <li key={one.digest}>
+              <PhotoThumb job={desk.id} photo={one} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function AddPhotos() {
+  const { desk, job } = useDesk();
+  const [selected] = useSelectedKey();
+  const [typed, setTyped] = useState(() => typedPlaceOf(selected === undefined ? {} : { key: selected }));
+  const [shows, setShows] = useState('');
+  const [reason, setReason] = useState('');
+  const [progress, setProgress] = useState<string>();
+  const [problems, setProblems] = useState<readonly string[]>([]);
+  const [isOver, setOver] = useState(false);
+  const isBusy = useRef(false);
+
+  async function add(files: readonly File[]): Promise<void> {
+    if (files.length === 0 || isBusy.current) return;
+    const place = readPlace(typed);
+    if (typeof place === 'string') {
+      setProblems([place]);
+      return;
+    }
+    if (job.seal !== undefined && reason.trim() === '') {
+      setProblems([
+        'Cannot add to the sealed record without a reason: give it above, then add the photo again.',
+      ]);
+      return;
+    }
+    isBusy.current = true;
+    const found: string[] = [];
+    let added = 0;
+    for (const [index, file] of files.entries()) {
+      setProgress(`Making photo ${index + 1} of ${files.length} ready …`);
+      try {
+        const encoded = await encodeAway(file);
+        const done = await desk.run((context, id) =>
+          recordPhoto(context, id, {
+            ...encoded,
+            place,
+            shows: shows.trim() || undefined,
+            reason: job.seal === undefined ? undefined : reason.trim(),
+          }),
+        );
+        // What went wrong stands at the top of the page; what was kept before it stays.
+        if (done === undefined) break;
+        added += 1;
+      } catch (error) {
+        found.push(sentenceOf(error));
+      }
+    }
+    isBusy.current = false;
+    setProblems(found);
+    setProgress(
+      added === 0 ? undefined : `${added} ${added === 1 ? 'photo is' : 'photos are'} kept on this device.`,
+    );
+    if (added > 0) setShows('');
+  }
+
+  const latestAdd = useRef(add);
+  latestAdd.current = add;
+  useEffect(() => {
+    const paste = (event: ClipboardEvent) => {
+      const files = picturesIn(event.clipboardData);
+      if (files.length === 0) return;
+      event.preventDefault();
+      void latestAdd.current(files);
+    };
+    addEventListener('paste', paste);
+    return () => removeEventListener('paste', paste);
+  }, []);
+
+  const drop = {
+    onDragOver: (event: DragEvent) => {
+      event.preventDefault();
+      setOver(true);
+    },
+    onDragLeave: () => setOver(false),
+    onDrop: (event: DragEvent) => {
+      event.preventDefault();
+      setOver(false);
+      void add(picturesIn(event.dataTransfer));
+    },
+  };
+
+  return (
+    <div className="photo-add" data-over={isOver} {...drop}>
+      <div className="fields">
+        <PlaceChoice job={job} typed={typed} onChange={setTyped} />
+        <Field label="What it shows" hint="may stay empty">
+          {(ids) => (
+            <input
+              {...ids}
+              className="input"
+              value={shows}
+              maxLength={300}
+              autoComplete="off"
+              onChange={(event) => setShows(event.target.value)}
+            />
+          )}
+        </Field>
+        {job.seal !== undefined && (
+          <Field label="Reason for changing the sealed record">
+            {(ids) => (
+              <input
+                {...ids}
+                className="input"
+                value={reason}
+                maxLength={500}
+                onChange={(event) => setReason(event.target.value)}
+              />
+            )}
+          </Field>
+        )}
+      </div>
+      <div className="button-row">
+        <PictureButton words="Take a photo" isCamera onFiles={add} />
+        <PictureButton words="Choose photos" onFiles={add} />
+        <span className="faint">or drop them here, or paste one</span>
+      </div>
+      <p className="faint">
+        Each is made smaller on this device, and where and when it was taken is left out.
+      </p>
+      <p role="status">{progress}</p>
+      {problems.map((sentence) => (
+        <p key={sentence} role="alert" className="notice bad">
+          ▲ {sentence}
+        </p>
+      ))}
+    </div>
+  );
+}
+
+function PictureButton({
+  words,
+  isCamera = false,
+  onFiles,
+}: {
+  words: string;
+  isCamera?: boolean;
+  onFiles: (files: File[]) => Promise<void>;
+}) {
+  return (
+    <label className={isCamera ? 'button strong' : 'button'}>
+      {words}
+      <input
+        type="file"
+        className="unseen"
+        accept="image/*"
+        {...(isCamera ? { capture: 'environment' as const } : { multiple: true })}
+        onChange={(event) => {
+          const files = [...(event.target.files ?? [])];
+          // Emptied, so that the same picture can be chosen again.
+          event.target.value = '';
+          void onFiles(files);
+        }}
+      />
+    </label>
+  );
+}
+
+function picturesIn(data: DataTransfer | null): File[] {
+  return [...(data?.files ?? [])].filter(({ type }) => type === '' || type.startsWith('image/'));
+}
