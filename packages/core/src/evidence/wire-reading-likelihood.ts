@@ -57,8 +57,10 @@ export class WireReadingLikelihood {
     this.notes = readings.map((ofNote) => {
       const worn = nearestTheMedian(ofNote.filter((reading) => !reading.isUnworn));
       const unworn = ofNote.filter((reading) => reading.isUnworn);
+      const wornWithSlips = worn.map((reading) => this.withSlips(reading));
       return {
-        worn: worn.map((reading) => this.withSlips(reading)),
+        worn: wornWithSlips,
+        slipsOfSets: this.slipsOfSets(wornWithSlips),
         unworn: unworn.map((reading) => this.withSlips(reading)),
       };
     });
@@ -74,12 +76,25 @@ export class WireReadingLikelihood {
     return { diameter: reading.diameter, standardUncertainty: reading.standardUncertainty, slip };
   }
 
+  /** For each rank and set of good readings, by the bits of its index: the product of the slip terms of the others. */
+  private slipsOfSets(worn: readonly ReadingWithSlips[]): Float64Array {
+    const sets = 1 << worn.length;
+    return Float64Array.from({ length: this.diameters.length * sets }, (_, place) =>
+      worn.reduce(
+        (product, { slip }, index) =>
+          ((place % sets) & (1 << index)) === 0 ? product * slip[Math.floor(place / sets)]! : product,
+        1,
+      ),
+    );
+  }
+
   /** Fills `table` for a bias and a scatter; index note · sizes + rank. */
   fill(bias: number, scatter: number): Float64Array {
     this.table.fill(1);
-    this.notes.forEach(({ worn, unworn }, note) => {
+    this.notes.forEach((ofNote, note) => {
+      const { worn, unworn } = ofNote;
       if (worn.length === 1) this.multiplyByOne(note, worn[0]!, { bias, ownWear: OWN_WEAR_SHARE, scatter });
-      else if (worn.length > 1) this.multiplyBySeveral(note, worn, { bias, scatter });
+      else if (worn.length > 1) this.multiplyBySeveral(note, ofNote, { bias, scatter });
       for (const reading of unworn)
         this.multiplyByOne(note, reading, { bias: undefined, ownWear: 0, scatter });
     });
@@ -113,26 +128,28 @@ export class WireReadingLikelihood {
 
   private multiplyBySeveral(
     note: number,
-    worn: readonly ReadingWithSlips[],
+    { worn, slipsOfSets }: NoteReadings,
     { bias, scatter }: { bias: number; scatter: number },
   ): void {
     const { diameters, table, rules } = this;
     const sets = setSums(worn, scatter, 1 - rules.slipShare);
     const reach = FAR_OFF * Math.hypot(scatter, ...worn.map((reading) => reading.standardUncertainty));
+    const thinnest = Math.min(...worn.map((reading) => reading.diameter)) - reach;
+    const thickest = Math.max(...worn.map((reading) => reading.diameter)) + reach;
     const row = note * diameters.length;
     for (let rank = 0; rank < diameters.length; rank += 1) {
       const expected = diameters[rank]! + bias;
-      const isNear = worn.some((reading) => Math.abs(reading.diameter - expected) < reach);
-      let sum = 0;
-      for (let set = isNear ? sets.length - 1 : 0; set >= 0; set -= 1) {
-        let slips = 1;
-        for (let index = 0; index < worn.length; index += 1)
-          if ((set & (1 << index)) === 0) slips *= worn[index]!.slip[rank]!;
-        const { height, precision, weighed, squares, pull } = sets[set]!;
-        const off = weighed - expected * precision;
-        // Σ r²/s² less what the wear of the note takes up: (Σ r/s²)² / (Σ 1/s² + 1/τ²).
-        const power = squares - expected * (2 * weighed - expected * precision) - off * off * pull;
-        sum += slips * height * Math.exp(-0.5 * power);
+      const ofRank = rank * sets.length;
+      // The empty set, all readings slips, is all there is far from every reading.
+      let sum = slipsOfSets[ofRank]!;
+      if (expected > thinnest && expected < thickest) {
+        for (let set = 1; set < sets.length; set += 1) {
+          const { height, precision, weighed, squares, pull } = sets[set]!;
+          const off = weighed - expected * precision;
+          // Σ r²/s² less what the wear of the note takes up: (Σ r/s²)² / (Σ 1/s² + 1/τ²).
+          const power = squares - expected * (2 * weighed - expected * precision) - off * off * pull;
+          sum += slipsOfSets[ofRank + set]! * height * Math.exp(-0.5 * power);
+        }
       }
       table[row + rank]! *= sum;
     }
@@ -148,6 +165,7 @@ interface ReadingWithSlips {
 
 interface NoteReadings {
   readonly worn: readonly ReadingWithSlips[];
+  readonly slipsOfSets: Float64Array;
   readonly unworn: readonly ReadingWithSlips[];
 }
 
