@@ -107,6 +107,8 @@ export const topic: BenchTopic = {
       ...accuracy('wear -3 ± 5 µm by piano, 1000 further pianos', judgedNotes(LIGHT_WEAR, 1001, 1000)),
       ...accuracy('wear -9 ± 3 µm by piano, 1000 further pianos', judgedNotes(HEAVY_WEAR, 1001, 1000)),
       ...accuracy('no wear, 0 ± 2 µm', judgedNotes({ ...LIGHT_WEAR, wear: 0, wearScatter: 2 })),
+      ...accuracy('wire thicker by 5 ± 2 µm', judgedNotes({ ...LIGHT_WEAR, wear: 5, wearScatter: 2 })),
+      ...accuracy('wear -15 ± 2 µm', judgedNotes({ ...HEAVY_WEAR, wear: -15, wearScatter: 2 })),
       ...accuracy('display of 0.01 mm, wear -9 ± 3 µm', judgedNotes({ ...HEAVY_WEAR, resolution: 10 })),
       ...accuracy('half of the notes unread, wear -9 ± 3 µm', judgedNotes({ ...HEAVY_WEAR, gaps: 0.5 })),
       ...calibration([...light, ...heavy]),
