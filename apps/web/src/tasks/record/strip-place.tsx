@@ -4,6 +4,7 @@ import { useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
+import { LetDownPlan } from './let-down.tsx';
 
 const rankWords: Record<GapRank, string> = {
   'lost for ever': 'Lost for ever once the strings are off',
@@ -115,11 +116,17 @@ export function StripPlace() {
           onChoose={choose}
         />
       ))}
-      <p className="notice">
-        Let the strings down evenly over the whole plate, in several passes, never one section alone: a plate
-        loaded on one side can crack. Wear eye protection. Where the plate, block or bracing is in doubt, ask
-        a specialist first.
-      </p>
+      {job.seal !== undefined && (
+        <p>
+          <a
+            className="button"
+            href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'after-strip' })}
+          >
+            Found after the strip: {job.damages.length}
+          </a>
+        </p>
+      )}
+      <LetDownPlan />
     </section>
   );
 }
@@ -176,9 +183,7 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
                 place: 'job',
                 job: desk.id,
                 task: 'record',
-                ...(place.key !== undefined
-                  ? {}
-                  : { part: place.section === undefined ? 'sections' : 'seen' }),
+                ...(place.key !== undefined ? {} : { part: partOfGap(name, place.section) }),
               })}
               onClick={() => {
                 if (place.key !== undefined) select(place.key);
@@ -191,4 +196,10 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
       </ul>
     </section>
   );
+}
+
+/** The part of Record where a gap of a section, or of the whole piano, is closed. */
+function partOfGap(name: string, section: string | undefined): string {
+  if (section === undefined) return 'sections';
+  return name.startsWith('loops/') ? 'loops' : 'seen';
 }

@@ -1,0 +1,172 @@
+import type { Page } from '@playwright/test';
+import { expect, test } from './server.ts';
+
+/** Opens the demo piano on this device and waits until its record is there. */
+async function openDemo(page: Page, url: string): Promise<void> {
+  await page.goto(url);
+  await page.getByLabel('Your name').fill('Ada');
+  await page.getByRole('button', { name: 'Keep the name' }).click();
+  await page.getByRole('button', { name: 'Open the demo job' }).first().click();
+  await expect(page.getByRole('navigation', { name: 'Parts of Record' })).toBeVisible();
+}
+const goTo = (page: Page, part: string) =>
+  page
+    .getByRole('navigation', { name: 'Parts of Record' })
+    .getByRole('link', { name: part, exact: true })
+    .click();
+
+test('a stamp changes the inferred sizes, and the numbering can be fixed', async ({ page, server }) => {
+  await openDemo(page, server.url);
+  await goTo(page, 'Sizes');
+  await expect(page.getByText(/The readings and stamps speak for US numbers/)).toBeVisible();
+  await expect(page.getByRole('slider', { name: /inferred sizes/ })).toBeVisible();
+
+  // G#6 was never read: the string to measure next, a tap from its cell.
+  const doubtful = page.getByRole('listitem').filter({ hasText: 'G#6' });
+  await expect(doubtful).toBeVisible();
+  const form = page.getByRole('form', { name: 'Add a stamp' });
+  await form.getByLabel('Note it stands at').fill('G#6');
+  await form.getByLabel('What is stamped').fill('14');
+  await form.getByText('US', { exact: true }).click();
+  await form.getByRole('button', { name: 'Keep the stamp' }).click();
+  await expect(page.getByText(/G#6 “14” starts here, on the bridge, US number/)).toBeVisible();
+  const runs = page
+    .getByRole('row')
+    .filter({ has: page.getByRole('rowheader', { name: '14', exact: true }) });
+  await expect(runs).toContainText('G#6 to');
+
+  await page.getByText('metric', { exact: true }).first().click();
+  await expect(page.getByText('You fixed the metric numbering')).toBeVisible();
+
+  await page.getByText('let the readings say', { exact: true }).click();
+  await page.getByRole('button', { name: /^Go to / }).click();
+  await expect(page.getByRole('table', { name: /Readings of the compass/ })).toBeVisible();
+});
+
+test('lengths that were not read are filled and never shown as read', async ({ page, server }) => {
+  await openDemo(page, server.url);
+  await goTo(page, 'Lengths');
+  const filled = page.getByRole('listitem').filter({ hasText: /G#2 filled/ });
+  await expect(filled).toContainText(/mm \(\d+\.\d+ in\), 95 %:/);
+  await expect(filled.getByRole('button', { name: 'Measure G#2' })).toBeVisible();
+});
+
+test('a section is looped by keyboard alone, and undone', async ({ page, server }) => {
+  await openDemo(page, server.url);
+  await goTo(page, 'Loops');
+  await page.getByText('tenor', { exact: true }).last().click();
+  const said = page.locator('[data-loops]');
+  await expect(said).toHaveText(/^\d+ strings: 0 looped, 0 tied/);
+  const count = Number(/^\d+/.exec((await said.textContent()) ?? '')?.[0]);
+
+  // From here on nothing but keys: to the board, one wire, one tie, the pattern to the end.
+  await page.locator('.loop-string[tabindex="0"]').focus();
+  await page.keyboard.press('Home');
+  await page.keyboard.press('t');
+  await expect(said).toContainText('0 looped, 1 tied');
+  await page.keyboard.press('f');
+  await expect(said).toContainText(', 0 not said');
+  await page.keyboard.press('u');
+  await expect(said).toContainText(`0 looped, 1 tied, ${count - 1} not said`);
+  await page.keyboard.press('f');
+  await expect(said).toContainText(', 0 not said');
+  // An odd count of plain strings is left with one tied; wound strings are tied.
+  const [, looped, tied] = /(\d+) looped, (\d+) tied/.exec((await said.textContent()) ?? '')!.map(Number);
+  expect(looped! % 2).toBe(0);
+  expect(looped! + tied!).toBe(count);
+
+  await goTo(page, 'Strip check');
+  await expect(page.getByRole('link', { name: 'Go to loops/low treble' })).toBeVisible();
+  await expect(page.getByRole('link', { name: 'Go to loops/tenor' })).toHaveCount(0);
+});
+
+test('measured parts close their gaps; the let-down plan shows; after the seal damage becomes a change order', async ({
+  page,
+  server,
+}) => {
+  await openDemo(page, server.url);
+
+  await test.step('a felt, the windings and the bearing are said, each with what belongs to it', async () => {
+    await goTo(page, 'Strip check');
+    for (const gap of ['felts/high treble', 'windings/bass', 'bearing/bass', 'bars/low treble'])
+      await expect(page.getByRole('link', { name: `Go to ${gap}` })).toBeVisible();
+    await goTo(page, 'Seen');
+    await page.getByRole('button', { name: 'Measure felt, section high treble' }).click();
+    const sheet = page.getByRole('dialog');
+    await sheet.getByLabel('Thickness').fill('2.5');
+    await sheet.getByLabel('Colour').fill('red');
+    await sheet.getByRole('button', { name: 'Keep it' }).click();
+    await expect(page.getByText('thick 2.5 mm (0.098 in), red')).toBeVisible();
+
+    await page.getByRole('button', { name: 'Say a winding' }).click();
+    await sheet.getByRole('button', { name: 'Keep the windings' }).click();
+    await expect(page.getByText('single loop, twist right')).toBeVisible();
+
+    await page.getByRole('button', { name: 'Add a reading' }).click();
+    await sheet.getByLabel('Value').fill('1.5');
+    await sheet.getByLabel('Note', { exact: true }).fill('C2');
+    await sheet.getByRole('button', { name: 'Keep the reading' }).click();
+    await expect(sheet.getByRole('alert')).toContainText('pressing on the board');
+    await sheet.getByText('loaded', { exact: true }).click();
+    await sheet.getByLabel('Span it was read over').fill('120');
+    await sheet.getByRole('button', { name: 'Keep the reading' }).click();
+    await expect(page.getByText(/over a span of 120.0 mm/)).toBeVisible();
+
+    await page.getByRole('button', { name: 'Add a piece' }).click();
+    await sheet.getByLabel('Its name').fill('bar 1');
+    await sheet.getByLabel('Section').selectOption('low treble');
+    await sheet.getByLabel('Distance 1').fill('41');
+    await sheet.getByLabel('From which point (1)').fill('the strut');
+    await sheet.getByRole('button', { name: 'Keep the piece' }).click();
+    await expect(page.getByText(/41.0 mm \(1.614 in\) from the strut/)).toBeVisible();
+
+    await goTo(page, 'Strip check');
+    for (const gap of ['felts/high treble', 'windings/bass', 'bearing/bass', 'bars/low treble'])
+      await expect(page.getByRole('link', { name: `Go to ${gap}` })).toHaveCount(0);
+  });
+
+  await test.step('the plan takes the load off in as many passes as are chosen', async () => {
+    const plan = page.getByRole('region', { name: 'Letting the strings down' });
+    await expect(plan.getByText(/Never cut a string under tension/)).toBeVisible();
+    await expect(plan.getByRole('table')).toHaveCount(4);
+    await plan.getByText('6', { exact: true }).click();
+    await expect(plan.getByRole('table')).toHaveCount(6);
+    await expect(plan.getByRole('table').first()).toContainText(/\d+° \(\d+\.\d eighths\)/);
+    await expect(plan.getByRole('table').last().getByRole('row').last()).toContainText('0.0 kN');
+  });
+
+  await test.step('gaps are accepted, the record is sealed, damage goes on the change order', async () => {
+    await expect(page.getByRole('link', { name: 'After the strip' })).toHaveCount(0);
+    for (const box of await page.getByLabel(/^tick all/).all()) await box.check();
+    for (const box of await page.getByRole('checkbox').all()) await box.check();
+    await page.getByLabel('Reason for accepting the ticked gaps').fill('an exercise');
+    await page.getByRole('button', { name: /^Accept \d+ gaps? by name/ }).click();
+    await page.getByRole('button', { name: 'Seal the as-found record' }).click();
+    await expect(page.getByText(/Seal [0-9a-f]{64}/)).toBeVisible();
+
+    await goTo(page, 'After the strip');
+    const form = page.getByRole('form', { name: 'Note damage' });
+    await form.getByLabel('What was found').fill('a crack along the bridge pins');
+    await form.getByLabel('Section').selectOption('bass');
+    await form.getByLabel('What to do about it').fill('recap the bass bridge');
+    await form.getByRole('button', { name: 'Put it on the change order' }).click();
+    await expect(page.getByText(/why it did not show before the strip is needed/).first()).toBeVisible();
+    await form.getByLabel('Why it did not show before the strip').fill('it lay under the strings');
+    await form.getByLabel('Price', { exact: true }).fill('450,50');
+    await form.getByLabel('Working days it adds').fill('3');
+    await form.getByRole('button', { name: 'Put it on the change order' }).click();
+    await expect(page.locator('[data-sum]')).toHaveText('Together: 450.50 EUR, 3 working days.');
+  });
+
+  await test.step('a change of the sealed record needs its reason', async () => {
+    await goTo(page, 'Seen');
+    await page.getByRole('button', { name: 'Measure punchings, section tenor' }).click();
+    const sheet = page.getByRole('dialog');
+    await sheet.getByLabel('Colour').fill('white');
+    await sheet.getByRole('button', { name: 'Keep it' }).click();
+    await expect(sheet.getByRole('alert')).toContainText('reason is needed');
+    await sheet.getByLabel('Reason for changing the sealed record').fill('seen when the felt came off');
+    await sheet.getByRole('button', { name: 'Keep it' }).click();
+    await expect(page.getByText(/1 amendment since/)).toBeVisible();
+  });
+});

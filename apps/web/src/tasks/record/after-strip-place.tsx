@@ -1,0 +1,192 @@
+import { noteName } from '@becket/core';
+import { damageGravities } from '@becket/journal';
+import { changeOrderTotals, recordDamage, withdrawEntry } from '@becket/tasks';
+import { type FormEvent, useState } from 'react';
+import { hashOf } from '../../desk/route.ts';
+import { useDesk } from '../../desk/use-desk.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+import { useObservable } from '../../parts/observable.ts';
+import { type DamageForm, damageOf, moneyText, newDamageForm } from './after-strip-state.ts';
+import { printPart } from './print-part.ts';
+import './record-parts.css';
+
+/** Damage that only showed once the strings were off, and the change order that follows from it. */
+export function AfterStripPlace() {
+  const { desk, job } = useDesk();
+  const problem = useObservable(desk.problem);
+  const lastCurrency = job.damages.findLast(({ currency }) => currency !== undefined)?.currency;
+  const [form, setForm] = useState<DamageForm>(newDamageForm(lastCurrency));
+  const take = (part: Partial<DamageForm>) => setForm({ ...form, ...part });
+
+  if (job.seal === undefined) {
+    return (
+      <section aria-labelledby="after-strip">
+        <h2 id="after-strip">Found after the strip</h2>
+        <p>
+          The as-found record is not sealed yet. Until the strings are off, what is seen belongs in the record
+          itself.{' '}
+          <a href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'strip' })}>
+            Go to the strip check.
+          </a>
+        </p>
+      </section>
+    );
+  }
+
+  async function submit(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    const done = await desk.run(async (context, id) => recordDamage(context, id, damageOf(form)));
+    if (done) setForm(newDamageForm(form.currency));
+  }
+
+  const field = (name: keyof DamageForm, label: string, hint?: string) => (
+    <Field label={label} hint={hint}>
+      {(ids) => (
+        <input
+          {...ids}
+          className="input"
+          value={form[name]}
+          onChange={(event) => take({ [name]: event.target.value })}
+        />
+      )}
+    </Field>
+  );
+
+  return (
+    <section aria-labelledby="after-strip">
+      <h2 id="after-strip">Found after the strip</h2>
+      <p>
+        Look again now that the strings are off: under the felts, at the bridge caps, along the plate webs and
+        the pin block. What nobody could see before is a change order, and the customer decides. A cracked
+        plate or a loose block wants a specialist before anything else is done.
+      </p>
+      <form onSubmit={submit} aria-label="Note damage">
+        {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
+        {field('what', 'What was found', 'such as a crack along the bridge pins')}
+        <div className="fields">
+          <Field label="Section">
+            {(ids) => (
+              <select
+                {...ids}
+                className="input"
+                value={form.section}
+                onChange={(event) => take({ section: event.target.value })}
+              >
+                <option value="">the whole piano</option>
+                {job.sections.map(({ section }) => (
+                  <option key={section} value={section}>
+                    {section}
+                  </option>
+                ))}
+              </select>
+            )}
+          </Field>
+          {field('note', 'Note', 'if it belongs to one, such as F#3')}
+          {field('point', 'Where exactly')}
+        </div>
+        <Choice
+          label="Gravity"
+          value={form.gravity}
+          onChange={(gravity) => take({ gravity })}
+          options={damageGravities.map((value) => ({ value, words: value }))}
+        />
+        {field('whatToDo', 'What to do about it')}
+        {field('why', 'Why it did not show before the strip', 'such as under the felt')}
+        <div className="fields">
+          {field('price', 'Price', 'empty while it is not known')}
+          {field('currency', 'Currency', 'three letters, ISO 4217')}
+          {field('days', 'Working days it adds')}
+          {job.photos.length > 0 && (
+            <Field label="Photo">
+              {(ids) => (
+                <select
+                  {...ids}
+                  className="input"
+                  value={form.photo}
+                  onChange={(event) => take({ photo: event.target.value })}
+                >
+                  <option value="">none</option>
+                  {job.photos.map(({ digest, shows, at }) => (
+                    <option key={digest} value={digest}>
+                      {shows ?? `photo of ${new Date(at).toLocaleString()}`}
+                    </option>
+                  ))}
+                </select>
+              )}
+            </Field>
+          )}
+        </div>
+        <button type="submit" className="button strong">
+          Put it on the change order
+        </button>
+      </form>
+      <ChangeOrder />
+    </section>
+  );
+}
+
+function ChangeOrder() {
+  const { desk, job } = useDesk();
+  const totals = changeOrderTotals(job.damages);
+  if (job.damages.length === 0) return <p className="faint">Nothing was found after the strip so far.</p>;
+  return (
+    <section aria-labelledby="change-order" className="change-order">
+      <div className="part-head">
+        <h3 id="change-order">Change order, draft: {job.title}</h3>
+        <button type="button" className="button" onClick={() => printPart('change-order')}>
+          Print the draft
+        </button>
+      </div>
+      <p className="faint">
+        Found after the as-found record was sealed on{' '}
+        {new Date(job.seal!.at).toLocaleDateString([], { dateStyle: 'medium' })}. Nothing of it is agreed
+        until the customer has signed.
+      </p>
+      <ol>
+        {job.damages.map((one) => {
+          const { place, priceMinorUnits, currency, days } = one;
+          const where = [
+            place.key === undefined ? undefined : noteName(place.key),
+            place.section === undefined ? undefined : `section ${place.section}`,
+            place.point,
+          ].filter((word) => word !== undefined);
+          return (
+            <li key={one.entry} className="change-line">
+              <strong>{one.what}</strong>, {where.length === 0 ? 'the whole piano' : where.join(', ')} (
+              {one.gravity}). To do: {one.whatToDo}. Not seen before: {one.reason}.{' '}
+              {priceMinorUnits === undefined || currency === undefined
+                ? 'Not priced yet'
+                : moneyText(priceMinorUnits, currency)}
+              , {days === undefined ? 'days not known' : `${days} working days`}.
+              {one.photo !== undefined && ' With a photo.'} <span className="faint">Noted by {one.by}.</span>{' '}
+              <button
+                type="button"
+                className="button quiet"
+                aria-label={`Take back ${one.what}`}
+                onClick={() =>
+                  void desk.run((context, id) =>
+                    withdrawEntry(context, id, one.entry, 'taken off the change order'),
+                  )
+                }
+              >
+                Take back
+              </button>
+            </li>
+          );
+        })}
+      </ol>
+      <p className="sum" data-sum>
+        Together:{' '}
+        {totals.prices.length === 0
+          ? 'no price yet'
+          : totals.prices.map(({ minorUnits, currency }) => moneyText(minorUnits, currency)).join(' and ')}
+        , {totals.days} working days
+        {totals.withoutPrice > 0 && `; ${totals.withoutPrice} not priced yet`}
+        {totals.withoutDays > 0 && `; days not known for ${totals.withoutDays}`}.
+      </p>
+      <p>Agreed, customer, date:</p>
+      <div className="signature" />
+    </section>
+  );
+}

@@ -1,0 +1,100 @@
+import { parseNote } from '@becket/core';
+import type { damageGravities } from '@becket/journal';
+import type { DamageToRecord } from '@becket/tasks';
+import { readTypedNumber } from '../../parts/typed-number.ts';
+
+export interface DamageForm {
+  readonly section: string;
+  readonly note: string;
+  readonly point: string;
+  readonly what: string;
+  readonly gravity: (typeof damageGravities)[number];
+  readonly whatToDo: string;
+  readonly why: string;
+  readonly price: string;
+  readonly currency: string;
+  readonly days: string;
+  readonly photo: string;
+}
+
+export const newDamageForm = (currency = 'EUR'): DamageForm => ({
+  section: '',
+  note: '',
+  point: '',
+  what: '',
+  gravity: 'mend before stringing',
+  whatToDo: '',
+  why: '',
+  price: '',
+  currency,
+  days: '',
+  photo: '',
+});
+
+/** Digits after the point that a currency is counted in: 2 for EUR, 0 for JPY (ISO 4217, as the browser knows it). */
+function digitsOf(currency: string): number {
+  try {
+    return (
+      new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ??
+      2
+    );
+  } catch {
+    throw new RangeError(
+      `Cannot keep the price: a currency of three letters such as EUR is needed, '${currency}' was found. Correct it.`,
+    );
+  }
+}
+
+/** A typed price in whole minor units; undefined when nothing was typed. Throws when it has parts of a minor unit. */
+export function minorUnitsOf(typed: string, currency: string): number | undefined {
+  const number = readTypedNumber(typed);
+  if (number.is === 'empty') return undefined;
+  const digits = digitsOf(currency);
+  const minor = number.is === 'number' ? number.value * 10 ** digits : Number.NaN;
+  const whole = Math.round(minor);
+  if (!Number.isSafeInteger(whole) || whole < 0 || Math.abs(minor - whole) > 1e-6)
+    throw new RangeError(
+      `Cannot keep the price: an amount of 0 or more with at most ${digits} digits after the point is needed, '${typed.trim()}' was found. Type it without separators.`,
+    );
+  return whole;
+}
+
+/** '450.00 EUR' */
+export function moneyText(minorUnits: number, currency: string): string {
+  const digits = digitsOf(currency);
+  return `${(minorUnits / 10 ** digits).toFixed(digits)} ${currency}`;
+}
+
+/** The damage that a form describes. Throws, with a sentence, when something needed is missing. */
+export function damageOf(form: DamageForm): DamageToRecord {
+  const required = (words: string, what: string): string => {
+    const said = words.trim();
+    if (said === '')
+      throw new RangeError(
+        `Cannot note this damage: ${what} is needed, nothing was found. Say it in a few words.`,
+      );
+    return said;
+  };
+  const currency = form.currency.trim().toUpperCase();
+  const priceMinorUnits = minorUnitsOf(form.price, currency);
+  const days = readTypedNumber(form.days);
+  if (days.is === 'problem' || (days.is === 'number' && days.value < 0))
+    throw new RangeError(
+      `Cannot note this damage: a number of working days of 0 or more is needed, '${form.days.trim()}' was found. Correct it, or leave it empty.`,
+    );
+  const point = form.point.trim();
+  return {
+    place: {
+      ...(form.note.trim() === '' ? {} : { key: parseNote(form.note.trim()) }),
+      ...(form.section === '' ? {} : { section: form.section }),
+      ...(point === '' ? {} : { point }),
+    },
+    what: required(form.what, 'what was found'),
+    gravity: form.gravity,
+    whatToDo: required(form.whatToDo, 'what to do about it'),
+    reason: required(form.why, 'why it did not show before the strip'),
+    ...(priceMinorUnits === undefined ? {} : { priceMinorUnits, currency }),
+    ...(days.is === 'number' ? { days: days.value } : {}),
+    ...(form.photo === '' ? {} : { photo: form.photo }),
+  };
+}

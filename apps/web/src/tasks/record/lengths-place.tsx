@@ -1,0 +1,111 @@
+import { fittedLengths, type NoteLength, type SectionLengths } from '@becket/tasks';
+import { useMemo } from 'react';
+import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { go } from '../../desk/use-route.ts';
+import { lengthText } from '../../parts/length-text.ts';
+import './record-parts.css';
+import { recordViewOf } from './record-state.ts';
+import { bothUnits } from './typed-length.ts';
+
+/** Speaking lengths against a line through their section, and what the wound strings' readings say against each other. */
+export function LengthsPlace() {
+  const { job } = useDesk();
+  const sections = useMemo(() => fittedLengths(job), [job]);
+  return (
+    <section aria-labelledby="lengths">
+      <h2 id="lengths">Lengths</h2>
+      <p>
+        The bridge and the front terminations are smooth, so the lengths of a section are too. What lies off
+        the line is named; what was not read is filled with an interval and is never taken for a reading.
+      </p>
+      {sections.length === 0 && <p className="notice">No section is described yet: a line belongs to one.</p>}
+      {sections.map((section) => (
+        <SectionOfLengths key={section.section} lengths={section} />
+      ))}
+    </section>
+  );
+}
+
+function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
+  const { desk } = useDesk();
+  const { unit } = useSettings();
+  const [, select] = useSelectedKey();
+  const { section, notes, scatter, reason, contradictions } = lengths;
+  const outliers = notes.filter(({ outlier }) => outlier !== undefined);
+  const gaps = notes.filter(({ read }) => read === undefined);
+  const read = notes.length - gaps.length;
+
+  function measure(key: number): void {
+    recordViewOf(desk.id).update({ column: 'speaking-length', section: undefined });
+    select(key);
+    go({ place: 'job', job: desk.id, task: 'record' });
+  }
+  const measureButton = ({ key, note }: Pick<NoteLength, 'key' | 'note'>) => (
+    <button type="button" className="button quiet" onClick={() => measure(key)}>
+      Measure {note}
+    </button>
+  );
+
+  return (
+    <section aria-label={`Lengths of the section ${section}`}>
+      <h3>
+        {section}: {read} of {notes.length} read
+        {scatter !== undefined && (
+          <span className="faint">, about the line within {bothUnits(scatter, unit, 'length')}</span>
+        )}
+      </h3>
+      {reason !== undefined && <p>{reason}</p>}
+      {reason === undefined && outliers.length === 0 && gaps.length === 0 && contradictions.length === 0 && (
+        <p>Every note is read, and every reading lies on the line.</p>
+      )}
+      {outliers.length > 0 && (
+        <>
+          <h4>Off the line</h4>
+          <ul className="plain-list">
+            {outliers.map((one) => (
+              <li key={one.key}>
+                <span>◇ {one.outlier?.sentence}</span>
+                {measureButton(one)}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {reason === undefined && gaps.length > 0 && (
+        <>
+          <h4>Not read, filled from the line</h4>
+          <ul className="plain-list">
+            {gaps.map((one) => (
+              <li key={one.key}>
+                <span>
+                  <strong>{one.note}</strong> <em>filled</em>{' '}
+                  {one.fitted === undefined
+                    ? ''
+                    : `${bothUnits(one.fitted.speakingLength, unit, 'length')}, 95 %: ${lengthText(one.fitted.low, unit, 'length')} to ${lengthText(one.fitted.high, unit, 'length')}`}
+                </span>
+                {measureButton(one)}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {contradictions.length > 0 && (
+        <>
+          <h4>Wound strings that do not add up</h4>
+          <ul className="plain-list">
+            {contradictions.map(({ check, keys, sentence }) => {
+              const note = notes.find(({ key }) => key === keys[0]);
+              return (
+                <li key={`${check}/${keys.join()}`}>
+                  <span>◇ {sentence}</span>
+                  {note !== undefined && measureButton(note)}
+                </li>
+              );
+            })}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,111 @@
+import { inDegrees, letDownCautions, type Radians } from '@becket/core';
+import { letDownOf, letDownPasses } from '@becket/tasks';
+import { useMemo, useState } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { loadText } from '../../parts/force-text.ts';
+import { printPart } from './print-part.ts';
+import './record-parts.css';
+
+/** How far to turn a pin: degrees, and eighths of a turn beside them. */
+function turnText(turn: Radians): string {
+  const angle = inDegrees(turn);
+  return `${angle.toFixed(0)}° (${(angle / 45).toFixed(1)} eighths)`;
+}
+
+/** The let-down plan: pass by pass, section by section, with its cautions first. */
+export function LetDownPlan() {
+  const { job } = useDesk();
+  const { unit } = useSettings();
+  const [passes, setPasses] = useState<(typeof letDownPasses)[number]>(4);
+  const plan = useMemo(() => letDownOf(job, passes), [job, passes]);
+  return (
+    <section aria-labelledby="let-down" className="let-down">
+      <h3 id="let-down">Letting the strings down</h3>
+      <ul className="notice cautions">
+        {letDownCautions.map((caution) => (
+          <li key={caution}>▲ {caution}</li>
+        ))}
+      </ul>
+      {plan === undefined ? (
+        <p>
+          No plan can be made yet: sections and the tension of some strings are needed. Let the strings down
+          evenly over the whole plate, in several passes, never one section alone.
+        </p>
+      ) : (
+        <>
+          <div className="tools">
+            <Choice
+              label="Passes"
+              value={String(passes)}
+              onChange={(value) => setPasses(Number(value) as typeof passes)}
+              options={letDownPasses.map((value) => ({
+                value: String(value),
+                words: String(value),
+                spoken: `${value} passes`,
+              }))}
+            />
+            <button type="button" className="button" onClick={() => printPart('let-down')}>
+              Print the plan
+            </button>
+          </div>
+          <p className="faint">
+            For {job.title}: {plan.strings} strings. Each pass takes the same share off every string; turn
+            each pin towards flat by the middle figure, less on the short wires, more on the long ones.
+          </p>
+          {plan.passes.map(({ pass, steps }) => (
+            <div className="table-frame" key={pass}>
+              <table className="table let-down-table">
+                <caption>
+                  <strong>Pass {pass}</strong>
+                  {pass === plan.passes.length ? ', until every string is slack' : ''}
+                </caption>
+                <thead>
+                  <tr>
+                    <th scope="col">section</th>
+                    <th scope="col">turn of each pin</th>
+                    <th scope="col">from – to</th>
+                    <th scope="col" className="number">
+                      its load
+                    </th>
+                    <th scope="col" className="number">
+                      plate
+                    </th>
+                  </tr>
+                </thead>
+                <tbody>
+                  {steps.map(({ section, turn, load, totalLoad }, index) => (
+                    <tr key={section}>
+                      <th scope="row">
+                        {index + 1}. {section}
+                      </th>
+                      <td>{turnText(turn.middle)}</td>
+                      <td>
+                        {inDegrees(turn.least).toFixed(0)}° – {inDegrees(turn.most).toFixed(0)}°
+                      </td>
+                      <td className="number">{loadText(load, unit)}</td>
+                      <td className="number">{loadText(totalLoad, unit)}</td>
+                    </tr>
+                  ))}
+                </tbody>
+              </table>
+            </div>
+          ))}
+          <ul className="faint">
+            {plan.assumptions.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+            {plan.leftOut.length > 0 && (
+              <li>
+                Not reckoned, as their tension is not known: {plan.leftOut.join(', ')}. Let them down with
+                their neighbours; the loads are without them.
+              </li>
+            )}
+            <li>Friction at the bearings makes the real turn somewhat larger than the figure.</li>
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,226 @@
+import { loopMap } from '@becket/journal';
+import { type KeyboardEvent, useMemo, useRef, useState } from 'react';
+import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { useObservable } from '../../parts/observable.ts';
+import {
+  keepAction,
+  type LoopAction,
+  type LoopString,
+  loopOnFrom,
+  loopStepsOf,
+  loopStrings,
+  loopWithNext,
+  tapOn,
+  tie,
+  undoLoopStep,
+} from './loops-state.ts';
+import { ReasonField, useSaidReason } from './reason-field.tsx';
+import './record-parts.css';
+import { queue, recordViewOf } from './record-state.ts';
+
+/** Which strings share a wire, section by section: tapped, or typed by letter. */
+export function LoopsPlace() {
+  const { desk, job } = useDesk();
+  const view = recordViewOf(desk.id);
+  const shown = useObservable(view);
+  const section = shown.section ?? job.sections[0]?.section;
+  const strings = useMemo(() => loopStrings(job, section), [job, section]);
+  const { sections, questions } = useMemo(() => loopMap(job), [job]);
+  const own = sections.find((one) => one.section === section);
+  const asked = questions.filter((one) => one.section === section || one.section === undefined);
+
+  return (
+    <section aria-labelledby="loops">
+      <h2 id="loops">Loops and ties</h2>
+      <p>
+        A looped wire serves two neighbouring pins round one hitch pin; a tied wire has a loop of its own. Tap
+        two strings that share a wire, or choose a string and say what it is.
+      </p>
+      {job.sections.length === 0 ? (
+        <p className="notice">No section is described yet: strings are taken section by section.</p>
+      ) : (
+        <>
+          <Choice
+            label="Section"
+            value={section ?? ''}
+            onChange={(name) => view.update({ section: name })}
+            options={job.sections.map((one) => ({ value: one.section, words: one.section }))}
+          />
+          <ReasonField />
+          {own !== undefined && (
+            <p data-loops role="status">
+              {own.strings} strings: {own.looped} looped, {own.tied} tied, {own.unsaid.length} not said.
+            </p>
+          )}
+          {asked.length > 0 && (
+            <ul className="plain-list" aria-label="Questions">
+              {asked.map(({ kind, sentence }) => (
+                <li key={`${kind}/${sentence}`}>
+                  <span>
+                    <span aria-hidden="true">? </span>
+                    {sentence}
+                  </span>
+                </li>
+              ))}
+            </ul>
+          )}
+          {strings.length === 0 ? (
+            <p className="notice">How the notes of this section are strung is not described yet.</p>
+          ) : (
+            <Board
+              key={section}
+              strings={strings}
+              asked={
+                new Set(asked.flatMap((one) => one.strings.map(({ key, string }) => `${key}/${string}`)))
+              }
+            />
+          )}
+        </>
+      )}
+    </section>
+  );
+}
+
+function Board({ strings, asked }: { strings: readonly LoopString[]; asked: ReadonlySet<string> }) {
+  const { desk } = useDesk();
+  const said = useSaidReason();
+  const [, select] = useSelectedKey();
+  const problem = useObservable(desk.problem);
+  const steps = useObservable(loopStepsOf(desk.id));
+  const start = Math.max(
+    0,
+    strings.findIndex(({ joined }) => joined === undefined),
+  );
+  const [at, setAt] = useState(start);
+  const [chosen, setChosen] = useState<number>();
+  const board = useRef<HTMLDivElement>(null);
+  const inTurn = useRef(queue());
+  // A key pressed before the last one was kept must see the strings as that one left them.
+  const latest = useRef({ strings, at });
+  latest.current.strings = strings;
+
+  function goTo(index: number, isFocused: boolean): void {
+    latest.current.at = index;
+    setAt(index);
+    if (isFocused) board.current?.querySelector<HTMLElement>(`[data-index="${index}"]`)?.focus();
+  }
+
+  function act(make: (strings: readonly LoopString[], index: number) => LoopAction | undefined): void {
+    const isFocused = board.current?.contains(document.activeElement) === true;
+    void inTurn.current(async () => {
+      const { strings: now, at: here } = latest.current;
+      const action = make(now, here);
+      if (action === undefined) return;
+      const step = await desk.run((context, id) => keepAction(context, id, action, { at: here, said }));
+      if (step === undefined) return;
+      const kept = loopStepsOf(desk.id);
+      kept.set([...kept.get().slice(-199), step]);
+      setChosen(undefined);
+      goTo(action.next, isFocused);
+    });
+  }
+
+  function undo(): void {
+    const isFocused = board.current?.contains(document.activeElement) === true;
+    void inTurn.current(async () => {
+      const kept = loopStepsOf(desk.id);
+      const step = kept.get().at(-1);
+      if (step === undefined) return;
+      const done = await desk.run((context, id) => undoLoopStep(context, id, step, said.reason));
+      if (done === undefined) return;
+      kept.set(kept.get().slice(0, -1));
+      goTo(Math.min(step.at, latest.current.strings.length - 1), isFocused);
+    });
+  }
+
+  function tap(index: number): void {
+    goTo(index, false);
+    select(strings[index]?.key);
+    const tapped = tapOn(strings, chosen, index);
+    if (tapped.do === 'join') act(() => tapped.action);
+    else setChosen(tapped.do === 'choose' ? index : undefined);
+  }
+
+  function onKeyDown(event: KeyboardEvent): void {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const step = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: 3, ArrowUp: -3, Home: -999, End: 999 }[event.key];
+    const letter = { l: loopWithNext, t: tie, f: loopOnFrom }[event.key.toLowerCase()];
+    if (step !== undefined) goTo(Math.min(strings.length - 1, Math.max(0, latest.current.at + step)), true);
+    else if (letter !== undefined) act(letter);
+    else if (event.key.toLowerCase() === 'u') undo();
+    else return;
+    event.preventDefault();
+  }
+
+  const here = strings[at];
+  const notes = [...new Set(strings.map(({ key }) => key))];
+  return (
+    <>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the keys are those of the buttons inside */}
+      <div className="loop-board" ref={board} onKeyDown={onKeyDown}>
+        {notes.map((key) => (
+          <div className="loop-note" key={key}>
+            <span className="loop-note-name">{strings.find((one) => one.key === key)?.note}</span>
+            <div className="loop-strings">
+              {strings.map((one, index) =>
+                one.key !== key ? null : (
+                  <button
+                    key={one.name}
+                    type="button"
+                    className="loop-string"
+                    data-index={index}
+                    data-joined={one.joined}
+                    data-asked={asked.has(`${one.key}/${one.string}`) || undefined}
+                    tabIndex={index === at ? 0 : -1}
+                    aria-pressed={index === chosen}
+                    aria-label={`${one.name}: ${wireWords(one)}`}
+                    onFocus={() => goTo(index, false)}
+                    onClick={() => tap(index)}
+                  >
+                    <strong>{one.string}</strong>
+                    <small>{wireWords(one)}</small>
+                  </button>
+                ),
+              )}
+            </div>
+          </div>
+        ))}
+      </div>
+      <div className="loop-bar">
+        {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
+        <p aria-live="polite">
+          <strong>{here?.name}</strong> {here === undefined ? '' : wireWords(here)}
+          {steps.length > 0 && <span className="faint">. Last: {steps.at(-1)?.title}</span>}
+        </p>
+        <div className="button-row">
+          <button type="button" className="button" onClick={() => act(loopWithNext)}>
+            Loop with next <kbd className="wide-only">L</kbd>
+          </button>
+          <button type="button" className="button" onClick={() => act(tie)}>
+            Tied <kbd className="wide-only">T</kbd>
+          </button>
+          <button type="button" className="button" onClick={() => act(loopOnFrom)}>
+            Loop on from here <kbd className="wide-only">F</kbd>
+          </button>
+          <button type="button" className="button quiet" disabled={steps.length === 0} onClick={undo}>
+            Undo <kbd className="wide-only">U</kbd>
+          </button>
+        </div>
+      </div>
+    </>
+  );
+}
+
+function wireWords({ joined, withString }: LoopString): string {
+  switch (joined) {
+    case 'looped':
+      return `with ${withString}`;
+    case 'tied':
+      return 'tied';
+    case 'unknown':
+      return 'unknown';
+    default:
+      return 'not said';
+  }
+}

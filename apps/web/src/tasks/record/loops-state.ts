@@ -1,0 +1,169 @@
+import { noteName } from '@becket/core';
+import { type Job, type StringPlace, stringsInOrder, type Ulid } from '@becket/journal';
+import { type FactToRecord, recordFacts, type TaskContext, withdrawEntry } from '@becket/tasks';
+import { type Observable, observable } from '../../parts/observable.ts';
+
+/** One string of a section, with what has been said of its wire. */
+export interface LoopString extends StringPlace {
+  /** 'C4·2' */
+  readonly name: string;
+  readonly note: string;
+  readonly isWound: boolean;
+  readonly joined: 'looped' | 'tied' | 'unknown' | undefined;
+  /** The name of the string at the other end of its wire. */
+  readonly withString: string | undefined;
+  readonly entry: Ulid | undefined;
+}
+
+/** The strings of a section in order, bass to treble, string 1 first. */
+export function loopStrings(job: Job, section: string | undefined): LoopString[] {
+  const range = job.sections.find((one) => one.section === section);
+  const paths = new Map(
+    job.wirePaths.flatMap((path) => path.strings.map((string) => [nameOf(string), path] as const)),
+  );
+  return stringsInOrder(job)
+    .filter(({ key }) => range !== undefined && range.firstKey <= key && key <= range.lastKey)
+    .map((string) => {
+      const name = nameOf(string);
+      const path = paths.get(name);
+      const other = path?.strings.map(nameOf).find((one) => one !== name);
+      return {
+        ...string,
+        name,
+        note: noteName(string.key),
+        isWound: job.unisons.get(string.key)?.winding === 'wound',
+        joined: path?.joined,
+        withString: other,
+        entry: path?.entry,
+      };
+    });
+}
+
+const nameOf = ({ key, string }: StringPlace): string => `${noteName(key)}·${string}`;
+const placeOf = ({ key, string }: LoopString): StringPlace => ({ key, string });
+
+const looped = (one: LoopString, other: LoopString): FactToRecord => ({
+  kind: 'wire-path',
+  strings: [placeOf(one), placeOf(other)],
+  joined: 'looped',
+});
+const tied = (one: LoopString): FactToRecord => ({
+  kind: 'wire-path',
+  strings: [placeOf(one)],
+  joined: 'tied',
+});
+
+/** What an action on the board says, and the string that comes next. */
+export interface LoopAction {
+  readonly title: string;
+  readonly facts: readonly FactToRecord[];
+  /** Index of the string to go on with. */
+  readonly next: number;
+}
+
+/** One wire over this string and its next neighbour; undefined at the end of the section. */
+export function loopWithNext(strings: readonly LoopString[], index: number): LoopAction | undefined {
+  const one = strings[index];
+  const other = strings[index + 1];
+  if (one === undefined || other === undefined) return undefined;
+  return loopOf(one, other, Math.min(index + 2, strings.length - 1));
+}
+
+export function tie(strings: readonly LoopString[], index: number): LoopAction | undefined {
+  const one = strings[index];
+  if (one === undefined) return undefined;
+  return {
+    title: `${one.name} tied`,
+    facts: [tied(one)],
+    next: Math.min(index + 1, strings.length - 1),
+  };
+}
+
+/**
+ * The usual pattern from a string to the end of its section: plain strings looped in neighbouring pairs, a last one
+ * without a neighbour tied, every wound string tied. Strings whose wire was said before keep it, the first excepted.
+ * Common practice, no source: it is a proposal that saves saying each, and what differs is said over it.
+ */
+export function loopOnFrom(strings: readonly LoopString[], index: number): LoopAction | undefined {
+  const first = strings[index];
+  if (first === undefined) return undefined;
+  const facts: FactToRecord[] = [];
+  const isFree = (at: number) => at === index || strings[at]?.joined === undefined;
+  for (let at = index; at < strings.length; at += 1) {
+    const one = strings[at]!;
+    if (!isFree(at)) continue;
+    const other = strings[at + 1];
+    if (one.isWound || other === undefined || other.isWound || !isFree(at + 1)) facts.push(tied(one));
+    else {
+      facts.push(looped(one, other));
+      at += 1;
+    }
+  }
+  return {
+    title: `${facts.length} wires from ${first.name} on`,
+    facts,
+    next: strings.length - 1,
+  };
+}
+
+/** What a tap means: choose a string, let it go, or join it with the one that was chosen before. */
+export function tapOn(
+  strings: readonly LoopString[],
+  chosen: number | undefined,
+  index: number,
+): { readonly do: 'choose' | 'let go' } | { readonly do: 'join'; readonly action: LoopAction } {
+  if (chosen === index) return { do: 'let go' };
+  const [one, other] = [strings[chosen ?? -1], strings[index]];
+  if (one === undefined || other === undefined || one.joined !== undefined || other.joined !== undefined)
+    return { do: 'choose' };
+  const inOrder = chosen! < index ? ([one, other] as const) : ([other, one] as const);
+  return {
+    do: 'join',
+    action: loopOf(...inOrder, Math.min(Math.max(chosen!, index) + 1, strings.length - 1)),
+  };
+}
+
+function loopOf(one: LoopString, other: LoopString, next: number): LoopAction {
+  return { title: `${one.name} and ${other.name} on one wire`, facts: [looped(one, other)], next };
+}
+
+/** What can be taken back on the board, the latest last. It lasts as long as the page. */
+export interface LoopStep {
+  readonly title: string;
+  readonly entries: readonly Ulid[];
+  /** Index of the string it was made at, to go back to. */
+  readonly at: number;
+}
+const stepsByJob = new Map<Ulid, Observable<readonly LoopStep[]>>();
+export function loopStepsOf(job: Ulid): Observable<readonly LoopStep[]> {
+  const known = stepsByJob.get(job) ?? observable<readonly LoopStep[]>([]);
+  stepsByJob.set(job, known);
+  return known;
+}
+
+/** Keeps what an action says, all or none. */
+export async function keepAction(
+  context: TaskContext,
+  job: Ulid,
+  { title, facts }: LoopAction,
+  { at, said }: { readonly at: number; readonly said: { readonly reason?: string } },
+): Promise<LoopStep> {
+  const { entries } = await recordFacts(
+    context,
+    job,
+    facts.map((fact) => ({ ...fact, ...said })),
+  );
+  return { title, entries, at };
+}
+
+/** Takes a step back, the last entry of it first. */
+export async function undoLoopStep(
+  context: TaskContext,
+  job: Ulid,
+  { entries }: LoopStep,
+  reason: string | undefined,
+): Promise<true> {
+  for (const entry of [...entries].reverse())
+    await withdrawEntry(context, job, entry, reason ?? 'taken back while recording');
+  return true;
+}

@@ -1,0 +1,123 @@
+import type { Job } from '@becket/journal';
+import { describe, expect, test } from 'vitest';
+import {
+  newPlatePartForm,
+  type PlaceReadingForm,
+  placeReadingOf,
+  platePartOf,
+  sampleOf,
+  softPartForm,
+  softPartOf,
+  softPartWords,
+  windingsOf,
+} from './parts-state.ts';
+
+const felt = { part: 'felt', section: 'tenor', unit: 'mm' } as const;
+
+describe('softPartOf()', () => {
+  test('keeps what was said and leaves out what was not; unknown, none and does not apply carry their reason', () => {
+    const form = { ...softPartForm(undefined, 'mm'), thickness: '3', colour: 'green' };
+    const fact = softPartOf(form, felt);
+    expect(fact).toEqual({
+      kind: 'soft-part',
+      part: 'felt',
+      section: 'tenor',
+      answer: { is: 'known', thickness_m: 0.003, colour: 'green' },
+    });
+    expect(softPartWords(fact as Job['softParts'][number], 'mm')).toBe('thick 3.0 mm (0.118 in), green');
+    expect(softPartOf({ ...form, answer: 'unknown', why: 'moths' }, felt)).toMatchObject({
+      answer: { is: 'unknown', reason: 'moths' },
+    });
+    expect(softPartOf({ ...form, answer: 'none' }, felt)).toMatchObject({ answer: { is: 'none' } });
+  });
+
+  test('refuses a felt of which nothing is said', () => {
+    expect(() => softPartOf(softPartForm(undefined, 'mm'), felt)).toThrow('none was found');
+  });
+
+  test('comes back into the form as it was typed', () => {
+    const standing = {
+      answer: { is: 'known', thickness_m: 0.0025, where: 'under the rest' },
+    } as Job['softParts'][number];
+    expect(softPartForm(standing, 'mm')).toMatchObject({ thickness: '2.5 mm', where: 'under the rest' });
+  });
+});
+
+describe('platePartOf()', () => {
+  test('wants a name, both halves of a distance, and a distance of what can be moved', () => {
+    const form = newPlatePartForm('tenor');
+    expect(() => platePartOf(form, 'mm')).toThrow('a name of its own');
+    expect(() => platePartOf({ ...form, part: 'bar 1' }, 'mm')).toThrow('movable piece needs a distance');
+    expect(() =>
+      platePartOf({ ...form, part: 'bar 1', distances: [{ from: 'strut', distance: '' }] }, 'mm'),
+    ).toThrow("only 'strut' was found");
+    expect(
+      platePartOf({ ...form, part: 'bar 1', distances: [{ from: 'strut', distance: '38.1' }] }, 'mm'),
+    ).toMatchObject({ distances: [{ from: 'strut', distance_m: 0.0381 }] });
+  });
+});
+
+describe('windingsOf()', () => {
+  const job = {
+    unisons: new Map(
+      [1, 2, 3, 4].map((key) => [key, { key, strings: 1, winding: key < 4 ? 'wound' : 'plain', layers: 1 }]),
+    ),
+  } as unknown as Job;
+  const winding = { loopStyle: 'single loop', twist: 'right' } as const;
+
+  test('speaks for every wound note of a run, in either direction, and for one alone', () => {
+    const keys = (from: string, to: string) =>
+      windingsOf(job, { from, to, ...winding }).map((fact) => 'key' in fact && fact.key);
+    expect(keys('A0', 'C1')).toEqual([1, 2, 3]);
+    expect(keys('B0', 'A0')).toEqual([1, 2, 3]);
+    expect(keys('A#0', '')).toEqual([2]);
+    expect(() => keys('C1', '')).toThrow('none is described from C1 to C1');
+  });
+});
+
+describe('placeReadingOf()', () => {
+  const form: PlaceReadingForm = {
+    quantity: 'bearing-rise',
+    value: '1.2',
+    unit: 'mm',
+    note: 'A4',
+    section: '',
+    point: '',
+    span: '100',
+    loaded: 'loaded',
+  };
+
+  test('bearing and crown never go without their span and load', () => {
+    expect(placeReadingOf(form, 'mm')).toEqual({
+      quantity: 'bearing-rise',
+      value: 1.2,
+      unit: 'mm',
+      place: { key: 49 },
+      span_m: 0.1,
+      loaded: true,
+    });
+    expect(() => placeReadingOf({ ...form, span: '' }, 'mm')).toThrow('the span it was read over');
+    expect(() => placeReadingOf({ ...form, loaded: 'not said' }, 'mm')).toThrow('pressing on the board');
+    expect(() => placeReadingOf({ ...form, quantity: 'soundboard-crown', span: '' }, 'mm')).toThrow('span');
+  });
+
+  test('the air belongs to the piano, a hitch pin to its note, and a typed unit goes over the chosen one', () => {
+    expect(
+      placeReadingOf({ ...form, quantity: 'relative-humidity', value: '45', unit: '%', note: '' }, 'mm'),
+    ).toEqual({ quantity: 'relative-humidity', value: 45, unit: '%', place: {} });
+    expect(placeReadingOf({ ...form, quantity: 'hitch-pin-diameter', value: '.11 in' }, 'mm')).toMatchObject({
+      value: 0.11,
+      unit: 'in',
+      place: { key: 49 },
+    });
+    expect(() => placeReadingOf({ ...form, quantity: 'hitch-pin-diameter', note: '' }, 'mm')).toThrow(
+      'the note it belongs to',
+    );
+  });
+});
+
+test('a sample has a name and a label, and a note where it has one', () => {
+  expect(sampleOf({ what: 'felt', label: 'F1', note: '' })).toMatchObject({ place: {} });
+  expect(sampleOf({ what: 'wire', label: 'W', note: 'A4' })).toMatchObject({ place: { key: 49 } });
+  expect(() => sampleOf({ what: 'wire', label: ' ', note: '' })).toThrow('the second was not found');
+});

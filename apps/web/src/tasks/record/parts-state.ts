@@ -1,0 +1,289 @@
+import { parseNote } from '@becket/core';
+import {
+  type Absence,
+  type FactOf,
+  type Job,
+  type ReadingQuantityName,
+  type ReadUnit,
+  readingQuantities,
+  unitsForDimension,
+} from '@becket/journal';
+import type { FactToRecord, ReadingToRecord } from '@becket/tasks';
+import type { LengthUnit } from '../../parts/length-text.ts';
+import { readTypedNumber } from '../../parts/typed-number.ts';
+import { bothUnits, typedLength } from './typed-length.ts';
+
+export const softParts = ['stringing braid', 'felt', 'punchings', 'pin bushings'] as const;
+export type SoftPart = (typeof softParts)[number];
+type StandingSoftPart = Job['softParts'][number];
+
+export interface SoftPartForm {
+  readonly answer: 'known' | Absence;
+  readonly thickness: string;
+  readonly length: string;
+  readonly width: string;
+  readonly colour: string;
+  readonly where: string;
+  /** Why it is unknown or not there. */
+  readonly why: string;
+}
+
+/** The form of a soft part as it stands; empty while nothing is said. */
+export function softPartForm(part: StandingSoftPart | undefined, unit: LengthUnit): SoftPartForm {
+  const known = part?.answer.is === 'known' ? part.answer : undefined;
+  const words = (length_m: number | undefined) =>
+    length_m === undefined ? '' : bothUnits(length_m, unit, 'length').replace(/ \(.*$/, '');
+  return {
+    answer: part?.answer.is ?? 'known',
+    thickness: words(known?.thickness_m),
+    length: words(known?.length_m),
+    width: words(known?.width_m),
+    colour: known?.colour ?? '',
+    where: known?.where ?? '',
+    why: part !== undefined && part.answer.is !== 'known' ? (part.answer.reason ?? '') : '',
+  };
+}
+
+/** The soft part that a form describes. Throws when a length cannot be read, or when nothing at all is said of it. */
+export function softPartOf(
+  form: SoftPartForm,
+  { part, section, unit }: { readonly part: SoftPart; readonly section: string; readonly unit: LengthUnit },
+): FactToRecord {
+  if (form.answer !== 'known')
+    return {
+      kind: 'soft-part',
+      part,
+      section,
+      answer: { is: form.answer, ...text('reason', form.why) },
+    };
+  const lengths = {
+    ...length('thickness_m', form.thickness, unit, 'thickness'),
+    ...length('length_m', form.length, unit, 'length'),
+    ...length('width_m', form.width, unit, 'width'),
+  };
+  const answer = {
+    is: 'known' as const,
+    ...lengths,
+    ...text('colour', form.colour),
+    ...text('where', form.where),
+  };
+  if (Object.keys(answer).length === 1)
+    throw new RangeError(
+      `Cannot keep the ${part}: a thickness, a length, a colour or a place is needed, none was found. Fill one in, or choose another answer.`,
+    );
+  return { kind: 'soft-part', part, section, answer };
+}
+
+/** What is known of a soft part, in one line. */
+export function softPartWords({ answer }: StandingSoftPart, unit: LengthUnit): string {
+  if (answer.is !== 'known')
+    return answer.reason === undefined ? answer.is : `${answer.is}: ${answer.reason}`;
+  const { thickness_m, length_m, width_m, colour, where } = answer;
+  const size = (label: string, value: number | undefined) =>
+    value === undefined ? [] : [`${label} ${bothUnits(value, unit, 'length')}`];
+  return [
+    ...size('thick', thickness_m),
+    ...size('long', length_m),
+    ...size('wide', width_m),
+    ...(colour === undefined ? [] : [colour]),
+    ...(where === undefined ? [] : [where]),
+  ].join(', ');
+}
+
+export interface PlatePartForm {
+  readonly part: string;
+  readonly section: string;
+  readonly isMovable: boolean;
+  readonly distances: readonly { readonly from: string; readonly distance: string }[];
+  readonly note: string;
+}
+
+export const newPlatePartForm = (section: string): PlatePartForm => ({
+  part: '',
+  section,
+  isMovable: true,
+  distances: [
+    { from: '', distance: '' },
+    { from: '', distance: '' },
+  ],
+  note: '',
+});
+
+/** The plate part that a form describes. Throws when it has no name, or a distance lacks its other half. */
+export function platePartOf(form: PlatePartForm, unit: LengthUnit): FactToRecord {
+  const part = form.part.trim();
+  if (part === '')
+    throw new RangeError(
+      'Cannot keep this part: a name of its own is needed, none was found. Call it bar 1, string rest, …',
+    );
+  const distances = form.distances.flatMap(({ from, distance }) => {
+    const value = typedLength(distance, unit, 'distance');
+    const point = from.trim();
+    if (value === undefined && point === '') return [];
+    if (value === undefined || point === '')
+      throw new RangeError(
+        `Cannot keep the distances of ${part}: both the point and the distance are needed, only ${point === '' ? 'a distance' : `'${point}'`} was found. Fill in the other, or clear both.`,
+      );
+    return [{ from: point, distance_m: value }];
+  });
+  if (form.isMovable && distances.length === 0)
+    throw new RangeError(
+      `Cannot keep ${part}: a movable piece needs a distance from a named point, none was found. Measure it before it comes off.`,
+    );
+  return {
+    kind: 'plate-part',
+    part,
+    section: form.section,
+    isMovable: form.isMovable,
+    distances,
+    ...text('note', form.note),
+  };
+}
+
+export type LoopStyle = FactOf<'winding-described'>['loopStyle'];
+export const loopStyles: readonly LoopStyle[] = [
+  'single loop',
+  'double loop',
+  'twisted loop',
+  'other',
+  'unknown',
+];
+export type Twist = FactOf<'winding-described'>['twist'];
+export const twists: readonly Twist[] = ['right', 'left', 'unknown'];
+
+/** The same winding said of every wound note from one to another. Throws when no wound note lies between. */
+export function windingsOf(
+  job: Job,
+  form: { readonly from: string; readonly to: string; readonly loopStyle: LoopStyle; readonly twist: Twist },
+): FactToRecord[] {
+  const [one, other] = [parseNote(form.from.trim()), parseNote(form.to.trim() || form.from.trim())];
+  const [first, last] = [Math.min(one, other), Math.max(one, other)];
+  const keys = [...job.unisons.values()]
+    .filter(({ key, winding }) => winding === 'wound' && first <= key && key <= last)
+    .map(({ key }) => key)
+    .sort((a, b) => a - b);
+  if (keys.length === 0)
+    throw new RangeError(
+      `Cannot keep this winding: a note with wound strings is needed, none is described from ${form.from} to ${form.to || form.from}. Check the notes, or the stringing.`,
+    );
+  return keys.map((key) => ({
+    kind: 'winding-described',
+    key,
+    loopStyle: form.loopStyle,
+    twist: form.twist,
+  }));
+}
+
+/** What is read at a few places rather than at every string, and what must be said with it. */
+export const placeQuantities = {
+  'hitch-pin-diameter': { at: 'note' },
+  'bearing-angle': { at: 'note', needs: 'load' },
+  'bearing-rise': { at: 'note', needs: 'span and load' },
+  'soundboard-crown': { at: 'section', needs: 'span and load' },
+  'pin-height': { at: 'note' },
+  'pin-length': { at: 'note' },
+  'pin-coils': { at: 'note' },
+  'pressure-bar-height': { at: 'note' },
+  'strike-line-spacing': { at: 'note' },
+  'bridge-spacing': { at: 'note' },
+  'pitch-offset': { at: 'note' },
+  'relative-humidity': { at: 'piano' },
+  temperature: { at: 'piano' },
+} as const satisfies Partial<
+  Record<ReadingQuantityName, { at: 'note' | 'section' | 'piano'; needs?: 'load' | 'span and load' }>
+>;
+export type PlaceQuantity = keyof typeof placeQuantities;
+export const placeQuantityNames = Object.keys(placeQuantities) as PlaceQuantity[];
+
+export const needsOf = (quantity: PlaceQuantity): 'load' | 'span and load' | undefined => {
+  const one: { at: string; needs?: 'load' | 'span and load' } = placeQuantities[quantity];
+  return one.needs;
+};
+
+export interface PlaceReadingForm {
+  readonly quantity: PlaceQuantity;
+  readonly value: string;
+  readonly unit: ReadUnit;
+  readonly note: string;
+  readonly section: string;
+  readonly point: string;
+  readonly span: string;
+  readonly loaded: 'not said' | 'loaded' | 'unloaded';
+}
+
+/** Units to choose from; lengths in the unit of the screen first. */
+export function unitsOfQuantity(quantity: PlaceQuantity, unit: LengthUnit): ReadUnit[] {
+  const units = unitsForDimension(readingQuantities[quantity].dimension);
+  return units.includes(unit) ? [unit, ...units.filter((one) => one !== unit)] : units;
+}
+
+/** The reading that a form describes. Throws when its number, place, span or load is missing. */
+export function placeReadingOf(form: PlaceReadingForm, screenUnit: LengthUnit): ReadingToRecord {
+  const { quantity } = form;
+  const { label } = readingQuantities[quantity];
+  const typed = readTypedNumber(form.value);
+  if (typed.is !== 'number')
+    throw new RangeError(
+      typed.is === 'problem'
+        ? typed.sentence
+        : `Cannot record this ${label}: a number is needed, none was found. Type what the instrument shows.`,
+    );
+  const needs = needsOf(quantity);
+  if (needs !== undefined && form.loaded === 'not said')
+    throw new RangeError(
+      `Cannot record this ${label}: whether the strings were pressing on the board is needed, it is not said. Choose loaded or unloaded.`,
+    );
+  const span = typedLength(form.span, screenUnit, 'span');
+  if (needs === 'span and load' && (span === undefined || span === 0))
+    throw new RangeError(
+      `Cannot record this ${label}: the span it was read over is needed, none was found. Without it the figure says nothing.`,
+    );
+  const { at } = placeQuantities[quantity];
+  const note = form.note.trim();
+  if (at === 'note' && note === '')
+    throw new RangeError(
+      `Cannot record this ${label}: the note it belongs to is needed, none was found. Type a note such as F#3.`,
+    );
+  const point = form.point.trim();
+  return {
+    quantity,
+    value: typed.value,
+    unit: (typed.unit as ReadUnit | undefined) ?? form.unit,
+    place: {
+      ...(at === 'note' ? { key: parseNote(note) } : {}),
+      ...(at === 'section' && form.section !== '' ? { section: form.section } : {}),
+      ...(point === '' ? {} : { point }),
+    },
+    ...(needs === 'span and load' ? { span_m: span } : {}),
+    ...(needs === undefined ? {} : { loaded: form.loaded === 'loaded' }),
+  };
+}
+
+function text<Name extends string>(name: Name, words: string): { [N in Name]?: string } {
+  const said = words.trim();
+  return (said === '' ? {} : { [name]: said }) as { [N in Name]?: string };
+}
+
+function length<Name extends string>(
+  name: Name,
+  typed: string,
+  unit: LengthUnit,
+  what: string,
+): { [N in Name]?: number } {
+  const value = typedLength(typed, unit, what);
+  return (value === undefined ? {} : { [name]: value }) as { [N in Name]?: number };
+}
+
+/** The sample that a form describes. Throws when it has no name or no label. */
+export function sampleOf(form: {
+  readonly what: string;
+  readonly label: string;
+  readonly note: string;
+}): FactToRecord {
+  const [what, label, note] = [form.what.trim(), form.label.trim(), form.note.trim()];
+  if (what === '' || label === '')
+    throw new RangeError(
+      `Cannot keep this sample: what it is and the label on its bag are needed, ${what === '' ? 'the first' : 'the second'} was not found. Fill it in, so that the bag can be found again.`,
+    );
+  return { kind: 'sample-kept', what, label, place: note === '' ? {} : { key: parseNote(note) } };
+}

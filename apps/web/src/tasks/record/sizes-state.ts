@@ -1,0 +1,103 @@
+import { inMicrometres, inMils, metres, parseNote } from '@becket/core';
+import type { FactToRecord, InferredWireSize, InferredWireSizes, WireLatticeName } from '@becket/tasks';
+import type { LengthUnit } from '../../parts/length-text.ts';
+import { type Observable, observable } from '../../parts/observable.ts';
+
+/** Which way of numbering the user asks for. */
+export type Numbering = 'as the readings say' | WireLatticeName;
+
+const chosen = new Map<string, Observable<Numbering>>();
+
+/** The numbering asked for in a job, kept while the program is open. */
+export function numberingOf(job: string): Observable<Numbering> {
+  const known = chosen.get(job) ?? observable<Numbering>('as the readings say');
+  chosen.set(job, known);
+  return known;
+}
+
+/** A run of neighbouring notes of one inferred size. */
+export interface SizeRun {
+  readonly size: string;
+  readonly diameter_m: number;
+  readonly first: InferredWireSize;
+  readonly last: InferredWireSize;
+  readonly notes: number;
+  /** The least certain note of the run. */
+  readonly least: InferredWireSize;
+}
+
+export function sizeRuns(notes: readonly InferredWireSize[]): SizeRun[] {
+  const runs: SizeRun[] = [];
+  for (const note of notes) {
+    const run = runs.at(-1);
+    if (run !== undefined && run.diameter_m === note.diameter && run.last.key === note.key - 1)
+      runs[runs.length - 1] = {
+        ...run,
+        last: note,
+        notes: run.notes + 1,
+        least: note.odds < run.least.odds ? note : run.least,
+      };
+    else
+      runs.push({
+        size: note.size,
+        diameter_m: note.diameter,
+        first: note,
+        last: note,
+        notes: 1,
+        least: note,
+      });
+  }
+  return runs;
+}
+
+/** '97 %'; never '100 %' of what is not certain. */
+export function oddsText(odds: number): string {
+  if (odds > 0.995) return 'over 99 %';
+  return `${Math.round(odds * 100)} %`;
+}
+
+/** What chose the numbering, in one sentence. */
+export function numberingSentence({ lattice, isLatticeFixed, latticeOdds }: InferredWireSizes): string {
+  if (isLatticeFixed) return `You fixed the ${lattice} numbering; the readings and stamps are not asked.`;
+  const odds = latticeOdds[lattice];
+  return `The readings and stamps speak for ${lattice} numbers${odds === undefined ? '' : ` (${oddsText(odds)})`}.`;
+}
+
+/** How far worn wire reads from new wire, with its interval, in one sentence. */
+export function biasSentence({ bias, scatter }: InferredWireSizes, unit: LengthUnit): string {
+  const side = (value: number) => `${smallText(Math.abs(value), unit)} ${value < 0 ? 'thinner' : 'thicker'}`;
+  return `As a whole the readings are ${side(bias.value)} than new wire (between ${side(bias.low)} and ${side(bias.high)}, 95 %); single readings scatter by ${smallText(scatter.value, unit)}.`;
+}
+
+/** '2 µm (0.08 thou)': differences of diameters, which a diameter's own digits would round away. */
+function smallText(length_m: number, unit: LengthUnit): string {
+  const micrometres = `${(inMicrometres(metres(length_m))).toFixed(0)} µm`;
+  const thou = `${inMils(metres(length_m)).toFixed(2)} thou`;
+  return unit === 'mm' ? `${micrometres} (${thou})` : `${thou} (${micrometres})`;
+}
+
+export interface StampForm {
+  readonly note: string;
+  readonly on: 'bridge' | 'plate' | 'elsewhere';
+  readonly text: string;
+  readonly lattice: 'US' | 'metric' | 'unknown';
+  readonly says: 'starts here' | 'ends here';
+}
+
+export const newStampForm = (note = ''): StampForm => ({
+  note,
+  on: 'bridge',
+  text: '',
+  lattice: 'unknown',
+  says: 'starts here',
+});
+
+/** The stamp that a form describes. Throws when its note cannot be read or nothing stands on it. */
+export function stampOf({ note, text, ...rest }: StampForm): FactToRecord {
+  const words = text.trim();
+  if (words === '')
+    throw new RangeError(
+      'Cannot keep this stamp: what stands there is needed, nothing was found. Type the number as it is stamped.',
+    );
+  return { kind: 'size-stamp', key: parseNote(note.trim()), text: words, ...rest };
+}
