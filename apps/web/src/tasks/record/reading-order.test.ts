@@ -1,31 +1,12 @@
-import { foldJob, newUlid } from '@becket/journal';
-import { createMemoryStore } from '@becket/store/memory';
-import { openJob, recordReadings, type TaskContext } from '@becket/tasks';
+import { foldJob } from '@becket/journal';
+import { recordReadings } from '@becket/tasks';
 import { expect, test } from 'vitest';
+import { testContext, testJob } from '../../testing/test-job.ts';
 import { readingOrder } from './reading-order.ts';
 
 test('a correction takes the place of what it corrects, and a correction of it too', async () => {
-  let clock = Date.UTC(2026, 2, 1);
-  let seed = 7;
-  const random = () => {
-    seed = (seed * 1664525 + 1013904223) % 2 ** 32;
-    return seed / 2 ** 32;
-  };
-  const now = () => {
-    clock += 1000;
-    return new Date(clock);
-  };
-  const context: TaskContext = {
-    store: createMemoryStore(),
-    now,
-    newId: () => newUlid(now(), random),
-    by: 'test',
-    device: 'bench',
-  };
-  const { id } = await openJob(context, {
-    title: 'order',
-    piano: { form: 'grand', firstKey: 1, lastKey: 88, referencePitch_hz: 440 },
-  });
+  const context = testContext();
+  const id = await testJob(context);
   const take = async (value: number, replaces?: string) => {
     const correction = replaces === undefined ? {} : { replaces, reason: 'typed again' };
     const { entries } = await recordReadings(context, id, [

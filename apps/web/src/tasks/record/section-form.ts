@@ -55,7 +55,9 @@ export async function keepSection(
   const isRenamed = before !== undefined && before.section !== section.section;
   if (!isRenamed) return describeSections(context, job, [section]);
   // The new name is tried against all the others first, so that a section that does not fit costs nothing.
-  checkSections({ ...state, sections: state.sections.filter((one) => one !== before) }, [section]);
+  checkSections({ ...state, sections: state.sections.filter((one) => one.section !== before.section) }, [
+    section,
+  ]);
   await takeSectionOut(context, job, before, reason ?? `renamed to ${section.section}`);
   return describeSections(context, job, [section]);
 }

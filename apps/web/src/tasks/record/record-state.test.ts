@@ -1,0 +1,120 @@
+import { asFoundRecord, foldJob, type ReadingQuantityName } from '@becket/journal';
+import { RecordIsSealed, type TaskContext } from '@becket/tasks';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { testContext, testJob } from '../../testing/test-job.ts';
+import { gridRows, stringColumns } from './grid.ts';
+import { readingOrder } from './reading-order.ts';
+import { commitCell, queue, sayAbsence, shownText, undoStep } from './record-state.ts';
+
+let context: TaskContext;
+let job: string;
+
+beforeEach(async () => {
+  context = testContext();
+  job = await testJob(context);
+});
+
+async function cellOf(key: number, quantity: ReadingQuantityName) {
+  const { entries } = await context.store.entries(job);
+  const rows = gridRows(asFoundRecord(foldJob(entries)).notes, stringColumns, readingOrder(entries));
+  const row = rows.find((one) => one.key === key)!;
+  return { key, note: row.note.note, cell: row.cells.find((one) => one.quantity === quantity)! };
+}
+
+async function type(text: string, { key = 40, round = 1, reason = '', unit = 'mm' as 'mm' | 'in' } = {}) {
+  const at = await cellOf(key, 'wire-diameter');
+  return commitCell(context, job, { ...at, text, unit, round, reason });
+}
+
+const shown = async (round = 1, unit: 'mm' | 'in' = 'mm') =>
+  shownText((await cellOf(40, 'wire-diameter')).cell, round, unit);
+
+describe('commitCell()', () => {
+  test('keeps a value as it was read, and reads it back in both units', async () => {
+    const done = await type('1,025');
+    expect(done?.readBack).toEqual({
+      is: 'saved',
+      title: 'C4 wire diameter',
+      value: '1,025 mm',
+      alsoAs: '0.0404 in',
+    });
+    expect(await shown()).toBe('1.025');
+    expect(await shown(1, 'in')).toBe('0.0404');
+  });
+
+  test('typing over a value corrects it, again and again, and a second round adds a reading', async () => {
+    await type('1.5');
+    await type('1.05');
+    await type('1.02', { round: 2 });
+    await type('1.04');
+    expect(await shown(1)).toBe('1.04');
+    expect(await shown(2)).toBe('1.02');
+    expect((await cellOf(40, 'wire-diameter')).cell.readings).toHaveLength(2);
+  });
+
+  test('an answer takes the place of a reading, and can be taken back to it', async () => {
+    await type('1.025');
+    const done = await type('?');
+    const { cell } = await cellOf(40, 'wire-diameter');
+    expect([cell.absence, cell.readings.length]).toEqual(['unknown', 0]);
+    await undoStep(context, job, done!.step!, '');
+    expect(await shown()).toBe('1.025');
+    expect((await cellOf(40, 'wire-diameter')).cell.absence).toBeUndefined();
+  });
+
+  test('an emptied cell takes its reading back; taking that back brings it again', async () => {
+    await type('1.025');
+    const done = await type('');
+    expect(await shown()).toBe('');
+    await undoStep(context, job, done!.step!, '');
+    expect(await shown()).toBe('1.025');
+  });
+
+  test('what cannot be read leaves everything as it was', async () => {
+    const before = (await context.store.entries(job)).entries.length;
+    expect((await type('1.2.3'))?.readBack.is).toBe('not saved');
+    await expect(type('250')).rejects.toThrow(/^Cannot record this wire diameter/);
+    expect((await context.store.entries(job)).entries).toHaveLength(before);
+  });
+
+  test('nothing happens when nothing was changed', async () => {
+    await type('1.025');
+    expect(await type('1.025')).toBeUndefined();
+    expect(await type('', { key: 41 })).toBeUndefined();
+  });
+
+  test('after the seal a change without a reason is refused, and one with a reason is kept', async () => {
+    await type('1.025');
+    const { entries } = await context.store.entries(job);
+    await context.store.append([
+      {
+        ...entries.at(-1)!,
+        id: context.newId(),
+        step: entries.length + 1,
+        fact: { kind: 'sealed', v: 1, digest: '0'.repeat(64), entries: 1, covers: [] },
+      },
+    ]);
+    await expect(type('1.04', { key: 41 })).rejects.toThrow(RecordIsSealed);
+    await type('1.04', { key: 41, reason: 'found on the old string' });
+    expect((await cellOf(41, 'wire-diameter')).cell.readings[0]?.reason).toBe('found on the old string');
+  });
+});
+
+test('sayAbsence() answers for a cell that had no reading', async () => {
+  await sayAbsence(context, job, { ...(await cellOf(20, 'bare-front')), answer: 'none', reason: '' });
+  expect((await cellOf(20, 'bare-front')).cell.absence).toBe('none');
+});
+
+test('queue() keeps the order of what was typed, and goes on after a failure', async () => {
+  const inTurn = queue();
+  const done: number[] = [];
+  const slow = inTurn(async () => {
+    await new Promise((resolve) => setTimeout(resolve, 5));
+    done.push(1);
+  });
+  const failing = inTurn(() => Promise.reject(new Error('no')));
+  const last = inTurn(async () => void done.push(2));
+  await expect(failing).rejects.toThrow('no');
+  await Promise.all([slow, last]);
+  expect(done).toEqual([1, 2]);
+});
