@@ -218,7 +218,7 @@ export function CompassChart(props: Props) {
                 className="chart-whisker"
                 x1={x(key)}
                 x2={x(key)}
-                y1={y(scale === 'log' ? Math.max(low, y.domain()[0]!) : low)}
+                y1={y(Math.max(low, y.domain()[0]!))}
                 y2={y(high)}
               />
             ),
