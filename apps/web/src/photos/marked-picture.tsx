@@ -7,7 +7,6 @@ import {
   inside,
   type MarkKind,
   markOf,
-  markWords,
   movedBy,
   type Point,
   shortWords,
@@ -117,9 +116,10 @@ export function MarkedPicture({ photo, address, scale, unit, kind, onDraw }: Pro
           }}
           onPointerCancel={() => setDrawing(undefined)}
         >
+          {/* What they say stands in the list below the picture as well. */}
           {marks.map((mark, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a mark has no name but its place in the list
-            <g key={index} aria-label={markWords(mark, index, { scale, unit })}>
+            <g key={index}>
               <Mark mark={mark} words={shortWords(mark, index, { scale, unit })} {...pen} />
             </g>
           ))}
@@ -179,39 +179,37 @@ function Mark({ mark, words, width, height, pixel }: Pen & { mark: PhotoMark; wo
     mark.mark === 'arrow'
       ? `M ${from.x} ${from.y} L ${to.x} ${to.y} M ${left.x} ${left.y} L ${to.x} ${to.y} L ${right.x} ${right.y}`
       : `M ${from.x} ${from.y} L ${to.x} ${to.y} ${across(from)} ${across(to)}`;
+  // Words stand beside the middle of the line, on its upper side.
+  const normal = direction + (Math.cos(direction) >= 0 ? -Math.PI / 2 : Math.PI / 2);
+  const beside = {
+    x: (from.x + to.x) / 2 + Math.cos(normal) * 14 * pixel,
+    y: (from.y + to.y) / 2 + Math.sin(normal) * 14 * pixel,
+  };
   const isBar = mark.mark === 'distance' && mark.known_m !== undefined;
   return (
     <>
       <path className="mark-border" d={shape} strokeWidth={7 * pixel} />
       <path className="mark-line" d={shape} strokeWidth={(isBar ? 4.5 : 3) * pixel} />
-      <Words
-        x={(from.x + to.x) / 2}
-        y={(from.y + to.y) / 2 - 12 * pixel}
-        words={words}
-        width={width}
-        pixel={pixel}
-      />
+      <Words x={beside.x} y={beside.y} words={words} width={width} pixel={pixel} side={Math.cos(normal)} />
     </>
   );
 }
 
+interface WordsProps {
+  readonly x: number;
+  readonly y: number;
+  readonly words: string;
+  readonly width: number;
+  readonly pixel: number;
+  /** Which way from the point: −1 to its left, 1 to its right, 0 above it. */
+  readonly side?: number;
+}
+
 /** Words on the picture, kept inside its left and right edges. */
-function Words({
-  x,
-  y,
-  words,
-  width,
-  pixel,
-}: {
-  x: number;
-  y: number;
-  words: string;
-  width: number;
-  pixel: number;
-}) {
+function Words({ x, y, words, width, pixel, side = 0 }: WordsProps) {
   if (words === '') return null;
-  const isLeft = x < width * 0.2;
-  const isRight = x > width * 0.8;
+  const isToRight = x < width * 0.2 || (side > 0.25 && x < width * 0.8);
+  const isToLeft = x > width * 0.8 || side < -0.25;
   return (
     <text
       className="mark-words"
@@ -219,7 +217,7 @@ function Words({
       y={Math.max(y, 20 * pixel)}
       fontSize={18 * pixel}
       strokeWidth={5 * pixel}
-      textAnchor={isLeft ? 'start' : isRight ? 'end' : 'middle'}
+      textAnchor={isToRight ? 'start' : isToLeft ? 'end' : 'middle'}
     >
       {words}
     </text>

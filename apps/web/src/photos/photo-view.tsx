@@ -111,16 +111,18 @@ export function PhotoView({ photo }: { photo: Photo }) {
           {marks.map((mark, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a mark has no name but its place in the list
             <li key={index}>
-              <span>{markWords(mark, index, { scale, unit })}</span>
-              <button
-                type="button"
-                className="button quiet"
-                aria-label={`Take away mark ${index + 1}`}
-                disabled={isLocked}
-                onClick={() => change({ marks: marks.filter((_, other) => other !== index) })}
-              >
-                Take away
-              </button>
+              <div className="mark-row">
+                <span>{markWords(mark, index, { scale, unit })}</span>
+                <button
+                  type="button"
+                  className="button quiet"
+                  aria-label={`Take away mark ${index + 1}`}
+                  disabled={isLocked}
+                  onClick={() => change({ marks: marks.filter((_, other) => other !== index) })}
+                >
+                  Take away
+                </button>
+              </div>
             </li>
           ))}
         </ol>
