@@ -46,7 +46,15 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
     '@becket/store/sqlite',
     '@becket/store/files',
   ],
-  'apps/web': ['@becket/contract', '@becket/tasks', '@becket/journal', '@becket/core', '@becket/store'],
+  'apps/web': [
+    '@becket/contract',
+    '@becket/tasks',
+    // One calculation for a worker, so that it loads no more than that.
+    '@becket/tasks/infer-wire-sizes',
+    '@becket/journal',
+    '@becket/core',
+    '@becket/store',
+  ],
 };
 
 /** Packages whose code runs everywhere: no node module, no clock, no randomness. */
