@@ -51,7 +51,11 @@ async function openJob(page: Page, url: string): Promise<void> {
   await page.getByRole('button', { name: 'Open the job' }).click();
   await expect(page.getByRole('heading', { name: 'A grand on trestles' })).toBeVisible();
 }
-const toPhotos = (page: Page) => page.getByRole('link', { name: 'Photos', exact: true }).click();
+/** Opens the part, which is loaded only now, and waits until it is there. */
+async function toPhotos(page: Page): Promise<void> {
+  await page.getByRole('link', { name: 'Photos', exact: true }).click();
+  await expect(page.locator('.photo-add')).toBeVisible();
+}
 const kept = (page: Page) => page.getByText(/photos? (is|are) kept on this device/);
 
 test('a photo of 24 megapixels, taken offline, is marked, reaches the server, and is in the saved file', async ({
