@@ -91,6 +91,7 @@ test('measured parts close their gaps; the let-down plan shows; after the seal d
     for (const gap of ['felts/high treble', 'windings/bass', 'bearing/bass', 'bars/low treble'])
       await expect(page.getByRole('link', { name: `Go to ${gap}` })).toBeVisible();
     await goTo(page, 'Seen');
+    await page.getByRole('radio', { name: 'soft parts of high treble' }).check({ force: true });
     await page.getByRole('button', { name: 'Measure felt, section high treble' }).click();
     const sheet = page.getByRole('dialog');
     await sheet.getByLabel('Thickness').fill('2.5');
@@ -160,6 +161,7 @@ test('measured parts close their gaps; the let-down plan shows; after the seal d
 
   await test.step('a change of the sealed record needs its reason', async () => {
     await goTo(page, 'Seen');
+    await page.getByRole('radio', { name: 'soft parts of tenor' }).check({ force: true });
     await page.getByRole('button', { name: 'Measure punchings, section tenor' }).click();
     const sheet = page.getByRole('dialog');
     await sheet.getByLabel('Colour').fill('white');

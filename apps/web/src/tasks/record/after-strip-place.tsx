@@ -181,7 +181,7 @@ function ChangeOrder() {
         {totals.prices.length === 0
           ? 'no price yet'
           : totals.prices.map(({ minorUnits, currency }) => moneyText(minorUnits, currency)).join(' and ')}
-        , {totals.days} working days
+        {totals.withoutDays < job.damages.length && `, ${totals.days} working days`}
         {totals.withoutPrice > 0 && `; ${totals.withoutPrice} not priced yet`}
         {totals.withoutDays > 0 && `; days not known for ${totals.withoutDays}`}.
       </p>

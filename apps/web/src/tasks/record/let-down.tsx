@@ -5,6 +5,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { loadText } from '../../parts/force-text.ts';
+import { TableFrame } from '../../parts/table-frame.tsx';
 import { printPart } from './print-part.ts';
 import './record-parts.css';
 
@@ -55,7 +56,7 @@ export function LetDownPlan() {
             each pin towards flat by the middle figure, less on the short wires, more on the long ones.
           </p>
           {plan.passes.map(({ pass, steps }) => (
-            <div className="table-frame" key={pass}>
+            <TableFrame label={`Pass ${pass}`} key={pass}>
               <table className="table let-down-table">
                 <caption>
                   <strong>Pass {pass}</strong>
@@ -64,7 +65,7 @@ export function LetDownPlan() {
                 <thead>
                   <tr>
                     <th scope="col">section</th>
-                    <th scope="col">turn of each pin</th>
+                    <th scope="col">turn of each pin (eighths of a turn)</th>
                     <th scope="col">from – to</th>
                     <th scope="col" className="number">
                       its load
@@ -90,7 +91,7 @@ export function LetDownPlan() {
                   ))}
                 </tbody>
               </table>
-            </div>
+            </TableFrame>
           ))}
           <ul className="faint">
             {plan.assumptions.map((sentence) => (

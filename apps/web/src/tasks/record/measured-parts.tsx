@@ -8,6 +8,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { Sheet } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useObservable } from '../../parts/observable.ts';
+import { TableFrame } from '../../parts/table-frame.tsx';
 import {
   type LoopStyle,
   loopStyles,
@@ -32,6 +33,7 @@ import {
 } from './parts-state.ts';
 import { ReasonField, useSaidReason } from './reason-field.tsx';
 import './record-parts.css';
+import { recordViewOf } from './record-state.ts';
 import { bothUnits } from './typed-length.ts';
 
 type Open =
@@ -43,7 +45,8 @@ export function MeasuredParts() {
   const [open, setOpen] = useState<Open>();
   const close = () => setOpen(undefined);
   return (
-    <>
+    <section aria-labelledby="measured-parts">
+      <h2 id="measured-parts">Parts measured</h2>
       <SoftParts onOpen={(part, section) => setOpen({ is: 'soft part', part, section })} />
       <PlateParts onAdd={() => setOpen({ is: 'plate part' })} />
       <Windings onAdd={() => setOpen({ is: 'windings' })} />
@@ -54,7 +57,7 @@ export function MeasuredParts() {
       {open?.is === 'windings' && <WindingsSheet onClose={close} />}
       {open?.is === 'reading' && <PlaceReadingSheet onClose={close} />}
       {open?.is === 'sample' && <SampleSheet onClose={close} />}
-    </>
+    </section>
   );
 }
 
@@ -93,47 +96,56 @@ function Line({ fact, spoken, children }: { fact: Standing<object>; spoken: stri
 }
 
 function SoftParts({ onOpen }: { onOpen: (part: SoftPart, section: string) => void }) {
-  const { job } = useDesk();
+  const { desk, job } = useDesk();
   const { unit } = useSettings();
-  if (job.sections.length === 0) return null;
+  const view = recordViewOf(desk.id);
+  const section = useObservable(view).section ?? job.sections[0]?.section;
+  if (section === undefined) return null;
   return (
     <section aria-labelledby="soft-parts">
-      <h3 id="soft-parts">Felt, braid, punchings and bushings, measured</h3>
-      {job.sections.map(({ section }) => (
-        <div className="table-frame" key={section}>
-          <h4>Section {section}</h4>
-          <table className="table">
-            <tbody>
-              {softParts.map((part) => {
-                const known = job.softParts.find((one) => one.section === section && one.part === part);
-                const verb = known === undefined ? 'Measure' : 'Change';
-                return (
-                  <tr key={part}>
-                    <th scope="row">{part}</th>
-                    <td className="seen-words">
-                      {known === undefined ? (
-                        <span className="faint">nothing noted</span>
-                      ) : (
-                        softPartWords(known, unit)
-                      )}
-                    </td>
-                    <td className="number">
-                      <button
-                        type="button"
-                        className="button quiet"
-                        aria-label={`${verb} ${part}, section ${section}`}
-                        onClick={() => onOpen(part, section)}
-                      >
-                        {verb}
-                      </button>
-                    </td>
-                  </tr>
-                );
-              })}
-            </tbody>
-          </table>
-        </div>
-      ))}
+      <h3 id="soft-parts">Felt, braid, punchings and bushings</h3>
+      <Choice
+        label="Section"
+        value={section}
+        onChange={(name) => view.update({ section: name })}
+        options={job.sections.map((one) => ({
+          value: one.section,
+          words: one.section,
+          spoken: `soft parts of ${one.section}`,
+        }))}
+      />
+      <TableFrame label={`Soft parts of ${section}`}>
+        <table className="table">
+          <tbody>
+            {softParts.map((part) => {
+              const known = job.softParts.find((one) => one.section === section && one.part === part);
+              const verb = known === undefined ? 'Measure' : 'Change';
+              return (
+                <tr key={part}>
+                  <th scope="row">{part}</th>
+                  <td className="seen-words">
+                    {known === undefined ? (
+                      <span className="faint">nothing measured</span>
+                    ) : (
+                      softPartWords(known, unit)
+                    )}
+                  </td>
+                  <td className="number">
+                    <button
+                      type="button"
+                      className="button quiet"
+                      aria-label={`${verb} ${part}, section ${section}`}
+                      onClick={() => onOpen(part, section)}
+                    >
+                      {verb}
+                    </button>
+                  </td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </TableFrame>
     </section>
   );
 }

@@ -124,8 +124,8 @@ function Part({ name, shownPhoto }: { name: PartName; shownPhoto: string | undef
     case 'seen':
       return (
         <>
-          <SeenPlace />
           <MeasuredParts />
+          <SeenPlace />
         </>
       );
     case 'after-strip':

@@ -158,7 +158,7 @@ export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
             y2={height - edge.bottom}
           />
           <text className="size-words" x={4} y={height - 6}>
-            wire diameter, {unit}, against the note; size number at the right
+            diameter, {unit}, against the note; right: size
           </text>
           <path className="size-steps" d={steps} />
           {chosen !== undefined && (

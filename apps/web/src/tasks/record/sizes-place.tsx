@@ -8,6 +8,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { lengthText } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
+import { TableFrame } from '../../parts/table-frame.tsx';
 import { inferSizesAway } from '../../worker/sizes-away.ts';
 import { ReasonField, useSaidReason } from './reason-field.tsx';
 import './record-parts.css';
@@ -124,7 +125,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
         </ul>
       )}
       <h3>Sizes along the compass, {sizes.lattice} numbers</h3>
-      <div className="table-frame">
+      <TableFrame label="Sizes along the compass">
         <table className="table size-table">
           <thead>
             <tr>
@@ -150,7 +151,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </TableFrame>
       {sizes.stampsNotUsed.length > 0 && (
         <ul>
           {sizes.stampsNotUsed.map((sentence) => (
