@@ -6,12 +6,30 @@ export { absences, type ObservedThing, observedThingNames, observedThings } from
 
 // Facts
 export { damageGravities } from './facts/damage-found.ts';
+export { type Verdict, verdicts } from './facts/decision-made.ts';
+export { currencySchema, type EstimateLine, estimateLineSchema } from './facts/estimate.ts';
+export {
+  findingGravities,
+  findingRemedies,
+  repairStates,
+  type SurveyPart,
+  type SurveyThing,
+  surveyParts,
+  surveyThingNames,
+  surveyThings,
+} from './facts/finding.ts';
 export { type Fact, type FactOf, factSchema, isAsFoundFact, type Reading } from './facts/index.ts';
-export { type PhotoMark, photoMarkSchema } from './facts/photo.ts';
+export {
+  instrumentUncertainty,
+  type StatedAs,
+  waysOfStating,
+} from './facts/instrument-described.ts';
+export { type PhotoMark, type PhotoStage, photoMarkSchema, photoStages } from './facts/photo.ts';
 export { pianoDescribedSchema } from './facts/piano-described.ts';
+export { pinRemedies } from './facts/pin-choice.ts';
 export { keySchema, type Place, placeSchema } from './facts/place.ts';
 export { type ReadUnit, readUnits, siFromRead, unitsForDimension } from './facts/read-units.ts';
-export { conditionSchema, origins, stages } from './facts/reading.ts';
+export { conditionSchema, origins, pinFeels, stages, stringStates, wireSurfaces } from './facts/reading.ts';
 export {
   type ReadingQuantity,
   type ReadingQuantityName,

@@ -24,6 +24,8 @@ export interface ReadingToRecord {
   /** For bearing and crown: the span the value was read over [m], and whether the strings were pressing on the board. */
   readonly span_m?: number | undefined;
   readonly loaded?: boolean | undefined;
+  /** For torque: what the hand felt. */
+  readonly feel?: FactOf<'reading'>['feel'] | undefined;
   /** The entry this reading corrects; then a reason is needed. */
   readonly replaces?: Ulid | undefined;
   readonly reason?: string | undefined;
@@ -31,7 +33,8 @@ export interface ReadingToRecord {
 
 /**
  * The fact of a reading, checked against what is possible.
- * Throws: RangeError when the unit does not fit the quantity, the value is impossible or the note is not on this piano.
+ * Throws: RangeError when the unit does not fit the quantity, the value is impossible, the note is not on this piano, or
+ * bearing or crown come without their span and load.
  */
 export function readingFact(state: Job, reading: ReadingToRecord): FactOf<'reading'> {
   const { quantity, place, value, unit } = reading;
@@ -50,7 +53,8 @@ export function readingFact(state: Job, reading: ReadingToRecord): FactOf<'readi
   }
   requireOnPiano(state, place);
   const { origin = 'measured', stage = 'as found', condition, instrument, replaces, reason } = reading;
-  const { span_m, loaded } = reading;
+  const { span_m, loaded, feel } = reading;
+  requireSpanAndLoad(quantity, { span_m, loaded });
   return {
     kind: 'reading',
     v: 1,
@@ -64,9 +68,32 @@ export function readingFact(state: Job, reading: ReadingToRecord): FactOf<'readi
     ...(instrument === undefined ? {} : { instrument }),
     ...(span_m === undefined ? {} : { span_m }),
     ...(loaded === undefined ? {} : { loaded }),
+    ...(feel === undefined ? {} : { feel }),
     ...(replaces === undefined ? {} : { replaces }),
     ...(reason === undefined ? {} : { reason }),
   };
+}
+
+/** What says nothing by its figure alone: how far apart the feet stood, and whether the strings pressed on the board. */
+const readOverSpan: readonly ReadingQuantityName[] = ['bearing-angle', 'bearing-rise', 'soundboard-crown'];
+
+/** Older journals hold such readings without their span: those are still read, new ones are refused. */
+function requireSpanAndLoad(
+  quantity: ReadingQuantityName,
+  { span_m, loaded }: Pick<ReadingToRecord, 'span_m' | 'loaded'>,
+): void {
+  if (!readOverSpan.includes(quantity) || (span_m !== undefined && span_m > 0 && loaded !== undefined)) return;
+  const found =
+    span_m === undefined && loaded === undefined
+      ? 'neither'
+      : loaded === undefined
+        ? 'the span alone'
+        : span_m === undefined
+          ? 'the load alone'
+          : `a span of ${span_m} m`;
+  throw new RangeError(
+    `Cannot record this ${readingQuantities[quantity].label}: the span it was read over and whether the board was loaded are needed, ${found} was found. Give the span, and loaded or unloaded.`,
+  );
 }
 
 /** Records readings, all or none. Throws as `readingFact` does; after the seal a reason is needed. */

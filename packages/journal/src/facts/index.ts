@@ -1,11 +1,26 @@
 import { z } from 'zod';
 import { observationSchema, readingAbsentSchema } from './answer.ts';
 import { damageFoundSchema } from './damage-found.ts';
+import { decisionMadeSchema } from './decision-made.ts';
+import {
+  changeAnsweredSchema,
+  estimateAnsweredSchema,
+  estimateMadeSchema,
+  hoursWorkedSchema,
+} from './estimate.ts';
+import { findingSchema } from './finding.ts';
 import { readingsImportedSchema, withdrawnSchema } from './housekeeping.ts';
 import { instrumentDescribedSchema } from './instrument-described.ts';
 import { jobOpenedSchema } from './job-opened.ts';
 import { photoSchema } from './photo.ts';
 import { pianoDescribedSchema } from './piano-described.ts';
+import {
+  pinLimitsSetSchema,
+  pinPolicySetSchema,
+  pinRemedySchema,
+  pinsDrivenSchema,
+  testPinSchema,
+} from './pin-choice.ts';
 import { platePartSchema } from './plate-part.ts';
 import { readingSchema } from './reading.ts';
 import { sampleKeptSchema } from './sample-kept.ts';
@@ -37,6 +52,17 @@ export const factSchema = z.discriminatedUnion('kind', [
   gapAcceptedSchema,
   sealedSchema,
   damageFoundSchema,
+  findingSchema,
+  pinPolicySetSchema,
+  pinLimitsSetSchema,
+  testPinSchema,
+  pinRemedySchema,
+  pinsDrivenSchema,
+  decisionMadeSchema,
+  estimateMadeSchema,
+  estimateAnsweredSchema,
+  changeAnsweredSchema,
+  hoursWorkedSchema,
   readingsImportedSchema,
   withdrawnSchema,
 ]);
@@ -53,17 +79,19 @@ export function isAsFoundFact(fact: { readonly kind: string }): boolean {
     case 'unisons-described':
     case 'reading-absent':
     case 'observation':
+    case 'finding':
     case 'size-stamp':
     case 'winding-described':
     case 'wire-path':
     case 'soft-part':
     case 'plate-part':
-    case 'photo':
     case 'sample-kept':
     case 'readings-imported':
       return true;
     case 'reading':
       return (fact as Reading).stage === 'as found';
+    case 'photo':
+      return ((fact as FactOf<'photo'>).stage ?? 'as found') === 'as found';
     default:
       return false;
   }

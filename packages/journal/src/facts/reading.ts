@@ -7,8 +7,16 @@ import { readingQuantityNames } from './reading-quantities.ts';
 export const origins = ['measured', 'stamped', 'copied', 'inferred'] as const;
 export const stages = ['as found', 'as strung'] as const;
 
+/** What the hand feels while a pin turns. Common practice, no source. */
+export const pinFeels = ['holds', 'creeps', 'jumpy', 'spongy'] as const;
+
+export const stringStates = ['on', 'let down', 'off', 'unknown'] as const;
+/** How the wire lay under the gauge: rust adds to a diameter, rubbing it off takes wire with it. */
+export const wireSurfaces = ['bright', 'corroded', 'cleaned'] as const;
+
 export const conditionSchema = z.object({
-  strings: z.enum(['on', 'let down', 'off', 'unknown']),
+  strings: z.enum(stringStates),
+  surface: z.enum(wireSurfaces).optional(),
   /** For torque: the way the pin was turned. */
   turning: z.enum(['sharp', 'flat']).optional(),
   relativeHumidity_percent: z.number().min(0).max(100).optional(),
@@ -38,6 +46,8 @@ export const readingSchema = z
     loaded: z.boolean().optional(),
     /** Standard uncertainty stated for this reading, SI, where the instrument or the reader gave one. */
     uncertainty_si: z.number().positive().optional(),
+    /** For torque: what the hand felt. */
+    feel: z.enum(pinFeels).optional(),
     replaces: ulidSchema.optional(),
     reason: z.string().min(1).max(500).optional(),
   })

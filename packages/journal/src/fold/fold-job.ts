@@ -39,6 +39,17 @@ export function foldJob(entries: Iterable<Entry>): Job {
   const acceptedGaps: Standing<FactOf<'gap-accepted'>>[] = [];
   const imports: Standing<FactOf<'readings-imported'>>[] = [];
   const damages: Standing<FactOf<'damage-found'>>[] = [];
+  const findings: Standing<FactOf<'finding'>>[] = [];
+  const testPins: Standing<FactOf<'test-pin'>>[] = [];
+  const pinRemedies = new Map<string, Standing<FactOf<'pin-remedy'>>>();
+  const pinsDriven: Standing<FactOf<'pins-driven'>>[] = [];
+  const decisions: Standing<FactOf<'decision-made'>>[] = [];
+  const estimates: Standing<FactOf<'estimate-made'>>[] = [];
+  const estimateAnswers: Standing<FactOf<'estimate-answered'>>[] = [];
+  const changeAnswers = new Map<string, Standing<FactOf<'change-answered'>>>();
+  const hoursWorked: Standing<FactOf<'hours-worked'>>[] = [];
+  let pinPolicy: Job['pinPolicy'];
+  let pinLimits: Job['pinLimits'];
   const unknownEntries: Entry<UnknownFact>[] = [];
   const amendments: Amendment[] = [];
   let opened: Standing<FactOf<'job-opened'>> | undefined;
@@ -94,6 +105,7 @@ export function foldJob(entries: Iterable<Entry>): Job {
         plateParts.set(`${fact.section}/${fact.part}`, standing(entry, fact));
         break;
       case 'photo':
+        if (seal !== undefined && !isAsFoundFact(fact)) noteLostPhoto(entry, photos.get(fact.digest), amendments);
         photos.set(fact.digest, standing(entry, fact));
         break;
       case 'sample-kept':
@@ -114,6 +126,39 @@ export function foldJob(entries: Iterable<Entry>): Job {
         break;
       case 'damage-found':
         damages.push(standing(entry, fact));
+        break;
+      case 'finding':
+        findings.push(standing(entry, fact));
+        break;
+      case 'pin-policy-set':
+        pinPolicy = standing(entry, fact);
+        break;
+      case 'pin-limits-set':
+        pinLimits = standing(entry, fact);
+        break;
+      case 'test-pin':
+        testPins.push(standing(entry, fact));
+        break;
+      case 'pin-remedy':
+        pinRemedies.set(`${fact.key}/${fact.string}`, standing(entry, fact));
+        break;
+      case 'pins-driven':
+        pinsDriven.push(standing(entry, fact));
+        break;
+      case 'decision-made':
+        decisions.push(standing(entry, fact));
+        break;
+      case 'estimate-made':
+        estimates.push(standing(entry, fact));
+        break;
+      case 'estimate-answered':
+        estimateAnswers.push(standing(entry, fact));
+        break;
+      case 'change-answered':
+        changeAnswers.set(fact.damage, standing(entry, fact));
+        break;
+      case 'hours-worked':
+        hoursWorked.push(standing(entry, fact));
         break;
       case 'withdrawn':
         break;
@@ -145,6 +190,17 @@ export function foldJob(entries: Iterable<Entry>): Job {
     imports,
     seal,
     damages,
+    findings,
+    pinPolicy,
+    pinLimits,
+    testPins,
+    pinRemedies: [...pinRemedies.values()].filter(({ remedy }) => remedy !== 'as the rest'),
+    pinsDriven,
+    decisions,
+    estimates: [...estimates].sort((a, b) => a.version - b.version),
+    estimateAnswers,
+    changeAnswers: [...changeAnswers.values()],
+    hoursWorked,
     amendments,
     unknownEntries,
     withdrawnEntries,
@@ -186,7 +242,7 @@ function withdrawnIds(ordered: readonly Entry[]): Set<string> {
 
 function targetOf(fact: Fact): string | undefined {
   if (fact.kind === 'withdrawn') return fact.entry;
-  if (fact.kind === 'reading' || fact.kind === 'observation') return fact.replaces;
+  if (fact.kind === 'reading' || fact.kind === 'observation' || fact.kind === 'finding') return fact.replaces;
   return undefined;
 }
 
@@ -196,6 +252,17 @@ function noteAmendment(entry: Entry<Fact>, ordered: readonly Entry[], amendments
   if (target === undefined || !isAsFoundFact(target)) return;
   const reason = 'reason' in fact ? fact.reason : undefined;
   amendments.push({ entry: entry.id, at: entry.at, by: entry.by, reason, kind: fact.kind });
+}
+
+/** A photo of the piano as found that is said to show something else leaves the sealed record: that amends it too. */
+function noteLostPhoto(
+  { id, at, by, fact }: Entry,
+  before: FactOf<'photo'> | undefined,
+  amendments: Amendment[],
+): void {
+  if (before === undefined || !isAsFoundFact(before)) return;
+  const reason = 'reason' in fact ? (fact.reason as string | undefined) : undefined;
+  amendments.push({ entry: id, at, by, reason, kind: fact.kind });
 }
 
 /** Drops every path of which a later one names a string: a string is on one wire only. */

@@ -63,6 +63,24 @@ export interface Job {
   readonly seal: Standing<FactOf<'sealed'>> | undefined;
   /** What came to light after the strip, in journal order: each a line of the change order. */
   readonly damages: readonly Standing<FactOf<'damage-found'>>[];
+  /** What the survey says, in journal order; a corrected line is not among them. */
+  readonly findings: readonly Standing<FactOf<'finding'>>[];
+  /** The shop's rule for pin sizes where this job has its own. */
+  readonly pinPolicy: Standing<FactOf<'pin-policy-set'>> | undefined;
+  readonly pinLimits: Standing<FactOf<'pin-limits-set'>> | undefined;
+  readonly testPins: readonly Standing<FactOf<'test-pin'>>[];
+  /** One for each string that has its own. */
+  readonly pinRemedies: readonly Standing<FactOf<'pin-remedy'>>[];
+  /** In the order of driving. */
+  readonly pinsDriven: readonly Standing<FactOf<'pins-driven'>>[];
+  /** In journal order; the last one stands. */
+  readonly decisions: readonly Standing<FactOf<'decision-made'>>[];
+  /** By version, the first first. */
+  readonly estimates: readonly Standing<FactOf<'estimate-made'>>[];
+  readonly estimateAnswers: readonly Standing<FactOf<'estimate-answered'>>[];
+  /** One for each line of the change order that has an answer: the latest. */
+  readonly changeAnswers: readonly Standing<FactOf<'change-answered'>>[];
+  readonly hoursWorked: readonly Standing<FactOf<'hours-worked'>>[];
   readonly amendments: readonly Amendment[];
   /** Entries of a kind or version this program does not know: kept, and shown as such. */
   readonly unknownEntries: readonly Entry<UnknownFact>[];
