@@ -24,6 +24,12 @@ interface KeptEntry {
   readonly unsentOf?: Ulid;
 }
 
+/** What is held in memory of a kept entry. */
+interface KeptText {
+  readonly id: Ulid;
+  readonly text: string;
+}
+
 interface Head {
   readonly job: Ulid;
   readonly arrivals: number;
@@ -112,18 +118,19 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
   };
   if (channel) channel.onmessage = ({ data }) => tell(data as Ulid);
 
-  const inMemory = new Map<Ulid, Entry[]>();
+  /** Each entry as JSON text, so that nobody who is handed one can change what is kept. */
+  const inMemory = new Map<Ulid, readonly KeptText[]>();
 
-  async function allEntries(job: Ulid): Promise<{ entries: readonly Entry[]; head: Head | undefined }> {
+  async function allTexts(job: Ulid): Promise<{ texts: readonly KeptText[]; head: Head | undefined }> {
     const transaction = database.transaction(['heads', 'entries']);
     const head = await transaction.objectStore('heads').get(job);
     const known = inMemory.get(job) ?? [];
-    if (head === undefined || head.arrivals <= known.length) return { entries: known, head };
+    if (head === undefined || head.arrivals <= known.length) return { texts: known, head };
     const range = IDBKeyRange.bound([job, known.length + 1], [job, Number.MAX_SAFE_INTEGER]);
     const fresh = await transaction.objectStore('entries').getAll(range);
-    const entries = [...known, ...fresh.map(({ entry }) => entry)];
-    inMemory.set(job, entries);
-    return { entries, head };
+    const texts = [...known, ...fresh.map(({ id, entry }) => ({ id, text: JSON.stringify(entry) }))];
+    inMemory.set(job, texts);
+    return { texts, head };
   }
 
   async function add(
@@ -159,13 +166,13 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
             lastArrival: id,
             last: isLater ? { step, id, at } : head.last,
           });
-          entries.add({ job, arrival, id, entry, ...(isSent ? {} : { unsentOf: job }) });
+          asPart(entries.add({ job, arrival, id, entry, ...(isSent ? {} : { unsentOf: job }) }));
         }
         for (const head of newHeads.values()) {
-          heads.put(head);
+          asPart(heads.put(head));
           changedJobs.add(head.job);
         }
-        if (cursor) transaction.objectStore('links').put(cursor);
+        if (cursor) asPart(transaction.objectStore('links').put(cursor));
         await transaction.done;
         result = { added: fresh.length, known };
       } catch (error) {
@@ -211,11 +218,11 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
 
     async entries(job, after) {
       const from = readCursor(after);
-      const { entries, head } = await allEntries(job);
-      if (from !== undefined && entries[from.arrival - 1]?.id !== from.id)
+      const { texts, head } = await allTexts(job);
+      if (from !== undefined && texts[from.arrival - 1]?.id !== from.id)
         throw new CursorNotKnown(after ?? '');
       return {
-        entries: from === undefined ? entries : entries.slice(from.arrival),
+        entries: texts.slice(from?.arrival ?? 0).map(({ text }) => JSON.parse(text) as Entry),
         cursor: writeCursor(head && { arrival: head.arrivals, id: head.lastArrival }),
       };
     },
@@ -259,7 +266,7 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
       await transaction.objectStore('links').delete(job);
       const range = IDBKeyRange.bound([job, 1], [job, Number.MAX_SAFE_INTEGER]);
       const all = await transaction.objectStore('entries').getAll(range);
-      for (const kept of all) transaction.objectStore('entries').put({ ...kept, unsentOf: job });
+      for (const kept of all) asPart(transaction.objectStore('entries').put({ ...kept, unsentOf: job }));
       await transaction.done;
     },
 
@@ -273,6 +280,11 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
       database.close();
     },
   };
+}
+
+/** A write whose failure ends its transaction, which is waited for: nobody has to hear of it twice. */
+function asPart(write: Promise<unknown>): void {
+  write.catch(() => {});
 }
 
 function cannotWrite(cause: unknown, name: string): StoreUnavailable {

@@ -8,7 +8,7 @@ import type { StoreUnderTest } from './store-suite.ts';
 
 export interface BlobsUnderTest extends StoreUnderTest {
   /** Writes other bytes where a closed store keeps that blob; left out where nothing is kept outside the program. */
-  readonly overwrite?: (place: string, digest: string, bytes: Uint8Array) => void;
+  readonly overwrite?: (place: string, digest: string, bytes: Uint8Array) => void | Promise<void>;
 }
 
 /** What every store behind the port must do with photos. */
@@ -109,7 +109,7 @@ export function describeBlobs(name: string, { newPlace, open, outlivesItself, ov
           const bytes = new Uint8Array([1, 2, 3, 4]);
           const digest = await store.blobs.put(bytes);
           await store.close();
-          overwrite(place, digest, bad);
+          await overwrite(place, digest, bad);
           store = await open(place);
           const failure = await store.blobs.get(digest).catch((error: unknown) => error);
           expect(failure).toBeInstanceOf(StoreUnavailable);
