@@ -13,7 +13,7 @@ export interface ExchangeState {
   readonly unsentByJob: ReadonlyMap<Ulid, number>;
   /** When the last exchange went through, RFC 3339. */
   readonly lastAt: string | undefined;
-  /** What the server refused, in one sentence. */
+  /** What the server refused, or this device could not take in, in one sentence. */
   readonly problem: string | undefined;
   /** The jobs the server told of. */
   readonly serverJobs: readonly ServerJob[];
@@ -131,9 +131,9 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
         const notKept = await photos.bring((await store.entries(job)).entries);
         problem ??= sent.problem ?? notKept;
       } catch (error) {
-        if (!(error instanceof ServerRefused)) throw error;
-        // One job that the server refuses must not hold up the others.
-        problem = error.message;
+        if (error instanceof ServerAway) throw error;
+        // One job that the server refuses, or that cannot be taken in here, must not hold up the others.
+        problem = error instanceof Error ? error.message : String(error);
       }
     }
     state.update({ problem });
