@@ -31,6 +31,7 @@ export { keySchema, type Place, placeSchema } from './facts/place.ts';
 export { type ReadUnit, readUnits, siFromRead, unitsForDimension } from './facts/read-units.ts';
 export { conditionSchema, origins, pinFeels, stages, stringStates, wireSurfaces } from './facts/reading.ts';
 export {
+  quantitiesOverSpan,
   type ReadingQuantity,
   type ReadingQuantityName,
   readingQuantities,
@@ -71,7 +72,13 @@ export {
   type Figure,
 } from './record/as-found-record.ts';
 // Which strings share a wire
-export { type LoopMap, type LoopQuestion, loopMap, stringsInOrder } from './record/loop-map.ts';
+export {
+  type LoopMap,
+  type LoopMapOptions,
+  type LoopQuestion,
+  loopMap,
+  stringsInOrder,
+} from './record/loop-map.ts';
 export { neededQuantities } from './record/needed-quantities.ts';
 export { isSealIntact, sealOf } from './strip/seal.ts';
 export { type Gap, type GapRank, gapRanks, type StripCheck, stripCheck } from './strip/strip-check.ts';

@@ -48,9 +48,14 @@ export const LENGTH_INTERVAL_LEVEL = 0.95;
  * The speaking lengths of each section against a smooth line, with outliers named and gaps filled; and whether the
  * readings of its wound strings agree with each other.
  *
+ * @param options.lengthUnit  in which the sentences tell their lengths; millimetres when not given
+ *
  * Plain and wound strings of one section end on one bridge and share a line; a section without five readings has none.
  */
-export function fittedLengths(job: Job): SectionLengths[] {
+export function fittedLengths(
+  job: Job,
+  { lengthUnit = 'mm' }: { readonly lengthUnit?: 'mm' | 'in' } = {},
+): SectionLengths[] {
   const { notes } = asFoundRecord(job);
   return job.sections.map(({ section, firstKey, lastKey }) => {
     const own = notes.filter(({ key }) => firstKey <= key && key <= lastKey);
@@ -63,6 +68,7 @@ export function fittedLengths(job: Job): SectionLengths[] {
       lastKey,
       singleReading: millimetres(0.5),
       level: LENGTH_INTERVAL_LEVEL,
+      lengthUnit,
     });
     return {
       section,
@@ -76,7 +82,7 @@ export function fittedLengths(job: Job): SectionLengths[] {
       scatter: fit.isFitted ? fit.scatter : undefined,
       reason: fit.isFitted ? undefined : fit.reason,
       contradictions: [1, 2].flatMap((layers) =>
-        woundContradictions(own.filter((note) => note.layers === layers).map(woundReadings)),
+        woundContradictions(own.filter((note) => note.layers === layers).map(woundReadings), { lengthUnit }),
       ),
     };
   });

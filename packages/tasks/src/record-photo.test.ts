@@ -116,4 +116,28 @@ describe('a photo of the record', () => {
     // A reason belongs to one change.
     await expect(changePhoto(context, job, { digest, marks: [] })).rejects.toThrow(RecordIsSealed);
   });
+
+  it('of new work needs no reason after the seal, and amends nothing', async () => {
+    const gaps = stripCheck(await readJob(context, job)).openGaps.map(({ name }) => name);
+    await acceptGaps(context, job, { gaps, reason: 'a test' });
+    const { seal } = await sealRecord(context, job);
+    const { digest } = await recordPhoto(context, job, { ...photo, stage: 'as strung' });
+    const state = await changePhoto(context, job, { digest, marks: [label], stage: 'after the strip' });
+    expect(state.photos).toMatchObject([{ digest, stage: 'after the strip', marks: [label] }]);
+    expect(state.amendments).toEqual([]);
+    expect(isSealIntact(seal!, (await context.store.entries(job)).entries)).toBe(true);
+    // It cannot slip into the sealed record without a reason either.
+    await expect(changePhoto(context, job, { digest, stage: 'as found' })).rejects.toThrow(RecordIsSealed);
+  });
+
+  it('of the piano as found cannot leave the sealed record without a reason', async () => {
+    const { digest } = await recordPhoto(context, job, photo);
+    const gaps = stripCheck(await readJob(context, job)).openGaps.map(({ name }) => name);
+    await acceptGaps(context, job, { gaps, reason: 'a test' });
+    await sealRecord(context, job);
+    await expect(changePhoto(context, job, { digest, stage: 'as strung' })).rejects.toThrow(RecordIsSealed);
+    await expect(recordPhoto(context, job, { ...photo, stage: 'as strung' })).rejects.toThrow(RecordIsSealed);
+    const state = await changePhoto(context, job, { digest, stage: 'as strung', reason: 'wrong piano' });
+    expect(state.amendments).toMatchObject([{ kind: 'photo', reason: 'wrong piano' }]);
+  });
 });

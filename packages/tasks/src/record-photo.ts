@@ -2,9 +2,11 @@ import {
   compareEntries,
   type FactOf,
   foldJob,
+  isAsFoundFact,
   isKnownFact,
   type Job,
   type PhotoMark,
+  type PhotoStage,
   type Place,
   photoMarkSchema,
   type Standing,
@@ -21,7 +23,9 @@ export interface PhotoToRecord {
   readonly height: number;
   readonly place: Place;
   readonly shows?: string | undefined;
-  /** Needed after the seal. */
+  /** What it is a picture of: the piano as found when not said. */
+  readonly stage?: PhotoStage | undefined;
+  /** Needed after the seal for a photo of the piano as found. */
   readonly reason?: string | undefined;
 }
 
@@ -35,14 +39,16 @@ export interface PhotoToRecord {
 export async function recordPhoto(
   context: TaskContext,
   job: Ulid,
-  { jpeg, width, height, place, shows, reason }: PhotoToRecord,
+  { jpeg, width, height, place, shows, stage = 'as found', reason }: PhotoToRecord,
 ): Promise<{ job: Job; digest: string }> {
   const state = await readJob(context, job);
   requirePlace(state, place);
-  if (state.seal !== undefined && reason === undefined) throw new RecordIsSealed(state.seal.at);
   const bytes = withoutTellingParts(jpeg);
+  // The digest of these bytes is known only once they are kept; what is refused for want of a reason keeps none.
+  if (stage === 'as found') requireReason(state, reason);
   const digest = await context.store.blobs.put(bytes);
   const known = state.photos.find((photo) => photo.digest === digest);
+  if (known !== undefined && isAsFoundFact(known)) requireReason(state, reason);
   const { job: changed } = await addFacts(context, job, [
     {
       kind: 'photo',
@@ -56,6 +62,7 @@ export async function recordPhoto(
       ...(shows === undefined ? {} : { shows }),
       // The same picture taken in again keeps what was drawn on it.
       marks: known?.marks ?? [],
+      ...(stage === 'as found' ? {} : { stage }),
       ...(reason === undefined ? {} : { reason }),
     },
   ]);
@@ -67,7 +74,8 @@ export interface PhotoChange {
   readonly marks?: readonly PhotoMark[] | undefined;
   readonly place?: Place | undefined;
   readonly shows?: string | undefined;
-  /** Needed after the seal. */
+  readonly stage?: PhotoStage | undefined;
+  /** Needed after the seal where the photo is, or becomes, one of the piano as found. */
   readonly reason?: string | undefined;
 }
 
@@ -83,16 +91,18 @@ export async function changePhoto(context: TaskContext, job: Ulid, change: Photo
     ...photo
   } = photoOf(state, change.digest);
   const { reason } = change;
-  if (state.seal !== undefined && reason === undefined) throw new RecordIsSealed(state.seal.at);
+  const stage = change.stage ?? photo.stage ?? 'as found';
+  if (stage === 'as found' || isAsFoundFact(photo)) requireReason(state, reason);
   const place = change.place ?? photo.place;
   requirePlace(state, place);
   const shows = change.shows ?? photo.shows;
-  const { shows: _shows, ...rest } = photo;
+  const { shows: _shows, stage: _stage, ...rest } = photo;
   const fact: FactOf<'photo'> = {
     ...rest,
     place,
     marks: (change.marks ?? photo.marks).map((mark) => photoMarkSchema.parse(mark)),
     ...(shows === undefined || shows === '' ? {} : { shows }),
+    ...(stage === 'as found' ? {} : { stage }),
     ...(reason === undefined ? {} : { reason }),
   };
   return (await addFacts(context, job, [fact])).job;
@@ -139,6 +149,10 @@ async function standingEntries(context: TaskContext, job: Ulid, digest: string):
     )
     .sort(compareEntries)
     .map(({ id }) => id);
+}
+
+function requireReason({ seal }: Job, reason: string | undefined): void {
+  if (seal !== undefined && reason === undefined) throw new RecordIsSealed(seal.at);
 }
 
 function photoOf(state: Job, digest: string): Standing<FactOf<'photo'>> {

@@ -2,6 +2,7 @@ import {
   type FactOf,
   type Job,
   type Place,
+  quantitiesOverSpan,
   type ReadingQuantityName,
   type ReadUnit,
   readingQuantities,
@@ -74,15 +75,13 @@ export function readingFact(state: Job, reading: ReadingToRecord): FactOf<'readi
   };
 }
 
-/** What says nothing by its figure alone: how far apart the feet stood, and whether the strings pressed on the board. */
-const readOverSpan: readonly ReadingQuantityName[] = ['bearing-angle', 'bearing-rise', 'soundboard-crown'];
-
 /** Older journals hold such readings without their span: those are still read, new ones are refused. */
 function requireSpanAndLoad(
   quantity: ReadingQuantityName,
   { span_m, loaded }: Pick<ReadingToRecord, 'span_m' | 'loaded'>,
 ): void {
-  if (!readOverSpan.includes(quantity) || (span_m !== undefined && span_m > 0 && loaded !== undefined)) return;
+  if (!quantitiesOverSpan.includes(quantity) || (span_m !== undefined && span_m > 0 && loaded !== undefined))
+    return;
   const found =
     span_m === undefined && loaded === undefined
       ? 'neither'

@@ -31,6 +31,8 @@ export {
   slipQuestions,
   type TypedReading,
 } from './slip-questions.ts';
+// How a sentence tells a length
+export { type SentenceUnit, type SpokenLength, spokenLengths } from './spoken-length.ts';
 export {
   medianOf,
   ORIGINS,

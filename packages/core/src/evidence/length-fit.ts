@@ -1,12 +1,6 @@
-import {
-  inMillimetres,
-  type Metres,
-  metres,
-  millimetres,
-  noteName,
-  requirePositive,
-} from '../units/index.ts';
+import { type Metres, metres, millimetres, noteName, requirePositive } from '../units/index.ts';
 import { FEWEST_FOR_A_LINE, robustSmooth } from './robust-smooth.ts';
+import { type SentenceUnit, spokenLengths } from './spoken-length.ts';
 
 /** The speaking length of one note, worked out from its readings. */
 export interface LengthReading {
@@ -22,6 +16,8 @@ export interface LengthFitOptions {
   readonly singleReading?: Metres;
   /** Of the intervals, 0.5 to 0.999; 0.95 when not given. */
   readonly level?: number;
+  /** In which unit the sentences tell their lengths; millimetres when not given. */
+  readonly lengthUnit?: SentenceUnit;
 }
 
 /** What the section says of one note. */
@@ -74,7 +70,7 @@ export type LengthFit =
  * @example lengthFit([20, 21, 23, 24, 25].map((key) => ({ key, speakingLength: metres(1.2 * 0.95 ** (key - 20)) })), { firstKey: 20, lastKey: 25 }).lengths.map((one) => Math.round(one.speakingLength * 1000))[2]  // = 1083
  */
 export function lengthFit(readings: readonly LengthReading[], options: LengthFitOptions): LengthFit {
-  const { firstKey, lastKey, singleReading = millimetres(0.5), level = 0.95 } = options;
+  const { firstKey, lastKey, singleReading = millimetres(0.5), level = 0.95, lengthUnit = 'mm' } = options;
   const task = 'the lengths of a section';
   for (const { key, speakingLength } of readings)
     requirePositive(speakingLength, `the speaking length of key ${key}`, task);
@@ -117,7 +113,7 @@ export function lengthFit(readings: readonly LengthReading[], options: LengthFit
       key,
       speakingLength,
       expected,
-      sentence: outlierSentence(key, { speakingLength, expected, low, high }),
+      sentence: outlierSentence(key, { speakingLength, expected, low, high }, lengthUnit),
     };
   });
   return { isFitted: true, lengths, outliers, scatter: metres(smooth.scatter * typical) };
@@ -126,10 +122,12 @@ export function lengthFit(readings: readonly LengthReading[], options: LengthFit
 function outlierSentence(
   key: number,
   { speakingLength, expected, low, high }: Record<'speakingLength' | 'expected' | 'low' | 'high', Metres>,
+  unit: SentenceUnit,
 ): string {
-  const off = inMillimetres(metres(speakingLength - expected));
-  const digits = (length: Metres) => inMillimetres(length).toFixed(1);
-  return `${noteName(key)}: a speaking length of ${digits(speakingLength)} mm is ${Math.abs(off).toFixed(1)} mm ${off > 0 ? 'more' : 'less'} than the rest of its section suggests, ${digits(expected)} mm (${digits(low)} to ${digits(high)}). Measure it again.`;
+  const say = spokenLengths(unit).length;
+  const off = speakingLength - expected;
+  const [lowest, highest] = [say(low).replace(/ \w+$/, ''), say(high).replace(/ \w+$/, '')];
+  return `${noteName(key)}: a speaking length of ${say(speakingLength)} is ${say(Math.abs(off))} ${off > 0 ? 'more' : 'less'} than the rest of its section suggests, ${say(expected)} (${lowest} to ${highest}). Measure it again.`;
 }
 
 /**

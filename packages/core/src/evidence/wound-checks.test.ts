@@ -98,6 +98,27 @@ describe('woundContradictions()', () => {
     );
   });
 
+  it('tells its lengths in inches when asked', () => {
+    // 1320.0 mm = 51.969 in; 1 in = 25.4 mm exactly (international inch, 1959).
+    const sentences = woundContradictions(
+      [
+        {
+          key: 5,
+          speakingLength: millimetres(1200),
+          backLength: millimetres(100),
+          loopToWinding: millimetres(115),
+          windingLength: millimetres(1205),
+          coreDiameter: millimetres(1.5),
+          overAllDiameter: millimetres(1.4),
+        },
+      ],
+      { lengthUnit: 'in' },
+    ).map(({ sentence }) => sentence);
+    expect(sentences.join(' ')).toContain('make 51.969 in, which lies 0.787 in beyond');
+    expect(sentences.join(' ')).toContain('0.0551 in is not more than the core of 0.0591 in');
+    expect(sentences.join(' ')).not.toContain('mm');
+  });
+
   it('finds a winding end that is off the line of its section, however the line slants', () => {
     fc.assert(
       fc.property(fc.integer({ min: 3, max: 18 }), fc.integer({ min: 1, max: 1e6 }), (key, seed) => {

@@ -1,12 +1,6 @@
-import {
-  inMillimetres,
-  type Metres,
-  metres,
-  millimetres,
-  noteName,
-  requireNotNegative,
-} from '../units/index.ts';
+import { type Metres, millimetres, noteName, requireNotNegative } from '../units/index.ts';
 import { FEWEST_FOR_A_LINE, robustSmooth } from './robust-smooth.ts';
+import { type SentenceUnit, type SpokenLength, spokenLengths } from './spoken-length.ts';
 
 /** What was read of the wound strings of one note; whatever was not read is left out. */
 export interface WoundReadings {
@@ -46,6 +40,8 @@ export interface WoundCheckOptions {
   readonly lengthTolerance?: Metres;
   /** By how much a diameter may grow to the next note; 0.02 mm when not given (common practice). */
   readonly diameterTolerance?: Metres;
+  /** In which unit the sentences tell their lengths; millimetres when not given. */
+  readonly lengthUnit?: SentenceUnit;
 }
 
 /**
@@ -69,8 +65,13 @@ export interface WoundCheckOptions {
  */
 export function woundContradictions(
   notes: readonly WoundReadings[],
-  { lengthTolerance = millimetres(3), diameterTolerance = millimetres(0.02) }: WoundCheckOptions = {},
+  {
+    lengthTolerance = millimetres(3),
+    diameterTolerance = millimetres(0.02),
+    lengthUnit = 'mm',
+  }: WoundCheckOptions = {},
 ): WoundContradiction[] {
+  const say = spokenLengths(lengthUnit);
   for (const { key, ...readings } of notes) {
     for (const [name, reading] of Object.entries(readings))
       if (reading !== undefined)
@@ -79,20 +80,17 @@ export function woundContradictions(
   const inOrder = [...notes].sort((a, b) => a.key - b.key);
   return [
     ...inOrder.flatMap((note) => [
-      ...windingEnd(note, lengthTolerance),
-      ...partsOfLength(note, lengthTolerance),
-      ...loopAndBareEnd(note, lengthTolerance),
-      ...layers(note),
+      ...windingEnd(note, lengthTolerance, say),
+      ...partsOfLength(note, lengthTolerance, say),
+      ...loopAndBareEnd(note, lengthTolerance, say),
+      ...layers(note, say),
     ]),
-    ...ROWS.flatMap((row) => growingRow(inOrder, row, { lengthTolerance, diameterTolerance })),
-    ...endLine(inOrder, lengthTolerance),
+    ...ROWS.flatMap((row) => growingRow(inOrder, row, { lengthTolerance, diameterTolerance }, say)),
+    ...endLine(inOrder, lengthTolerance, say),
   ].sort((a, b) => a.keys[0]! - b.keys[0]!);
 }
 
-const mm = (length: number): string => `${inMillimetres(metres(length)).toFixed(1)} mm`;
-const fineMm = (length: number): string => `${inMillimetres(metres(length)).toFixed(3)} mm`;
-
-function windingEnd(note: WoundReadings, tolerance: number): WoundContradiction[] {
+function windingEnd(note: WoundReadings, tolerance: number, say: SpokenLength): WoundContradiction[] {
   const { key, loopToWinding, windingLength, backLength, speakingLength } = note;
   if (
     loopToWinding === undefined ||
@@ -110,12 +108,12 @@ function windingEnd(note: WoundReadings, tolerance: number): WoundContradiction[
     {
       check: 'winding reaches the termination',
       keys: [key],
-      sentence: `${noteName(key)}: loop to winding ${mm(loopToWinding)} and winding ${mm(windingLength)} make ${mm(end)}, which lies ${mm(beyond)} beyond the front termination at ${mm(termination)} from the hitch pin (back length ${mm(backLength)}, speaking length ${mm(speakingLength)})${also}. A winding ends before it: measure again.`,
+      sentence: `${noteName(key)}: loop to winding ${say.length(loopToWinding)} and winding ${say.length(windingLength)} make ${say.length(end)}, which lies ${say.length(beyond)} beyond the front termination at ${say.length(termination)} from the hitch pin (back length ${say.length(backLength)}, speaking length ${say.length(speakingLength)})${also}. A winding ends before it: measure again.`,
     },
   ];
 }
 
-function partsOfLength(note: WoundReadings, tolerance: number): WoundContradiction[] {
+function partsOfLength(note: WoundReadings, tolerance: number, say: SpokenLength): WoundContradiction[] {
   const { key, speakingLength, windingLength, bareFront, bareBack } = note;
   if (
     speakingLength === undefined ||
@@ -130,12 +128,12 @@ function partsOfLength(note: WoundReadings, tolerance: number): WoundContradicti
     {
       check: 'winding and bare ends do not make the speaking length',
       keys: [key],
-      sentence: `${noteName(key)}: bare front ${mm(bareFront)}, winding ${mm(windingLength)} and bare back ${mm(bareBack)} make ${mm(sum)}, but the speaking length is ${mm(speakingLength)}: ${mm(Math.abs(sum - speakingLength))} ${sum > speakingLength ? 'too much' : 'missing'}. Measure again.`,
+      sentence: `${noteName(key)}: bare front ${say.length(bareFront)}, winding ${say.length(windingLength)} and bare back ${say.length(bareBack)} make ${say.length(sum)}, but the speaking length is ${say.length(speakingLength)}: ${say.length(Math.abs(sum - speakingLength))} ${sum > speakingLength ? 'too much' : 'missing'}. Measure again.`,
     },
   ];
 }
 
-function loopAndBareEnd(note: WoundReadings, tolerance: number): WoundContradiction[] {
+function loopAndBareEnd(note: WoundReadings, tolerance: number, say: SpokenLength): WoundContradiction[] {
   const { key, loopToWinding, backLength, bareBack } = note;
   if (loopToWinding === undefined || backLength === undefined || bareBack === undefined) return [];
   const start = backLength + bareBack;
@@ -144,12 +142,12 @@ function loopAndBareEnd(note: WoundReadings, tolerance: number): WoundContradict
     {
       check: 'loop to winding does not reach the bare end',
       keys: [key],
-      sentence: `${noteName(key)}: back length ${mm(backLength)} and bare back ${mm(bareBack)} put the start of the winding ${mm(start)} from the hitch pin, but loop to winding is ${mm(loopToWinding)}. Measure again.`,
+      sentence: `${noteName(key)}: back length ${say.length(backLength)} and bare back ${say.length(bareBack)} put the start of the winding ${say.length(start)} from the hitch pin, but loop to winding is ${say.length(loopToWinding)}. Measure again.`,
     },
   ];
 }
 
-function layers(note: WoundReadings): WoundContradiction[] {
+function layers(note: WoundReadings, say: SpokenLength): WoundContradiction[] {
   const { key, coreDiameter, innerLayerDiameter, overAllDiameter } = note;
   const rings = [
     ['core', coreDiameter],
@@ -166,7 +164,7 @@ function layers(note: WoundReadings): WoundContradiction[] {
       {
         check: 'diameters do not grow outwards',
         keys: [key],
-        sentence: `${noteName(key)}: the ${name} of ${fineMm(outer)} is not more than the ${innerName} of ${fineMm(inner)} beneath it. Measure again.`,
+        sentence: `${noteName(key)}: the ${name} of ${say.diameter(outer)} is not more than the ${innerName} of ${say.diameter(inner)} beneath it. Measure again.`,
       },
     ];
   });
@@ -184,9 +182,10 @@ function growingRow(
   inOrder: readonly WoundReadings[],
   { field, label, isDiameter }: (typeof ROWS)[number],
   tolerances: { readonly lengthTolerance: number; readonly diameterTolerance: number },
+  say: SpokenLength,
 ): WoundContradiction[] {
   const tolerance = isDiameter ? tolerances.diameterTolerance : tolerances.lengthTolerance;
-  const text = isDiameter ? fineMm : mm;
+  const text = isDiameter ? say.diameter : say.length;
   const read = inOrder.flatMap((note) => {
     const value = note[field];
     return value === undefined ? [] : [{ key: note.key, value: value as number }];
@@ -219,7 +218,11 @@ function offItsNeighbours(
 }
 
 /** The front ends of the windings, as distances from the termination, against a smooth line through the others. */
-function endLine(inOrder: readonly WoundReadings[], tolerance: number): WoundContradiction[] {
+function endLine(
+  inOrder: readonly WoundReadings[],
+  tolerance: number,
+  say: SpokenLength,
+): WoundContradiction[] {
   const read = inOrder.flatMap(({ key, bareFront }) =>
     bareFront === undefined ? [] : [{ key, value: bareFront as number }],
   );
@@ -235,7 +238,7 @@ function endLine(inOrder: readonly WoundReadings[], tolerance: number): WoundCon
     return {
       check: 'winding end off the line',
       keys: [key],
-      sentence: `${noteName(key)}: the winding ends ${mm(value)} from the front termination, where the line of the section's windings suggests ${mm(expected)}. Measure the bare front again.`,
+      sentence: `${noteName(key)}: the winding ends ${say.length(value)} from the front termination, where the line of the section's windings suggests ${say.length(expected)}. Measure the bare front again.`,
     };
   });
 }

@@ -22,6 +22,10 @@ export const photoMarkSchema = z.discriminatedUnion('mark', [
 ]);
 export type PhotoMark = z.infer<typeof photoMarkSchema>;
 
+/** As found before the strip; what the strip laid bare; the new work. */
+export const photoStages = ['as found', 'after the strip', 'as strung'] as const;
+export type PhotoStage = (typeof photoStages)[number];
+
 /**
  * A photo tied to a place. The picture itself is a blob named by its digest, re-encoded on the device without
  * location data; marks lie on top and never change it. A later photo fact of the same digest stands in its place.
@@ -38,6 +42,8 @@ export const photoSchema = z.object({
   place: placeSchema,
   shows: z.string().max(300).optional(),
   marks: z.array(photoMarkSchema).max(100),
+  /** What it is a picture of; left out, it is one of the piano as found. */
+  stage: z.enum(photoStages).optional(),
   /** Why it was added or changed after the seal. */
   reason: z.string().min(1).max(500).optional(),
 });

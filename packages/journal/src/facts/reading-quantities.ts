@@ -57,6 +57,13 @@ export const readingQuantities = {
   temperature: { label: 'temperature', dimension: 'temperature', possible: [-30, 60] },
 } as const satisfies Record<string, ReadingQuantity>;
 
+/** What says nothing by its figure alone: how far apart the feet stood, and whether the strings pressed on the board. */
+export const quantitiesOverSpan: readonly string[] = [
+  'bearing-angle',
+  'bearing-rise',
+  'soundboard-crown',
+] satisfies (keyof typeof readingQuantities)[];
+
 export type ReadingQuantityName = keyof typeof readingQuantities;
 export const readingQuantityNames = Object.keys(readingQuantities) as [
   ReadingQuantityName,

@@ -19,10 +19,16 @@ export const wirePathSchema = z
     joined: z.enum(['looped', 'tied', 'unknown']),
     /** The hitch pin's own name, where it matters: a number along the section. */
     hitchPin: z.string().min(1).max(40).optional(),
+    /** The second pin, where the wire lies round two. */
+    otherHitchPin: z.string().min(1).max(40).optional(),
     note: z.string().max(300).optional(),
     /** Why it was said or changed after the seal. */
     reason: z.string().min(1).max(500).optional(),
   })
   .refine(({ strings, joined }) => joined === 'unknown' || strings.length === (joined === 'looped' ? 2 : 1), {
     message: 'a looped wire serves two strings, a tied wire one',
-  });
+  })
+  .refine(
+    ({ hitchPin, otherHitchPin }) => otherHitchPin === undefined || hitchPin !== undefined,
+    'a second hitch pin needs the first',
+  );

@@ -105,7 +105,8 @@ export function foldJob(entries: Iterable<Entry>): Job {
         plateParts.set(`${fact.section}/${fact.part}`, standing(entry, fact));
         break;
       case 'photo':
-        if (seal !== undefined && !isAsFoundFact(fact)) noteLostPhoto(entry, photos.get(fact.digest), amendments);
+        if (seal !== undefined && !isAsFoundFact(fact))
+          noteLostPhoto(entry, photos.get(fact.digest), amendments);
         photos.set(fact.digest, standing(entry, fact));
         break;
       case 'sample-kept':

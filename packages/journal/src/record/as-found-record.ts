@@ -13,6 +13,7 @@ import {
   type WoundString,
 } from '@becket/core';
 import type { absences } from '../facts/answer.ts';
+import { instrumentUncertainty } from '../facts/instrument-described.ts';
 import { siFromRead } from '../facts/read-units.ts';
 import { type ReadingQuantityName, readingQuantities } from '../facts/reading-quantities.ts';
 import type { Job, Section, StandingReading } from '../fold/job.ts';
@@ -123,10 +124,13 @@ function asFoundNote(
 function figureOf(readings: readonly StandingReading[], instruments: Job['instruments']): Figure {
   const resolution = Math.max(0, ...readings.map((reading) => resolutionOf(reading, instruments)));
   const singleReading = Math.max(0, ...readings.map((reading) => reading.uncertainty_si ?? 0));
-  const { value, standardUncertainty } = valueFromReadings(
+  const { value, standardUncertainty: ofReadings } = valueFromReadings(
     readings.map((reading) => reading.value_si),
     { resolution, singleReading },
   );
+  // What is stated of the instrument is shared by all its readings: more of them do not lower it. Added by JCGM 100:2008, 5.1.2.
+  const stated = Math.max(0, ...readings.map((reading) => statedOf(reading, instruments)));
+  const standardUncertainty = stated === 0 ? ofReadings : Math.hypot(ofReadings ?? 0, stated);
   const origins = new Set(readings.map((reading) => reading.origin));
   // A value that was measured even once is a measured value.
   const origin = origins.has('measured') ? 'measured' : readings[0]!.origin;
@@ -137,6 +141,12 @@ function figureOf(readings: readonly StandingReading[], instruments: Job['instru
 function resolutionOf({ instrument }: StandingReading, instruments: Job['instruments']): number {
   const described = instrument === undefined ? undefined : instruments.get(instrument);
   return described === undefined ? 0 : siFromRead(described.resolution, described.unit);
+}
+
+/** Standard uncertainty stated of the instrument a reading names, SI; 0 when nothing is. */
+function statedOf({ instrument }: StandingReading, instruments: Job['instruments']): number {
+  const described = instrument === undefined ? undefined : instruments.get(instrument);
+  return described === undefined ? 0 : instrumentUncertainty(described);
 }
 
 function stringOf(

@@ -81,6 +81,46 @@ describe('loopMap()', () => {
     expect(kinds([...sound, wire('tied', '39/1')])).toEqual(['string that is not there']);
   });
 
+  it('asks about numbered hitch pins that cross, and about one that no wire names', () => {
+    const pinned = (...pins: string[]): Fact[] =>
+      sound.map((fact, index) => ({ ...fact, hitchPin: pins[index] }) as Fact);
+    expect(kinds(pinned('1', '2', '3', '4', '5'))).toEqual([]);
+    // Counted from the treble they run the other way, and are as sound.
+    expect(kinds(pinned('5', '4', '3', '2', '1'))).toEqual([]);
+    expect(kinds(pinned('1', '3', '2', '4', '5'))).toEqual(['hitch pins out of order']);
+    expect(kinds(pinned('1', '2', '4', '5', '6'))).toEqual(['hitch pin left out']);
+    // Names that are no numbers have no order.
+    expect(kinds(pinned('by the strut', 'b', 'a', 'd', 'c'))).toEqual([]);
+  });
+
+  it('takes a wire round two pins for one wire on each', () => {
+    const pins = [['1', '2'], ['3'], ['4'], ['5'], ['6']];
+    const pinned = sound.map((fact, index) => {
+      const [hitchPin, otherHitchPin] = pins[index]!;
+      return { ...fact, hitchPin, ...(otherHitchPin === undefined ? {} : { otherHitchPin }) } as Fact;
+    });
+    expect(kinds(pinned)).toEqual([]);
+    const doubled = pinned.map((fact, index) => (index === 1 ? ({ ...fact, hitchPin: '2' } as Fact) : fact));
+    expect(kinds(doubled)).toContain('hitch pin with two wires');
+  });
+
+  it('puts what was noted of a wire beside its question, and tells sizes in the unit asked for', () => {
+    const facts = [
+      { ...wire('looped', '40/1', '40/3'), note: 'tied over by a predecessor' } as Fact,
+      wire('looped', '41/1', '42/1'),
+      wireReading(41, 0.00104),
+      wireReading(42, 0.00099),
+    ];
+    const job = foldJob([...piano, ...facts].map((fact, index) => entryOf(index, index + 1, fact)));
+    const { questions } = loopMap(job, { lengthUnit: 'in' });
+    expect(questions[0]).toMatchObject({
+      kind: 'loop between strings that are not neighbours',
+      noted: 'tied over by a predecessor',
+    });
+    // 1.04 mm / 25.4 = 0.04094 in
+    expect(questions.find(({ kind }) => kind === 'one wire, two sizes')?.sentence).toContain('0.0409 in');
+  });
+
   it('lets a later path of a string stand in place of an earlier one', () => {
     const facts = [wire('looped', '40/1', '40/3'), ...sound];
     expect(kinds(facts)).toEqual([]);

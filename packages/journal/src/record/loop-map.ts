@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { noteName, type SentenceUnit, spokenLengths } from '@becket/core';
 import type { StringPlace } from '../facts/wire-path.ts';
 import type { Job } from '../fold/job.ts';
 import { asFoundRecord } from './as-found-record.ts';
@@ -12,10 +12,19 @@ export interface LoopQuestion {
     | 'loop across two sections'
     | 'one wire, two sizes'
     | 'hitch pin with two wires'
+    | 'hitch pins out of order'
+    | 'hitch pin left out'
     | 'string that is not there';
   readonly strings: readonly StringPlace[];
   readonly section: string | undefined;
   readonly sentence: string;
+  /** What somebody noted of the wire, where it may answer the question: 'tied by a predecessor'. */
+  readonly noted?: string;
+}
+
+export interface LoopMapOptions {
+  /** In which unit of length the sentences speak; millimetres when not given. */
+  readonly lengthUnit?: SentenceUnit;
 }
 
 export interface LoopMap {
@@ -34,13 +43,18 @@ const ONE_WIRE_TOLERANCE_M = 12.7e-6;
  * Which strings share a wire, section by section, and what does not add up.
  *
  * A looped wire serves two neighbouring strings of one section; an odd count of strings in a section forces at least
- * one tied wire; a hitch pin carries one wire; both strings of one wire have one size. What breaks these rules is a
- * slip of the pen or a predecessor's repair: it is asked about, never forbidden.
+ * one tied wire; a hitch pin carries one wire; hitch pins that are numbered follow the strings, one after the other; both
+ * strings of one wire have one size. What breaks these rules is a slip of the pen or a predecessor's repair: it is asked
+ * about, never forbidden, and what was noted of the wire stands beside it. Common practice, no source.
  */
-export function loopMap(job: Job): {
+export function loopMap(
+  job: Job,
+  { lengthUnit = 'mm' }: LoopMapOptions = {},
+): {
   readonly sections: readonly LoopMap[];
   readonly questions: readonly LoopQuestion[];
 } {
+  const { diameter } = spokenLengths(lengthUnit);
   const order = stringsInOrder(job);
   const place = new Map(order.map((string, index) => [nameOf(string), index]));
   const questions: LoopQuestion[] = [];
@@ -53,10 +67,10 @@ export function loopMap(job: Job): {
     ]),
   );
 
-  for (const { strings, joined, hitchPin } of job.wirePaths) {
+  for (const { strings, joined, hitchPin, otherHitchPin, note } of job.wirePaths) {
     const section = sectionOf(job, strings[0]!.key);
     const ask = (kind: LoopQuestion['kind'], sentence: string) =>
-      questions.push({ kind, strings, section, sentence });
+      questions.push({ kind, strings, section, sentence, ...(note === undefined ? {} : { noted: note }) });
     const absent = strings.filter((string) => !place.has(nameOf(string)));
     if (absent.length > 0) {
       ask(
@@ -83,18 +97,19 @@ export function loopMap(job: Job): {
       if (a !== undefined && b !== undefined && Math.abs(a - b) > ONE_WIRE_TOLERANCE_M) {
         ask(
           'one wire, two sizes',
-          `${spoken(strings)} are noted as one wire, but read ${(a * 1000).toFixed(3)} mm and ${(b * 1000).toFixed(3)} mm: one wire has one size.`,
+          `${spoken(strings)} are noted as one wire, but read ${diameter(a)} and ${diameter(b)}: one wire has one size.`,
         );
       }
     }
-    if (hitchPin !== undefined) {
-      const name = `${section}/${hitchPin}`;
+    for (const pin of [hitchPin, otherHitchPin]) {
+      if (pin === undefined) continue;
+      const name = `${section}/${pin}`;
       const known = hitchPins.get(name);
       if (known === undefined) hitchPins.set(name, [...strings]);
       else
         ask(
           'hitch pin with two wires',
-          `Hitch pin ${hitchPin} is noted for ${spoken(known)} and for ${spoken(strings)}.`,
+          `Hitch pin ${pin} is noted for ${spoken(known)} and for ${spoken(strings)}.`,
         );
     }
   }
@@ -121,9 +136,63 @@ export function loopMap(job: Job): {
         sentence: `In the section '${section}' no wire is noted for ${unsaid.length} of ${own.length} strings: ${spoken(unsaid.slice(0, 4))}${unsaid.length > 4 ? ' and more' : ''}.`,
       });
     }
+    questions.push(...numberedPinQuestions(job, section, place));
     return { section, strings: own.length, looped, tied, unsaid };
   });
   return { sections, questions };
+}
+
+/**
+ * Hitch pins that are named by numbers, against the order of the strings. Either direction may be counted; a pin that no
+ * wire names, between pins that are named, is asked about. Names that are no numbers have no order.
+ */
+function numberedPinQuestions(job: Job, section: string, place: ReadonlyMap<string, number>): LoopQuestion[] {
+  const wires = job.wirePaths
+    .filter(({ strings, hitchPin }) => {
+      const isHere = strings.every((string) => place.has(nameOf(string)));
+      return isHere && sectionOf(job, strings[0]!.key) === section && /^\d{1,3}$/.test(hitchPin ?? '');
+    })
+    .map(({ strings, hitchPin, otherHitchPin, note }) => ({
+      strings,
+      note,
+      at: Math.min(...strings.map((string) => place.get(nameOf(string))!)),
+      pin: Number(hitchPin),
+      pins: [hitchPin, otherHitchPin].filter((pin) => /^\d{1,3}$/.test(pin ?? '')).map(Number),
+    }))
+    .sort((a, b) => a.at - b.at);
+  if (wires.length < 2) return [];
+  const rises = wires.filter(({ pin }, index) => index > 0 && pin > wires[index - 1]!.pin).length;
+  const direction = rises * 2 >= wires.length - 1 ? 1 : -1;
+  const crossed = wires.flatMap((wire, index): LoopQuestion[] => {
+    const before = wires[index - 1];
+    // One pin named twice is asked about by its own rule.
+    if (before === undefined || (wire.pin - before.pin) * direction >= 0) return [];
+    return [
+      {
+        kind: 'hitch pins out of order',
+        strings: [...before.strings, ...wire.strings],
+        section,
+        sentence: `In the section '${section}' ${spoken(before.strings)} go to hitch pin ${before.pin} and ${spoken(wire.strings)} to hitch pin ${wire.pin}: the wires cross. Look again, or note it as a predecessor's repair.`,
+        ...(wire.note === undefined ? {} : { noted: wire.note }),
+      },
+    ];
+  });
+  const named = new Set(wires.flatMap(({ pins }) => pins));
+  const [low, high] = [Math.min(...named), Math.max(...named)];
+  const left = Array.from({ length: high - low + 1 }, (_, index) => low + index).filter(
+    (pin) => !named.has(pin),
+  );
+  if (left.length === 0) return crossed;
+  const some = left.slice(0, 6).join(', ');
+  return [
+    ...crossed,
+    {
+      kind: 'hitch pin left out',
+      strings: [],
+      section,
+      sentence: `In the section '${section}' hitch pins from ${low} to ${high} are noted, but no wire for ${some}${left.length > 6 ? ' and more' : ''}: an empty pin, or a wire that is not noted yet.`,
+    },
+  ];
 }
 
 /** Every string of the piano as described, bass to treble, string 1 first. */

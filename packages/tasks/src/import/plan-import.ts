@@ -5,6 +5,7 @@ import {
   firstProblem,
   frontTerminations,
   type Job,
+  quantitiesOverSpan,
   type ReadingQuantityName,
   type ReadUnit,
   readingQuantities,
@@ -97,6 +98,11 @@ export function planImport(
   for (const meaning of mapping.columns) {
     if (meaning.is !== 'reading') continue;
     const { label, dimension } = readingQuantities[meaning.quantity];
+    if (quantitiesOverSpan.includes(meaning.quantity)) {
+      throw new RangeError(
+        `Cannot bring in ${table.fileName} with this mapping: a ${label} needs its span and whether the board was loaded, a column holds neither. Leave that column out, and enter those readings one by one.`,
+      );
+    }
     const units = unitsForDimension(dimension);
     if (!units.includes(meaning.unit)) {
       throw new RangeError(

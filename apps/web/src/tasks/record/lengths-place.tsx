@@ -11,7 +11,8 @@ import { bothUnits } from './typed-length.ts';
 /** Speaking lengths against a line through their section, and what the wound strings' readings say against each other. */
 export function LengthsPlace() {
   const { job } = useDesk();
-  const sections = useMemo(() => fittedLengths(job), [job]);
+  const { unit } = useSettings();
+  const sections = useMemo(() => fittedLengths(job, { lengthUnit: unit }), [job, unit]);
   return (
     <section aria-labelledby="lengths">
       <h2 id="lengths">Lengths</h2>
