@@ -1,3 +1,5 @@
+// Appraise
+export { type FindingToRecord, recordFindings } from './appraise/record-finding.ts';
 // What every task is handed
 export { JobNotFound, RecordIsSealed, readJob, type TaskContext } from './context.ts';
 // An invented piano to try things on

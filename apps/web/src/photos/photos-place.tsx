@@ -6,6 +6,7 @@ import { Field } from '../parts/field.tsx';
 import { encodeAway } from '../worker/photo-away.ts';
 import { PhotoThumb } from './photo-thumb.tsx';
 import { PhotoView } from './photo-view.tsx';
+import { PictureButton } from './picture-button.tsx';
 import { PlaceChoice, readPlace, typedPlaceOf } from './place-choice.tsx';
 
 /** The photos of a job: taken or dropped in, each tied to a place; and one of them with its marks. */
@@ -158,34 +159,6 @@ function AddPhotos() {
         </p>
       ))}
     </div>
-  );
-}
-
-function PictureButton({
-  words,
-  isCamera = false,
-  onFiles,
-}: {
-  words: string;
-  isCamera?: boolean;
-  onFiles: (files: File[]) => Promise<void>;
-}) {
-  return (
-    <label className={isCamera ? 'button strong' : 'button'}>
-      {words}
-      <input
-        type="file"
-        className="unseen"
-        accept="image/*"
-        {...(isCamera ? { capture: 'environment' as const } : { multiple: true })}
-        onChange={(event) => {
-          const files = [...(event.target.files ?? [])];
-          // Emptied, so that the same picture can be chosen again.
-          event.target.value = '';
-          void onFiles(files);
-        }}
-      />
-    </label>
   );
 }
 

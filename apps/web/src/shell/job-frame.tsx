@@ -78,7 +78,7 @@ export function JobFrame({ job: id, task, part }: Props) {
   const chooseNote = (key: number) => {
     desk.selectedKey.set(key);
     if (task === 'record') document.querySelector<HTMLElement>(`[data-row="${key}"] [data-cell]`)?.focus();
-    else if (task !== 'scale') go({ place: 'job', job: id, task: 'record' });
+    else if (task !== 'scale' && task !== 'appraise') go({ place: 'job', job: id, task: 'record' });
   };
 
   return (
@@ -124,7 +124,7 @@ export function JobFrame({ job: id, task, part }: Props) {
 function Task({ task, part }: { task: TaskName; part: string | undefined }) {
   switch (task) {
     case 'appraise':
-      return <AppraisePage />;
+      return <AppraisePage part={part} />;
     case 'record':
       return <RecordPage part={part} />;
     case 'scale':

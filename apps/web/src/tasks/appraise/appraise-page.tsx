@@ -1,60 +1,51 @@
-import { describePiano } from '@becket/tasks';
-import { type FormEvent, useState } from 'react';
+import { lazy } from 'react';
+import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
-import { PianoFields } from '../../piano/piano-fields.tsx';
-import {
-  emptyPianoForm,
-  formOfPiano,
-  type PianoFormProblems,
-  readPianoForm,
-} from '../../piano/piano-form.ts';
+import { PianoPlace } from './piano-place.tsx';
+import './appraise.css';
 
-/** Identity of the piano; the structure is not there yet. */
-export function AppraisePage() {
-  const { desk, job } = useDesk();
-  const [form, setForm] = useState(job.piano === undefined ? emptyPianoForm : formOfPiano(job.piano));
-  const [problems, setProblems] = useState<PianoFormProblems>({});
-  const [said, setSaid] = useState('');
+const SurveyPlace = lazy(() =>
+  import('./survey-place.tsx').then(({ SurveyPlace: place }) => ({ default: place })),
+);
 
-  async function submit(event: FormEvent): Promise<void> {
-    event.preventDefault();
-    const { piano, problems: found } = readPianoForm(form);
-    setProblems(found);
-    setSaid('');
-    if (piano === undefined) {
-      if (form.form === 'not known yet') setSaid('Choose grand or vertical first.');
-      return;
-    }
-    const done = await desk.run((context, id) => describePiano(context, id, piano));
-    if (done) setSaid('The description is kept.');
-  }
+/** The parts of Appraise: name in the address, words on the screen; in the order of a visit. */
+const parts = {
+  piano: 'The piano',
+  survey: 'Survey',
+} as const;
+type PartName = keyof typeof parts;
+const partNames = Object.keys(parts) as PartName[];
 
+/** Should this piano be restrung, on which pins, and for how much: the visit and the decision after it. */
+export function AppraisePage({ part }: { part: string | undefined }) {
+  const { desk } = useDesk();
+  const name: PartName = part !== undefined && part in parts ? (part as PartName) : 'piano';
   return (
     <>
-      <section aria-labelledby="identity">
-        <h2 id="identity">The piano</h2>
-        <form onSubmit={submit} noValidate>
-          <PianoFields form={form} problems={problems} onChange={setForm} />
-          <div className="button-row">
-            <button type="submit" className="button strong">
-              Keep the description
-            </button>
-            <output aria-live="polite">{said}</output>
-          </div>
-        </form>
-      </section>
-      <section className="not-yet">
-        <h2>Not there yet</h2>
-        <ul>
-          <li>structural findings by place, with photos: bridges, soundboard, ribs, pin block, plate</li>
-          <li>the torque map, pitch and humidity as found</li>
-          <li>the first decision, the price range and the appraisal report</li>
-        </ul>
-        <p className="notice">
-          A cracked plate, a loose block or a failing soundboard decides the job. Have the structure judged by
-          the maker’s data and a specialist before wire is ordered.
-        </p>
-      </section>
+      <div className="task-head">
+        <h2 className="unseen">Appraise</h2>
+        <nav aria-label="Parts of Appraise" className="part-bar">
+          {partNames.map((one) => (
+            <a
+              key={one}
+              href={hashOf({ place: 'job', job: desk.id, task: 'appraise', part: one })}
+              aria-current={one === name ? 'page' : undefined}
+            >
+              {parts[one]}
+            </a>
+          ))}
+        </nav>
+      </div>
+      <Part name={name} />
     </>
   );
+}
+
+function Part({ name }: { name: PartName }) {
+  switch (name) {
+    case 'piano':
+      return <PianoPlace />;
+    case 'survey':
+      return <SurveyPlace />;
+  }
 }

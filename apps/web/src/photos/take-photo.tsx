@@ -1,0 +1,64 @@
+import type { Place } from '@becket/journal';
+import { recordPhoto } from '@becket/tasks';
+import { useState } from 'react';
+import { sentenceOf } from '../desk/sentence-of.ts';
+import { useDesk } from '../desk/use-desk.ts';
+import { encodeAway } from '../worker/photo-away.ts';
+import { PictureButton } from './picture-button.tsx';
+import './photos.css';
+
+interface Props {
+  readonly place: () => Place;
+  readonly shows: string;
+  readonly reason?: string | undefined;
+  /** Called for each photo once it is kept on this device. */
+  readonly onKept: (digest: string) => void;
+}
+
+/** One photo of what is being noted, tied to its place: taken without leaving the form. */
+export function TakePhoto({ place, shows, reason, onKept }: Props) {
+  const { desk } = useDesk();
+  const [said, setSaid] = useState('');
+  const [problem, setProblem] = useState<string>();
+
+  async function add(files: readonly File[]): Promise<void> {
+    setProblem(undefined);
+    for (const file of files) {
+      setSaid('Making the photo ready …');
+      try {
+        const encoded = await encodeAway(file);
+        const at = place();
+        const done = await desk.run((context, id) =>
+          recordPhoto(context, id, {
+            ...encoded,
+            place: at,
+            shows: shows.trim() || undefined,
+            reason: reason?.trim() || undefined,
+          }),
+        );
+        setSaid(done === undefined ? '' : 'The photo is kept on this device.');
+        if (done !== undefined) onKept(done.digest);
+      } catch (error) {
+        setSaid('');
+        setProblem(sentenceOf(error));
+      }
+    }
+  }
+
+  return (
+    <>
+      <div className="button-row">
+        <PictureButton words="Take a photo" isCamera onFiles={add} />
+        <PictureButton words="Choose photos" onFiles={add} />
+        <span role="status" className="faint">
+          {said}
+        </span>
+      </div>
+      {problem !== undefined && (
+        <p role="alert" className="notice bad">
+          ▲ {problem}
+        </p>
+      )}
+    </>
+  );
+}

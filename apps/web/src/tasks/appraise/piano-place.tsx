@@ -1,0 +1,46 @@
+import { describePiano } from '@becket/tasks';
+import { type FormEvent, useState } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { PianoFields } from '../../piano/piano-fields.tsx';
+import {
+  emptyPianoForm,
+  formOfPiano,
+  type PianoFormProblems,
+  readPianoForm,
+} from '../../piano/piano-form.ts';
+
+/** Identity of the piano. */
+export function PianoPlace() {
+  const { desk, job } = useDesk();
+  const [form, setForm] = useState(job.piano === undefined ? emptyPianoForm : formOfPiano(job.piano));
+  const [problems, setProblems] = useState<PianoFormProblems>({});
+  const [said, setSaid] = useState('');
+
+  async function submit(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    const { piano, problems: found } = readPianoForm(form);
+    setProblems(found);
+    setSaid('');
+    if (piano === undefined) {
+      if (form.form === 'not known yet') setSaid('Choose grand or vertical first.');
+      return;
+    }
+    const done = await desk.run((context, id) => describePiano(context, id, piano));
+    if (done) setSaid('The description is kept.');
+  }
+
+  return (
+    <section aria-labelledby="identity">
+      <h2 id="identity">The piano</h2>
+      <form onSubmit={submit} noValidate>
+        <PianoFields form={form} problems={problems} onChange={setForm} />
+        <div className="button-row">
+          <button type="submit" className="button strong">
+            Keep the description
+          </button>
+          <output aria-live="polite">{said}</output>
+        </div>
+      </form>
+    </section>
+  );
+}

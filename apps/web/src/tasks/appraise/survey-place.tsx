@@ -1,0 +1,417 @@
+import {
+  findingGravities,
+  findingRemedies,
+  repairStates,
+  type SurveyPart,
+  type SurveyThing,
+  surveyParts,
+  surveyThings,
+} from '@becket/journal';
+import { recordFindings, withdrawEntry } from '@becket/tasks';
+import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+import { lengthText } from '../../parts/length-text.ts';
+import { PhotoThumb } from '../../photos/photo-thumb.tsx';
+import { TakePhoto } from '../../photos/take-photo.tsx';
+import {
+  type Finding,
+  type FindingForm,
+  findingOf,
+  findingPlaceWords,
+  formOfFinding,
+  linesOf,
+  newFindingForm,
+  nextOpenPart,
+  shortFinding,
+  surveyPartNames,
+  surveyProgress,
+  thingsOf,
+} from './survey-state.ts';
+
+/** What is open in the survey: a new line of a thing, or one that is corrected. */
+interface Open {
+  readonly thing: SurveyThing;
+  readonly line: Finding | undefined;
+}
+
+const shortAnswers = [
+  ['sound', 'Sound'],
+  ['could not be seen', 'Not to be seen'],
+  ['does not apply', 'Not on this piano'],
+] as const;
+
+/** The survey of the structure, one part of the piano at a time, answered with a thumb. */
+export function SurveyPlace() {
+  const { desk, job } = useDesk();
+  const [part, setPart] = useState<SurveyPart>('bridges');
+  const [open, setOpen] = useState<Open>();
+  const [reason, setReason] = useState('');
+  const head = useRef<HTMLHeadingElement>(null);
+  const whole = surveyProgress(job);
+  const next = nextOpenPart(job, part);
+  const own = surveyProgress(job, part);
+
+  const show = (wanted: SurveyPart) => {
+    setPart(wanted);
+    setOpen(undefined);
+    head.current?.scrollIntoView({ block: 'start' });
+    head.current?.focus({ preventScroll: true });
+  };
+
+  return (
+    <section aria-labelledby="survey">
+      <h2 id="survey">Survey</h2>
+      <p data-survey-progress>
+        {whole.answered} of {whole.of} things are answered.{' '}
+        <span className="faint">“Not to be seen” is an honest answer: it stays on the list of unknowns.</span>
+      </p>
+      <nav className="survey-parts" aria-label="Parts of the piano">
+        {surveyPartNames.map((one) => {
+          const { answered, of } = surveyProgress(job, one);
+          return (
+            <button
+              key={one}
+              type="button"
+              className={one === part ? 'button strong' : 'button'}
+              aria-pressed={one === part}
+              onClick={() => show(one)}
+            >
+              {surveyParts[one]}
+              <span aria-hidden="true">{answered === of ? '✓' : `${answered}/${of}`}</span>
+              <span className="unseen">
+                , {answered} of {of} answered
+              </span>
+            </button>
+          );
+        })}
+      </nav>
+      {job.seal !== undefined && (
+        <Field label="Reason for changing the sealed record" hint="stands on every line you keep now">
+          {(ids) => (
+            <input
+              {...ids}
+              className="input"
+              value={reason}
+              maxLength={500}
+              onChange={(event) => setReason(event.target.value)}
+            />
+          )}
+        </Field>
+      )}
+      <h3 ref={head} tabIndex={-1} className="survey-head">
+        {sentenceCase(surveyParts[part])}
+      </h3>
+      {part === 'plate' && (
+        <p className="notice">
+          The plate carries the whole pull, some 18 tonnes-force on a grand. A crack in it is judged by the
+          maker’s data and a specialist, not here. Tune nothing up before that.
+        </p>
+      )}
+      {part === 'ribs' && (
+        <p className="faint">
+          From beneath, with a light held flat to the board. Have a vertical held by a second person before it
+          is tilted.
+        </p>
+      )}
+      <ul className="survey-things">
+        {thingsOf(part).map((thing) => (
+          <li key={thing} className="survey-thing">
+            <Thing thing={thing} open={open} setOpen={setOpen} reason={reason} />
+          </li>
+        ))}
+      </ul>
+      <div className="button-row survey-on">
+        {own.answered === own.of && next !== undefined && next !== part && (
+          <button type="button" className="button strong wide" onClick={() => show(next)}>
+            Go on: {surveyParts[next]}
+          </button>
+        )}
+        {whole.answered === whole.of && (
+          <p role="status">
+            Everything of the survey is answered. {findingsWords(job.findings)}{' '}
+            <a href={`#/job/${encodeURIComponent(desk.id)}/appraise/decision`}>Go to the decision.</a>
+          </p>
+        )}
+      </div>
+    </section>
+  );
+}
+
+function Thing({
+  thing,
+  open,
+  setOpen,
+  reason,
+}: {
+  thing: SurveyThing;
+  open: Open | undefined;
+  setOpen: (open: Open | undefined) => void;
+  reason: string;
+}) {
+  const { desk, job } = useDesk();
+  const { unit } = useSettings();
+  const lines = linesOf(job, thing);
+  const short = lines.find(({ answer }) => answer.is !== 'seen');
+  const seen = lines.filter(({ answer }) => answer.is === 'seen');
+  const earlier = job.findings.filter((one) => one.thing === thing && one.copiedFrom !== undefined);
+  const { label } = surveyThings[thing];
+
+  const answer = (is: (typeof shortAnswers)[number][0]) =>
+    void desk.run((context, id) => recordFindings(context, id, [shortFinding(thing, is, short, reason)]));
+
+  return (
+    <>
+      <h4 className="survey-label">{label}</h4>
+      {earlier.map((one) => (
+        <p key={one.entry} className="faint">
+          Earlier survey, {one.copiedFrom}: {lineWords(one, unit)}
+        </p>
+      ))}
+      {seen.map((line) => (
+        <div key={line.entry} className="survey-line" data-gravity={gravityOf(line)}>
+          <p>{lineWords(line, unit)}</p>
+          {(line.photos ?? []).map((digest) => {
+            const photo = job.photos.find((one) => one.digest === digest);
+            return photo && <PhotoThumb key={digest} job={desk.id} photo={photo} isBare />;
+          })}
+          <div className="button-row">
+            <button
+              type="button"
+              className="button quiet"
+              aria-label={`Change: ${label}, ${lineWords(line, unit)}`}
+              onClick={() => setOpen({ thing, line })}
+            >
+              Change
+            </button>
+            <button
+              type="button"
+              className="button quiet"
+              aria-label={`Take back: ${label}, ${lineWords(line, unit)}`}
+              onClick={() =>
+                void desk.run((context, id) =>
+                  withdrawEntry(context, id, line.entry, reason.trim() || 'taken back in the survey'),
+                )
+              }
+            >
+              Take back
+            </button>
+          </div>
+        </div>
+      ))}
+      {open?.thing === thing ? (
+        <FindingSheet
+          key={open.line?.entry ?? 'new'}
+          thing={thing}
+          line={open.line}
+          reason={reason}
+          onDone={() => setOpen(undefined)}
+        />
+      ) : (
+        <fieldset className="survey-answers" aria-label={label}>
+          <button
+            type="button"
+            className={seen.length > 0 ? 'button' : 'button strong'}
+            onClick={() => setOpen({ thing, line: undefined })}
+          >
+            {seen.length > 0 ? 'Something more' : 'Something seen'}
+          </button>
+          {seen.length === 0 &&
+            shortAnswers.map(([is, words]) => (
+              <button
+                key={is}
+                type="button"
+                className="button"
+                aria-pressed={short?.answer.is === is}
+                data-chosen={short?.answer.is === is || undefined}
+                onClick={() => answer(is)}
+              >
+                {short?.answer.is === is ? `✓ ${words}` : words}
+              </button>
+            ))}
+        </fieldset>
+      )}
+    </>
+  );
+}
+
+/** One finding: what, where, how grave, what to do; a photo beside it. */
+function FindingSheet({
+  thing,
+  line,
+  reason,
+  onDone,
+}: {
+  thing: SurveyThing;
+  line: Finding | undefined;
+  reason: string;
+  onDone: () => void;
+}) {
+  const { desk, job, record } = useDesk();
+  const { unit } = useSettings();
+  const [selected] = useSelectedKey();
+  const [form, setForm] = useState<FindingForm>(() =>
+    line === undefined
+      ? newFindingForm({ section: record.notes.find(({ key }) => key === selected)?.section?.section })
+      : formOfFinding(line, unit),
+  );
+  const [problem, setProblem] = useState<string>();
+  const what = useRef<HTMLTextAreaElement>(null);
+  const take = (change: Partial<FindingForm>) => setForm((now) => ({ ...now, ...change }));
+  const replaced = line ?? linesOf(job, thing).find(({ answer }) => answer.is !== 'seen');
+
+  useEffect(() => what.current?.focus(), []);
+  // A tap on the plan while this is open says where it is.
+  const isFirst = useRef(true);
+  useEffect(() => {
+    if (isFirst.current) {
+      isFirst.current = false;
+      return;
+    }
+    const note = record.notes.find(({ key }) => key === selected);
+    if (note !== undefined)
+      setForm((now) => ({ ...now, note: note.note, section: note.section?.section ?? now.section }));
+  }, [selected, record]);
+
+  async function submit(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    try {
+      const finding = findingOf(thing, { ...form, reason }, unit, replaced?.entry);
+      setProblem(undefined);
+      const done = await desk.run((context, id) => recordFindings(context, id, [finding]));
+      if (done !== undefined) onDone();
+    } catch (error) {
+      setProblem(error instanceof Error ? error.message : String(error));
+    }
+  }
+
+  const words = (name: 'note' | 'point' | 'extent', label: string, hint: string) => (
+    <Field label={label} hint={hint}>
+      {(ids) => (
+        <input
+          {...ids}
+          className="input"
+          value={form[name]}
+          autoComplete="off"
+          onChange={(event) => take({ [name]: event.target.value })}
+        />
+      )}
+    </Field>
+  );
+
+  return (
+    <form className="finding-form" onSubmit={submit} aria-label={`Finding: ${surveyThings[thing].label}`}>
+      <Field label="What is seen">
+        {(ids) => (
+          <textarea
+            {...ids}
+            ref={what}
+            className="input"
+            rows={2}
+            maxLength={1000}
+            value={form.what}
+            onChange={(event) => take({ what: event.target.value })}
+          />
+        )}
+      </Field>
+      <Choice
+        label="How grave"
+        value={form.gravity}
+        onChange={(gravity) => take({ gravity })}
+        options={findingGravities.map((value) => ({ value, words: value }))}
+      />
+      <Choice
+        label="What to do"
+        value={form.whatToDo}
+        onChange={(whatToDo) => take({ whatToDo })}
+        options={findingRemedies.map((value) => ({ value, words: value }))}
+      />
+      {thing === 'board-repairs' && (
+        <Choice
+          label="Does the repair hold"
+          value={form.repair}
+          onChange={(repair) => take({ repair })}
+          options={repairStates.map((value) => ({ value, words: value }))}
+        />
+      )}
+      <div className="fields">
+        {job.sections.length > 0 && (
+          <Field label="Section">
+            {(ids) => (
+              <select
+                {...ids}
+                className="input"
+                value={form.section}
+                onChange={(event) => take({ section: event.target.value })}
+              >
+                <option value="">the whole piano</option>
+                {job.sections.map(({ section }) => (
+                  <option key={section} value={section}>
+                    {section}
+                  </option>
+                ))}
+              </select>
+            )}
+          </Field>
+        )}
+        {words('note', 'Near note', 'such as F#3, or tap the plan')}
+        {words('point', 'Where exactly', 'such as beside rib 4')}
+        {words('extent', `How long or wide (${unit})`, 'so that a later survey can tell whether it grew')}
+      </div>
+      <div className="finding-photos">
+        {form.photos.map((digest) => {
+          const photo = job.photos.find((one) => one.digest === digest);
+          return photo && <PhotoThumb key={digest} job={desk.id} photo={photo} isBare />;
+        })}
+      </div>
+      <TakePhoto
+        place={() => ({ ...(form.section === '' ? {} : { section: form.section }) })}
+        shows={form.what.trim() || surveyThings[thing].label}
+        reason={reason}
+        onKept={(digest) => setForm((now) => ({ ...now, photos: [...now.photos, digest] }))}
+      />
+      {problem !== undefined && (
+        <p role="alert" className="notice bad">
+          ▲ {problem}
+        </p>
+      )}
+      <div className="button-row">
+        <button type="submit" className="button strong">
+          Keep the finding
+        </button>
+        <button type="button" className="button quiet" onClick={onDone}>
+          Leave it
+        </button>
+      </div>
+    </form>
+  );
+}
+
+function lineWords(line: Finding, unit: 'mm' | 'in'): string {
+  const { answer } = line;
+  if (answer.is !== 'seen') return answer.note === undefined ? answer.is : `${answer.is}: ${answer.note}`;
+  const place = findingPlaceWords(line);
+  return [
+    answer.what,
+    place === '' ? undefined : place,
+    answer.extent_m === undefined ? undefined : lengthText(answer.extent_m, unit, 'length'),
+    answer.repair === undefined
+      ? undefined
+      : `the repair ${answer.repair === 'cannot tell' ? 'cannot be told' : answer.repair}`,
+    `${answer.gravity}; ${answer.whatToDo === 'nothing' ? 'nothing to do' : answer.whatToDo}`,
+  ]
+    .filter((word) => word !== undefined)
+    .join(' · ');
+}
+
+const gravityOf = ({ answer }: Finding) => (answer.is === 'seen' ? answer.gravity : undefined);
+
+function findingsWords(findings: readonly Finding[]): string {
+  const seen = findings.filter(({ answer, copiedFrom }) => answer.is === 'seen' && copiedFrom === undefined);
+  const stops = seen.filter(({ answer }) => answer.is === 'seen' && answer.whatToDo === 'stops the job');
+  return `${seen.length} ${seen.length === 1 ? 'finding' : 'findings'}, ${stops.length} that ${stops.length === 1 ? 'stops' : 'stop'} the job.`;
+}
+
+const sentenceCase = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
