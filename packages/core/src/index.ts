@@ -4,5 +4,6 @@ export * from './pitch/index.ts';
 export * from './rescale/index.ts';
 export * from './scale/index.ts';
 export * from './strings/index.ts';
+export * from './supplies/index.ts';
 export * from './tables/index.ts';
 export * from './units/index.ts';
