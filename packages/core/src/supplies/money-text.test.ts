@@ -14,7 +14,7 @@ describe('moneyText()', () => {
     expect(written('en-GB', 'EUR')).toBe('€1,234.50');
     expect(written('de-DE', 'EUR')).toBe('1.234,50 €');
     expect(written('fr-FR', 'EUR')).toBe('1 234,50 €');
-    expect(written('de-CH', 'CHF')).toBe('CHF 1'234.50');
+    expect(written('de-CH', 'CHF')).toBe("CHF 1'234.50");
     expect(written('en-US', 'USD')).toBe('$1,234.50');
     expect(written('en-GB', 'JPY', 'code')).toBe('JPY 123,450');
     expect(written('en-GB', 'KWD', 'none')).toBe('123.450');
