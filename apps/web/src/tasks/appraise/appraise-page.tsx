@@ -7,11 +7,17 @@ import './appraise.css';
 const SurveyPlace = lazy(() =>
   import('./survey-place.tsx').then(({ SurveyPlace: place }) => ({ default: place })),
 );
+const AirPlace = lazy(() => import('./air-place.tsx').then(({ AirPlace: place }) => ({ default: place })));
+const TorquePlace = lazy(() =>
+  import('./torque-place.tsx').then(({ TorquePlace: place }) => ({ default: place })),
+);
 
 /** The parts of Appraise: name in the address, words on the screen; in the order of a visit. */
 const parts = {
   piano: 'The piano',
   survey: 'Survey',
+  air: 'Pitch and air',
+  torque: 'Pin torque',
 } as const;
 type PartName = keyof typeof parts;
 const partNames = Object.keys(parts) as PartName[];
@@ -47,5 +53,9 @@ function Part({ name }: { name: PartName }) {
       return <PianoPlace />;
     case 'survey':
       return <SurveyPlace />;
+    case 'air':
+      return <AirPlace />;
+    case 'torque':
+      return <TorquePlace />;
   }
 }

@@ -16,6 +16,7 @@ import { Field } from '../../parts/field.tsx';
 import { lengthText } from '../../parts/length-text.ts';
 import { PhotoThumb } from '../../photos/photo-thumb.tsx';
 import { TakePhoto } from '../../photos/take-photo.tsx';
+import { ReasonHere } from './reason-here.tsx';
 import {
   type Finding,
   type FindingForm,
@@ -88,19 +89,7 @@ export function SurveyPlace() {
           );
         })}
       </nav>
-      {job.seal !== undefined && (
-        <Field label="Reason for changing the sealed record" hint="stands on every line you keep now">
-          {(ids) => (
-            <input
-              {...ids}
-              className="input"
-              value={reason}
-              maxLength={500}
-              onChange={(event) => setReason(event.target.value)}
-            />
-          )}
-        </Field>
-      )}
+      <ReasonHere reason={reason} onChange={setReason} />
       <h3 ref={head} tabIndex={-1} className="survey-head">
         {sentenceCase(surveyParts[part])}
       </h3>

@@ -1,0 +1,134 @@
+import { noteName, parseNote } from '@becket/core';
+import { type ReadingQuantityName, readingQuantities } from '@becket/journal';
+import { type ReadingToRecord, recordReadings, withdrawEntry } from '@becket/tasks';
+import { type FormEvent, useState } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { Field } from '../../parts/field.tsx';
+import { readTypedNumber } from '../../parts/typed-number.ts';
+import { ReasonHere } from './reason-here.tsx';
+
+const shown: readonly ReadingQuantityName[] = ['pitch-offset', 'relative-humidity', 'temperature'];
+
+/** Pitch as found, and the air it was read in: what torque and pitch depend on. */
+export function AirPlace() {
+  const { desk, job } = useDesk();
+  const [note, setNote] = useState('A4');
+  const [cents, setCents] = useState('');
+  const [humidity, setHumidity] = useState('');
+  const [temperature, setTemperature] = useState('');
+  const [reason, setReason] = useState('');
+  const [problem, setProblem] = useState<string>();
+  const readings = job.readings.filter(({ quantity }) => shown.includes(quantity));
+
+  async function keep(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    setProblem(undefined);
+    try {
+      const wanted = [
+        readingOf('pitch-offset', cents, 'cents', note.trim() === '' ? undefined : parseNote(note.trim())),
+        readingOf('relative-humidity', humidity, '%'),
+        readingOf('temperature', temperature, '°C'),
+      ].filter((reading) => reading !== undefined);
+      if (wanted.length === 0)
+        throw new RangeError('Cannot keep this: at least one value is needed, none was found. Type one.');
+      const words = reason.trim();
+      const done = await desk.run((context, id) =>
+        recordReadings(
+          context,
+          id,
+          wanted.map((reading) => (words === '' ? reading : { ...reading, reason: words })),
+        ),
+      );
+      if (done === undefined) return;
+      setCents('');
+      setHumidity('');
+      setTemperature('');
+    } catch (error) {
+      setProblem(error instanceof Error ? error.message : String(error));
+    }
+  }
+
+  const field = (label: string, hint: string, value: string, set: (value: string) => void) => (
+    <Field label={label} hint={hint}>
+      {(ids) => (
+        <input
+          {...ids}
+          className="input"
+          // A sign is typed with full keyboards only; 'text' brings one on every phone.
+          inputMode="text"
+          autoComplete="off"
+          value={value}
+          onChange={(event) => set(event.target.value)}
+        />
+      )}
+    </Field>
+  );
+
+  return (
+    <section aria-labelledby="air">
+      <h2 id="air">Pitch and air as found</h2>
+      <p>
+        Read the air before the torque: a block grips less in a dry season. Pitch at a few notes says how far
+        the whole piano has to come.
+      </p>
+      <ReasonHere reason={reason} onChange={setReason} />
+      <form onSubmit={keep} aria-label="Pitch and air">
+        <div className="fields">
+          {field('Note', 'that the pitch was read at', note, setNote)}
+          {field('Pitch (cents)', 'below is negative: -35', cents, setCents)}
+          {field('Relative humidity (%)', 'in the room, near the piano', humidity, setHumidity)}
+          {field('Temperature (°C)', 'may stay empty', temperature, setTemperature)}
+        </div>
+        {problem !== undefined && (
+          <p role="alert" className="notice bad">
+            ▲ {problem}
+          </p>
+        )}
+        <button type="submit" className="button strong">
+          Keep what is filled in
+        </button>
+      </form>
+      <ul className="plain-list" aria-label="Pitch and air, kept">
+        {readings.map((one) => (
+          <li key={one.entry}>
+            {readingQuantities[one.quantity].label}
+            {one.place.key === undefined ? '' : ` at ${noteName(one.place.key)}`}:{' '}
+            <strong>
+              {one.asRead.value} {one.asRead.unit}
+            </strong>{' '}
+            <span className="faint">
+              {new Date(one.at).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}, {one.by}
+            </span>{' '}
+            <button
+              type="button"
+              className="button quiet"
+              aria-label={`Take back ${readingQuantities[one.quantity].label} ${one.asRead.value}`}
+              onClick={() =>
+                void desk.run((context, id) =>
+                  withdrawEntry(context, id, one.entry, reason.trim() || 'taken back'),
+                )
+              }
+            >
+              Take back
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function readingOf(
+  quantity: ReadingQuantityName,
+  text: string,
+  unit: ReadingToRecord['unit'],
+  key?: number,
+): ReadingToRecord | undefined {
+  const typed = readTypedNumber(text.replace('−', '-'));
+  if (typed.is === 'empty') return undefined;
+  if (typed.is === 'problem' || typed.unit !== undefined)
+    throw new RangeError(
+      `Cannot read '${text.trim()}' as ${readingQuantities[quantity].label}: a number in ${unit} is needed. Type it again.`,
+    );
+  return { quantity, place: key === undefined ? {} : { key }, value: typed.value, unit };
+}

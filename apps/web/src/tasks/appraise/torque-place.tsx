@@ -1,0 +1,267 @@
+import { noteName } from '@becket/core';
+import { pinFeels, type StandingReading } from '@becket/journal';
+import { recordReadings, withdrawEntry } from '@becket/tasks';
+import { type FormEvent, useRef, useState } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+import { TableFrame } from '../../parts/table-frame.tsx';
+import { ReasonHere } from './reason-here.tsx';
+import {
+  conditionWords,
+  newTorqueForm,
+  nextPin,
+  type TorqueForm,
+  torqueQuestion,
+  torqueReadingOf,
+  torqueText,
+  torqueUnits,
+  turnings,
+} from './torque-state.ts';
+
+/** Torque pin by pin: typed by hand or by the wrench, Enter goes on; below it what the block says so far. */
+export function TorquePlace() {
+  const { job } = useDesk();
+  const readings = job.readings.filter(({ quantity }) => quantity === 'pin-torque');
+  return (
+    <section aria-labelledby="torque">
+      <h2 id="torque">Pin torque</h2>
+      <TorqueEntry />
+      <TorqueReadings readings={readings} />
+    </section>
+  );
+}
+
+interface Kept {
+  readonly entry: string;
+  readonly words: string;
+  readonly value: string;
+  readonly question: string | undefined;
+}
+
+function TorqueEntry() {
+  const { desk, job } = useDesk();
+  const [form, setForm] = useState<TorqueForm>(() => newTorqueForm(job.piano?.firstKey ?? 1));
+  const [reason, setReason] = useState('');
+  const [problem, setProblem] = useState<string>();
+  const [kept, setKept] = useState<readonly Kept[]>([]);
+  const [isFirst] = useState(() => !job.readings.some(({ quantity }) => quantity === 'pin-torque'));
+  const field = useRef<HTMLInputElement>(null);
+  const take = (change: Partial<TorqueForm>) => setForm((now) => ({ ...now, ...change }));
+  const last = kept.at(-1);
+
+  async function keep(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    setProblem(undefined);
+    try {
+      const reading = torqueReadingOf(form, reason);
+      const done = await desk.run((context, id) => recordReadings(context, id, [reading]));
+      if (done === undefined) return;
+      const { place, value, unit } = reading;
+      const si = done.job.readings.find(({ entry }) => entry === done.entries[0])!.value_si;
+      setKept((now) => [
+        ...now,
+        {
+          entry: done.entries[0]!,
+          words: `${noteName(place.key!)} string ${place.string}, ${form.turning}`,
+          value: torqueText(si),
+          question: torqueQuestion({ value, unit }),
+        },
+      ]);
+      setForm((now) => ({ ...now, value: '', feel: '', ...nextPin(job, now) }));
+      field.current?.focus();
+    } catch (error) {
+      setProblem(error instanceof Error ? error.message : String(error));
+    }
+  }
+
+  async function undo(): Promise<void> {
+    if (last === undefined) return;
+    const done = await desk.run((context, id) =>
+      withdrawEntry(context, id, last.entry, reason.trim() || 'taken back at once'),
+    );
+    if (done !== undefined) setKept((now) => now.slice(0, -1));
+    field.current?.focus();
+  }
+
+  return (
+    <form className="torque-form" onSubmit={keep} aria-label="Torque of a pin">
+      <p className="faint">
+        Turn slowly and steadily and read while the pin moves. Sharp-going readings hold the string’s own pull
+        as well, flat-going ones lack it: say which it was. Never stand over a pin that creeps.
+      </p>
+      <details className="torque-how" open={isFirst}>
+        <summary>
+          Turned {form.turning} · {form.unit} · {form.stage === 'as found' ? 'as found' : 'newly strung'} ·
+          every {form.every === 1 ? 'note' : `${form.every} notes`}
+        </summary>
+        <div className="fields torque-settings">
+          <Choice
+            label="The pin was turned"
+            value={form.turning}
+            onChange={(turning) => take({ turning })}
+            options={turnings.map((value) => ({ value, words: value }))}
+          />
+          <Choice
+            label="Unit of the wrench"
+            value={form.unit}
+            onChange={(unit) => take({ unit })}
+            options={torqueUnits.map((value) => ({ value, words: value }))}
+          />
+          <Choice
+            label="State of the piano"
+            value={form.stage}
+            onChange={(stage) => take({ stage })}
+            options={[
+              { value: 'as found', words: 'as found' },
+              { value: 'as strung', words: 'newly strung' },
+            ]}
+          />
+          <Field label="After each reading go on by" hint="notes">
+            {(ids) => (
+              <input
+                {...ids}
+                className="input"
+                type="number"
+                min={1}
+                max={24}
+                value={form.every}
+                onChange={(event) => take({ every: Math.max(1, Number(event.target.value) || 1) })}
+              />
+            )}
+          </Field>
+        </div>
+      </details>
+      <ReasonHere reason={reason} onChange={setReason} isWanted={form.stage === 'as found'} />
+      <div className="torque-entry">
+        <Field label="Note">
+          {(ids) => (
+            <input
+              {...ids}
+              className="input"
+              value={form.note}
+              autoComplete="off"
+              onChange={(event) => take({ note: event.target.value })}
+            />
+          )}
+        </Field>
+        <Choice
+          label="String"
+          value={String(form.string)}
+          onChange={(string) => take({ string: Number(string) as TorqueForm['string'] })}
+          options={(['1', '2', '3'] as const).map((value) => ({
+            value,
+            words: value,
+            spoken: `string ${value}`,
+          }))}
+        />
+        <Choice
+          label="The hand felt"
+          value={form.feel}
+          onChange={(feel) => take({ feel })}
+          options={pinFeels.map((value) => ({ value, words: value }))}
+        />
+        <Field label={`Torque (${form.unit})`}>
+          {(ids) => (
+            <input
+              {...ids}
+              ref={field}
+              className="input big-value"
+              inputMode="decimal"
+              enterKeyHint="next"
+              autoComplete="off"
+              value={form.value}
+              onChange={(event) => take({ value: event.target.value })}
+            />
+          )}
+        </Field>
+        <button type="submit" className="button strong">
+          Keep and go on
+        </button>
+      </div>
+      {problem !== undefined && (
+        <p role="alert" className="notice bad">
+          ▲ {problem}
+        </p>
+      )}
+      <div className="torque-kept">
+        <output aria-live="polite">
+          {last === undefined ? (
+            <span className="faint">The last reading is read back here.</span>
+          ) : (
+            <>
+              Kept: {last.words} <strong className="read-big">{last.value}</strong>
+              {last.question !== undefined && <span className="question"> ? {last.question}</span>}
+            </>
+          )}
+        </output>
+        <button type="button" className="button" disabled={last === undefined} onClick={() => void undo()}>
+          Undo
+        </button>
+      </div>
+    </form>
+  );
+}
+
+function TorqueReadings({ readings }: { readings: readonly StandingReading[] }) {
+  const { desk } = useDesk();
+  if (readings.length === 0) return null;
+  return (
+    <details className="torque-readings">
+      <summary>All {readings.length} readings as they were taken</summary>
+      <TableFrame label="Torque readings">
+        <table className="table">
+          <thead>
+            <tr>
+              <th scope="col">Pin</th>
+              <th scope="col" className="number">
+                Torque
+              </th>
+              <th scope="col">How</th>
+              <th scope="col">Feel</th>
+              <th scope="col">When, by</th>
+              <th scope="col">
+                <span className="unseen">Take back</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {readings.map((one) => {
+              const pin = `${one.place.key === undefined ? 'no note' : noteName(one.place.key)}${one.place.string === undefined ? '' : ` string ${one.place.string}`}`;
+              return (
+                <tr key={one.entry}>
+                  <th scope="row">{pin}</th>
+                  <td className="number">
+                    {one.asRead.value} {one.asRead.unit}
+                  </td>
+                  <td>
+                    {conditionWords(one)}
+                    {one.stage === 'as strung' && ', newly strung'}
+                  </td>
+                  <td>{one.feel ?? ''}</td>
+                  <td>
+                    {new Date(one.at).toLocaleDateString([], { dateStyle: 'medium' })}, {one.by}
+                  </td>
+                  <td>
+                    <button
+                      type="button"
+                      className="button quiet"
+                      aria-label={`Take back ${pin}, ${one.asRead.value} ${one.asRead.unit}`}
+                      onClick={() =>
+                        void desk.run((context, id) =>
+                          withdrawEntry(context, id, one.entry, 'taken back in the torque list'),
+                        )
+                      }
+                    >
+                      Take back
+                    </button>
+                  </td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </TableFrame>
+    </details>
+  );
+}
