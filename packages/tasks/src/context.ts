@@ -33,7 +33,7 @@ export class RecordIsSealed extends Error {
 }
 
 /** All entries of one job. Throws JobNotFound. */
-export async function entriesOf(context: TaskContext, job: Ulid): Promise<readonly Entry[]> {
+export async function entriesOf(context: Pick<TaskContext, 'store'>, job: Ulid): Promise<readonly Entry[]> {
   const { entries } = await context.store.entries(job);
   if (entries.length === 0) throw new JobNotFound(job);
   return entries;

@@ -31,7 +31,7 @@ export interface SavedJob {
  * Nothing in it is compressed: photos are already, and of a journal that lies open every whole line can be read even
  * when the file was cut. The journal comes first. Throws: JobNotFound.
  */
-export async function saveJob(context: TaskContext, job: Ulid): Promise<SavedJob> {
+export async function saveJob(context: Pick<TaskContext, 'store' | 'now'>, job: Ulid): Promise<SavedJob> {
   const entries = [...(await entriesOf(context, job))].sort(compareEntries);
   const state = foldJob(entries);
   const files: Zippable = { [journalName]: new TextEncoder().encode(writeJournalLines(entries)) };
