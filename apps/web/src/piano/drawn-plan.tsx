@@ -1,5 +1,6 @@
 import { type PointerEvent, useMemo, useRef } from 'react';
 import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
+import { findingMarks } from './finding-marks.ts';
 import { layOutPlan, nearestKey } from './plan-geometry.ts';
 
 /** How near a finger has to come to a string, in metres of the piano. */
@@ -15,6 +16,7 @@ export function DrawnPlan({ onChoose }: { onChoose: (key: number) => void }) {
   const [selected, select] = useSelectedKey();
   const picture = useRef<SVGSVGElement>(null);
   const plan = useMemo(() => layOutPlan(record.notes, job.sections), [record, job.sections]);
+  const marks = useMemo(() => findingMarks(job, plan), [job, plan]);
   const isUpright = job.piano?.form === 'vertical';
   const first = record.notes[0]?.key ?? 1;
   const last = record.notes.at(-1)?.key ?? 88;
@@ -111,12 +113,26 @@ export function DrawnPlan({ onChoose }: { onChoose: (key: number) => void }) {
               <circle cx={chosen.front.x} cy={flip(chosen.front.y)} r={0.018} />
             </g>
           )}
+          {marks.map(({ finding, at }) => (
+            <circle
+              key={finding.entry}
+              className="plan-finding"
+              data-gravity={finding.answer.gravity}
+              cx={at.x}
+              cy={flip(at.y)}
+              r={0.022}
+            />
+          ))}
         </svg>
       </div>
       <figcaption id="plan-caption" className="faint">
         {plan.lines.length === 0
           ? 'The plan is drawn once the piano is described.'
-          : `Speaking lengths to scale, ${plan.known} of ${plan.lines.length} read; spacing and slant are not measured.`}
+          : `Speaking lengths to scale, ${plan.known} of ${plan.lines.length} read; spacing and slant are not measured.${
+              marks.length === 0
+                ? ''
+                : ` ${marks.length} ${marks.length === 1 ? 'finding' : 'findings'} of the survey marked.`
+            }`}
       </figcaption>
     </figure>
   );

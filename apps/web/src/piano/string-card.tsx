@@ -1,14 +1,15 @@
-import { type AsFoundNote, type ReadingQuantityName, readingQuantities } from '@becket/journal';
+import { type AsFoundNote, type ReadingQuantityName, readingQuantities, surveyThings } from '@becket/journal';
 import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
 import { useSettings } from '../desk/use-device.ts';
 import { type LengthUnit, lengthText, otherUnit, uncertaintyText } from '../parts/length-text.ts';
 import { NotePhotos } from '../photos/note-photos.tsx';
+import { findingsOfNote } from './finding-marks.ts';
 import { lengthKindOf } from './length-kind.ts';
 import { StringFigures } from './string-figures.tsx';
 
 /** Everything that is known of the strings of one note. */
 export function StringCard() {
-  const { record } = useDesk();
+  const { job, record } = useDesk();
   const [selected] = useSelectedKey();
   const { unit } = useSettings();
   const note = record.notes.find(({ key }) => key === selected);
@@ -39,6 +40,16 @@ export function StringCard() {
         <dt>pitch</dt>
         <dd>{note.frequency.toFixed(2)} Hz, equal temperament</dd>
       </dl>
+      {findingsOfNote(job, { key: note.key, section: note.section?.section }).map(
+        ({ entry, thing, answer }) => (
+          <p key={entry} className="card-finding" data-gravity={answer.gravity}>
+            {surveyThings[thing].label}: {answer.what}{' '}
+            <span className="faint">
+              ({answer.gravity}; {answer.whatToDo === 'nothing' ? 'nothing to do' : answer.whatToDo})
+            </span>
+          </p>
+        ),
+      )}
       <NotePhotos noteKey={note.key} section={note.section?.section} />
     </section>
   );
