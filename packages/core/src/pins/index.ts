@@ -12,8 +12,29 @@ export {
 // Grip and margin from torque readings
 
 export { type PinGrip, pinGrip, type StringPull, type TorqueReading } from './grip.ts';
+export {
+  COMMON_TORQUE_ACCURACY,
+  type GripEstimate,
+  gripEstimate,
+  type KnownPull,
+  type TorqueAccuracy,
+} from './grip-estimate.ts';
 
 // What a sample of pins can and cannot say
 
 export { bootstrapMeanInterval, type MeanInterval } from './bootstrap-interval.ts';
 export { chanceAllMissed, type HiddenZones, hiddenZones } from './missed-zone.ts';
+export { type SectionMean, sectionMean } from './section-mean.ts';
+export { seededChance } from './seeded-chance.ts';
+export { studentT } from './student-t.ts';
+
+// Where low pins gather
+
+export type { FieldRegion } from './field-regions.ts';
+export {
+  type LowPinPattern,
+  type LowPinPatternKind,
+  lowPinPattern,
+  MEANING_OF_PATTERNS,
+  type PinInField,
+} from './low-pin-pattern.ts';

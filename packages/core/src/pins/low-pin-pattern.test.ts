@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest';
+import { lowPinPattern, type PinInField } from './low-pin-pattern.ts';
+import { seededChance } from './seeded-chance.ts';
+
+/** An invented block of three sections, two or three strings a note. */
+const sections = [
+  { section: 'bass', firstKey: 1, lastKey: 26 },
+  { section: 'tenor', firstKey: 27, lastKey: 58 },
+  { section: 'treble', firstKey: 59, lastKey: 88 },
+];
+const field = Array.from({ length: 88 }, (_, index) => index + 1).flatMap((key) =>
+  Array.from({ length: key <= 26 ? 2 : 3 }, (_, string) => ({ key, string: string + 1 })),
+);
+/** Every third pin read. */
+const readPins = field.filter((_, index) => index % 3 === 0);
+const patternOf = (isLow: (pin: { key: number; string: number }) => boolean, pins = readPins, seed = 5) =>
+  lowPinPattern(
+    pins.map((pin): PinInField => ({ ...pin, isLow: isLow(pin) })),
+    { sections, random: seededChance(seed) },
+  );
+
+describe('lowPinPattern()', () => {
+  it('names a section of which most pins are low', () => {
+    const pattern = patternOf(({ key }) => key >= 59 && key % 5 !== 0);
+    expect(pattern).toMatchObject({ kind: 'one section', region: { firstKey: 59, lastKey: 88 } });
+    expect(pattern.chance).toBeLessThanOrEqual(0.01);
+    expect(pattern.looksLike).toContain('in the section treble');
+    expect(pattern.oftenMeans).not.toBe('');
+  });
+
+  it('names a line inside the field', () => {
+    const pattern = patternOf(({ key }) => key >= 38 && key <= 48);
+    expect(pattern.kind).toBe('a line inside the field');
+    expect(pattern.region!.firstKey).toBeGreaterThanOrEqual(35);
+    expect(pattern.region!.lastKey).toBeLessThanOrEqual(51);
+  });
+
+  it('names a row of pins along the block, which neighbours alone would not show', () => {
+    const everyPin = field.filter(({ key }) => key % 4 === 0 && key > 26);
+    const pattern = patternOf(({ string }) => string === 2, everyPin);
+    expect(pattern).toMatchObject({ kind: 'a line inside the field', region: { row: 2 } });
+    expect(pattern.looksLike).toContain('in the row of string 2');
+  });
+
+  it('names the flange where pins beside the struts are low', () => {
+    const pattern = patternOf(
+      ({ key }) => [1, 2, 25, 26, 27, 28, 57, 58, 59, 60, 87, 88].includes(key),
+      field.filter((_, index) => index % 2 === 0),
+    );
+    expect(pattern.kind).toBe('along the flange');
+    expect(pattern.looksLike).toContain('beside the struts');
+  });
+
+  it('calls evenly spread low pins scattered, and says with what chance', () => {
+    const pattern = patternOf(({ key }) => key % 11 === 0);
+    expect(pattern.kind).toBe('scattered');
+    expect(pattern.chance).toBeGreaterThan(0.05);
+    expect(pattern.region).toBeUndefined();
+  });
+
+  it('tells none, everywhere and too few apart', () => {
+    expect(patternOf(() => false).kind).toBe('none');
+    expect(patternOf(() => true).kind).toBe('everywhere');
+    expect(patternOf(({ key }) => key < 3, readPins.slice(0, 7)).kind).toBe('cannot tell');
+    expect(patternOf(() => false, []).kind).toBe('cannot tell');
+  });
+
+  // By construction the chance of a false alarm is one in twenty; 300 fields of a fair lot give 15 ± 3.8, and 27 is three of
+  // those above. The bench counts more of them.
+  it('seldom sees a pattern in pins that are low by lot', () => {
+    const lot = seededChance(77);
+    let named = 0;
+    for (let turn = 0; turn < 300; turn += 1) {
+      const pattern = lowPinPattern(
+        readPins.slice(0, 50).map((pin): PinInField => ({ ...pin, isLow: lot() < 0.25 })),
+        { sections, random: seededChance(turn), shuffles: 99 },
+      );
+      if (pattern.region !== undefined) named += 1;
+    }
+    expect(named).toBeLessThanOrEqual(27);
+  });
+
+  it('is the same every time with one seed', () => {
+    const isLow = ({ key }: { key: number }) => key >= 38 && key <= 48;
+    expect(patternOf(isLow)).toEqual(patternOf(isLow));
+  });
+
+  it('needs no string numbers', () => {
+    const pins = readPins.map(({ key }) => ({ key, string: undefined, isLow: key >= 59 }));
+    expect(lowPinPattern(pins, { sections, random: seededChance(1) }).kind).toBe('one section');
+  });
+});

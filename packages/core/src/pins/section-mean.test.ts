@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { newtonMetres } from '../units/index.ts';
+import { bootstrapMeanInterval } from './bootstrap-interval.ts';
+import { sectionMean } from './section-mean.ts';
+import { seededChance } from './seeded-chance.ts';
+
+const gripsOf = (values: readonly number[], own = 0, shared = 0) =>
+  values.map((value) => ({
+    grip: newtonMetres(value),
+    ownUncertainty: newtonMetres(own),
+    sharedUncertainty: newtonMetres(shared),
+  }));
+const values = [9, 11, 12, 14, 10, 13.5];
+
+describe('sectionMean()', () => {
+  it('is the bootstrap interval where few of many pins were read and readings are exact', () => {
+    const { interval, mean } = sectionMean(gripsOf(values), { pins: 1e9, random: seededChance(3) });
+    const plain = bootstrapMeanInterval(values, { random: seededChance(3) })!;
+    expect(mean).toBeCloseTo(69.5 / 6, 12);
+    expect(interval!.low).toBeCloseTo(plain.low, 6);
+    expect(interval!.high).toBeCloseTo(plain.high, 6);
+  });
+
+  it('closes in on the mean as all pins are read, but for what the hand and the wrench leave', () => {
+    const all = sectionMean(gripsOf(values), { pins: 6, random: seededChance(3) });
+    expect(all.interval!.high - all.interval!.low).toBeCloseTo(0, 9);
+    const wrench = sectionMean(gripsOf(values, 0, 0.5), { pins: 6, random: seededChance(3) });
+    // 1.96 · 0.5 on either side.
+    expect(wrench.interval!.high - wrench.mean).toBeCloseTo(0.98, 2);
+    const hand = sectionMean(gripsOf(values, 0.5), { pins: 6, random: seededChance(3) });
+    expect(hand.interval!.high).toBeGreaterThan(hand.mean);
+  });
+
+  it('has no interval from two pins or from pins all alike, and none at all from none', () => {
+    expect(sectionMean(gripsOf([9, 11]), { pins: 20, random: seededChance(1) }).interval).toBeUndefined();
+    expect(sectionMean(gripsOf([9, 9, 9]), { pins: 20, random: seededChance(1) })).toMatchObject({
+      interval: undefined,
+      lowest: 9,
+      read: 3,
+    });
+    expect(() => sectionMean([], { pins: 20, random: seededChance(1) })).toThrow(RangeError);
+    expect(() => sectionMean(gripsOf(values), { pins: 5, random: seededChance(1) })).toThrow(RangeError);
+  });
+});
