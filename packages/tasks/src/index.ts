@@ -1,5 +1,26 @@
 // Appraise
+
+export { type PinField, type PinPlace, pinFieldOf, pinName } from './appraise/pin-field.ts';
+export type { PinStage, StringPullFigure } from './appraise/pin-pulls.ts';
+export {
+  type PinTorque,
+  type PinTorqueMap,
+  pinTorqueMap,
+  type TorqueBin,
+  type TorqueMapOptions,
+  type TorqueSection,
+  type ZoneChance,
+} from './appraise/pin-torque-map.ts';
 export { type FindingToRecord, recordFindings } from './appraise/record-finding.ts';
+export {
+  type HumidityAtReading,
+  type PinFeel,
+  type TorqueKind,
+  type TorqueQuestion,
+  type TorqueRead,
+  torqueKinds,
+} from './appraise/torque-readings.ts';
+export type { TorqueSeason } from './appraise/torque-season.ts';
 // What every task is handed
 export { JobNotFound, RecordIsSealed, readJob, type TaskContext } from './context.ts';
 // An invented piano to try things on
