@@ -28,7 +28,13 @@ export { type PhotoMark, type PhotoStage, photoMarkSchema, photoStages } from '.
 export { pianoDescribedSchema } from './facts/piano-described.ts';
 export { pinRemedies } from './facts/pin-choice.ts';
 export { keySchema, type Place, placeSchema } from './facts/place.ts';
-export { type ReadUnit, readUnits, siFromRead, unitsForDimension } from './facts/read-units.ts';
+export {
+  dimensionOfUnit,
+  type ReadUnit,
+  readUnits,
+  siFromRead,
+  unitsForDimension,
+} from './facts/read-units.ts';
 export { conditionSchema, origins, pinFeels, stages, stringStates, wireSurfaces } from './facts/reading.ts';
 export {
   quantitiesOverSpan,
@@ -71,6 +77,14 @@ export {
   asFoundRecord,
   type Figure,
 } from './record/as-found-record.ts';
+// The estimate and its answers
+export {
+  answerTo,
+  type EstimateAnswer,
+  type EstimateStanding,
+  estimateStanding,
+  type MadeEstimate,
+} from './record/estimate-standing.ts';
 // Which strings share a wire
 export {
   type LoopMap,

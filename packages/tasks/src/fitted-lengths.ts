@@ -81,12 +81,39 @@ export function fittedLengths(
       })),
       scatter: fit.isFitted ? fit.scatter : undefined,
       reason: fit.isFitted ? undefined : fit.reason,
-      contradictions: [1, 2].flatMap((layers) =>
-        woundContradictions(own.filter((note) => note.layers === layers).map(woundReadings), { lengthUnit }),
-      ),
+      contradictions: contradictionsOf(own, lengthUnit),
     };
   });
 }
+
+/** What the readings of the wound strings of one section say against each other. */
+export interface WoundDoubts {
+  readonly section: string;
+  readonly contradictions: readonly WoundContradiction[];
+}
+
+/** The sections whose wound strings do not add up, bass to treble; without the lines that `fittedLengths` lays. */
+export function woundDoubts(
+  job: Job,
+  { lengthUnit = 'mm' }: { readonly lengthUnit?: 'mm' | 'in' } = {},
+): WoundDoubts[] {
+  const { notes } = asFoundRecord(job);
+  return job.sections
+    .map(({ section, firstKey, lastKey }) => ({
+      section,
+      contradictions: contradictionsOf(
+        notes.filter(({ key }) => firstKey <= key && key <= lastKey),
+        lengthUnit,
+      ),
+    }))
+    .filter(({ contradictions }) => contradictions.length > 0);
+}
+
+/** One layer and two are compared apart: between them a row may well grow. */
+const contradictionsOf = (own: readonly AsFoundNote[], lengthUnit: 'mm' | 'in'): WoundContradiction[] =>
+  [1, 2].flatMap((layers) =>
+    woundContradictions(own.filter((note) => note.layers === layers).map(woundReadings), { lengthUnit }),
+  );
 
 function woundReadings({ key, figures, absences }: AsFoundNote): WoundReadings {
   const of = (quantity: ReadingQuantityName): Metres | undefined => {

@@ -1,3 +1,33 @@
+// The estimate, its answers, and the hours it learns from
+
+export { type EstimateTotals, estimateTotals } from '@becket/core';
+export { type EstimateStanding, estimateStanding } from '@becket/journal';
+export { type ChangeOrderByAnswer, changeOrderByAnswer } from './appraise/change-answers.ts';
+export {
+  draftEstimate,
+  type EstimateDraft,
+  type EstimateRates,
+  type NotPricedLine,
+} from './appraise/estimate.ts';
+export {
+  type AnswerToChange,
+  type AnswerToEstimate,
+  answerChange,
+  answerEstimate,
+  type EstimateOutcome,
+  type EstimateToMake,
+  type HoursToRecord,
+  makeEstimate,
+  recordHours,
+} from './appraise/estimate-commands.ts';
+export {
+  type LabourStep,
+  type LabourUnit,
+  type PianoCounts,
+  pianoCounts,
+  STARTING_LABOUR_STEPS,
+} from './appraise/labour-steps.ts';
+export { type LearnedHours, learnedHours } from './appraise/learned-hours.ts';
 // Appraise
 
 export { type PinField, type PinPlace, pinFieldOf, pinName } from './appraise/pin-field.ts';
@@ -25,6 +55,8 @@ export type { TorqueSeason } from './appraise/torque-season.ts';
 export { JobNotFound, RecordIsSealed, readJob, type TaskContext } from './context.ts';
 // An invented piano to try things on
 export { openDemoJob } from './demo/open-demo-job.ts';
+// Describe the instruments
+export { describeInstrument, type InstrumentToDescribe } from './describe-instrument.ts';
 // Describe the piano
 export { describeJob } from './describe-job.ts';
 export { checkSections, describePiano, describeSections, describeUnisons } from './describe-piano.ts';
@@ -34,6 +66,8 @@ export {
   LENGTH_INTERVAL_LEVEL,
   type NoteLength,
   type SectionLengths,
+  type WoundDoubts,
+  woundDoubts,
 } from './fitted-lengths.ts';
 // Found after the strip
 export {

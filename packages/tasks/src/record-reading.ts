@@ -1,4 +1,5 @@
 import {
+  dimensionOfUnit,
   type FactOf,
   type Job,
   type Place,
@@ -35,7 +36,7 @@ export interface ReadingToRecord {
 /**
  * The fact of a reading, checked against what is possible.
  * Throws: RangeError when the unit does not fit the quantity, the value is impossible, the note is not on this piano, or
- * bearing or crown come without their span and load.
+ * bearing or crown come without their span and load, or the instrument measures something else.
  */
 export function readingFact(state: Job, reading: ReadingToRecord): FactOf<'reading'> {
   const { quantity, place, value, unit } = reading;
@@ -49,10 +50,11 @@ export function readingFact(state: Job, reading: ReadingToRecord): FactOf<'readi
   const value_si = siFromRead(value, unit);
   if (!Number.isFinite(value_si) || value_si < possible[0] || value_si > possible[1]) {
     throw new RangeError(
-      `Cannot record this ${label}: a value from ${possible[0]} to ${possible[1]} (SI) is needed, ${value} ${unit} was found. Check the unit and the decimal mark.`,
+      `Cannot record this ${label}: a value from ${asIn(possible[0], unit)} to ${asIn(possible[1], unit)} ${unit} is needed, ${value} ${unit} was found. Check the unit and the decimal mark.`,
     );
   }
   requireOnPiano(state, place);
+  requireFittingInstrument(state, reading);
   const { origin = 'measured', stage = 'as found', condition, instrument, replaces, reason } = reading;
   const { span_m, loaded, feel } = reading;
   requireSpanAndLoad(quantity, { span_m, loaded });
@@ -73,6 +75,20 @@ export function readingFact(state: Job, reading: ReadingToRecord): FactOf<'readi
     ...(replaces === undefined ? {} : { replaces }),
     ...(reason === undefined ? {} : { reason }),
   };
+}
+
+/** An SI value in the unit it is asked for in, with no more digits than tell it apart. */
+const asIn = (value_si: number, unit: ReadUnit): number =>
+  Number((value_si / siFromRead(1, unit)).toPrecision(3));
+
+/** An instrument of another kind would lend the reading a step that is none. */
+function requireFittingInstrument({ instruments }: Job, { quantity, instrument }: ReadingToRecord): void {
+  const described = instrument === undefined ? undefined : instruments.get(instrument);
+  const { dimension, label } = readingQuantities[quantity];
+  if (described === undefined || dimensionOfUnit(described.unit) === dimension) return;
+  throw new RangeError(
+    `Cannot record this ${label}: an instrument that shows a ${dimension} is needed, ${instrument} shows ${described.unit}. Choose another instrument, or none.`,
+  );
 }
 
 /** Older journals hold such readings without their span: those are still read, new ones are refused. */

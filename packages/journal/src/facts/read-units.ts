@@ -56,6 +56,9 @@ const conversions: Record<
 /** The SI value of a value as read. */
 export const siFromRead = (value: number, unit: ReadUnit): number => conversions[unit].toSi(value);
 
+/** What a unit measures. */
+export const dimensionOfUnit = (unit: ReadUnit): ReadingQuantity['dimension'] => conversions[unit].dimension;
+
 /** The units in which a quantity of this dimension can be read. */
 export function unitsForDimension(dimension: ReadingQuantity['dimension']): ReadUnit[] {
   return readUnits.filter((unit) => conversions[unit].dimension === dimension);

@@ -73,7 +73,10 @@ export function asFoundRecord(job: Job): AsFoundRecord {
     else known.push(reading);
   }
   const absences = new Map<string, Absence>();
-  for (const { place, quantity, answer } of job.absences) absences.set(`${place.key}/${quantity}`, answer);
+  for (const { place, quantity, answer } of job.absences) {
+    const string = place.string === undefined ? '' : `/${place.string}`;
+    absences.set(`${place.key}/${quantity}${string}`, answer);
+  }
 
   const notes: AsFoundNote[] = [];
   for (let key = piano.firstKey; key <= piano.lastKey; key += 1) {
@@ -89,16 +92,18 @@ function asFoundNote(
   readings: ReadonlyMap<string, readonly StandingReading[]>,
   absencesByName: ReadonlyMap<string, Absence>,
 ): AsFoundNote {
+  const unison = job.unisons.get(key);
   const figures: Partial<Record<ReadingQuantityName, Figure>> = {};
   const absences: Partial<Record<ReadingQuantityName, Absence>> = {};
   for (const quantity of Object.keys(readingQuantities) as ReadingQuantityName[]) {
     const own = readings.get(`${key}/${quantity}`);
     if (own !== undefined) figures[quantity] = figureOf(own, job.instruments);
-    const absence = absencesByName.get(`${key}/${quantity}`);
+    const absence =
+      absencesByName.get(`${key}/${quantity}`) ??
+      answerOfEveryString(absencesByName, `${key}/${quantity}`, unison?.strings);
     // A reading says more than an absence that was noted before it.
     if (absence !== undefined && own === undefined) absences[quantity] = absence;
   }
-  const unison = job.unisons.get(key);
   const needed = unison === undefined ? [] : neededQuantities(unison.winding, unison.layers);
   const missing = needed.filter(
     (quantity) => figures[quantity] === undefined && (absences[quantity] ?? 'unknown') === 'unknown',
@@ -119,6 +124,19 @@ function asFoundNote(
     string,
     contradiction,
   };
+}
+
+/** What is said of each string alone speaks for the note once it is said of all; of several answers none is known to hold. */
+function answerOfEveryString(
+  absences: ReadonlyMap<string, Absence>,
+  name: string,
+  strings: number | undefined,
+): Absence | undefined {
+  if (strings === undefined) return undefined;
+  const own = Array.from({ length: strings }, (_, index) => absences.get(`${name}/${index + 1}`));
+  const [first] = own;
+  if (first === undefined || own.some((answer) => answer === undefined)) return undefined;
+  return own.every((answer) => answer === first) ? first : 'unknown';
 }
 
 function figureOf(readings: readonly StandingReading[], instruments: Job['instruments']): Figure {

@@ -81,6 +81,7 @@ export function wholePianoChapter(job: Job, notes: readonly AsFoundNote[], unit:
 
 interface Place {
   readonly key?: number | undefined;
+  readonly string?: number | undefined;
   readonly section?: string | undefined;
 }
 
@@ -200,8 +201,10 @@ function seenInSection(
 function isInNoteTable(
   notes: readonly AsFoundNote[],
   quantity: ReadingQuantityName,
-  { key }: Place,
+  { key, string }: Place,
 ): boolean {
+  // What is said of one string alone has no cell of its own there.
+  if (string !== undefined) return false;
   const note = notes.find((one) => one.key === key);
   return note !== undefined && quantitiesShown(note).includes(quantity);
 }

@@ -17,6 +17,8 @@ import {
   gridRows,
   keyAfter,
 } from './grid.ts';
+import { InstrumentInHand } from './instrument-in-hand.tsx';
+import { inHandOf, instrumentInHand } from './instruments-state.ts';
 import { type Question, questionsOf, suggestionText } from './questions.ts';
 import { ReadBackBar } from './read-back-bar.tsx';
 import { readingOrder } from './reading-order.ts';
@@ -29,6 +31,7 @@ import {
   shownText,
   undoStep,
 } from './record-state.ts';
+import { WoundDoubts } from './wound-doubts.tsx';
 
 const rounds = [1, 2, 3, 4] as const;
 const ordinal = ['1st', '2nd', '3rd', '4th'] as const;
@@ -58,8 +61,9 @@ export function GridPlace() {
     : (columns[0]?.quantity ?? 'speaking-length');
 
   // The latest of everything, for handlers that stay the same so that 88 rows need not be drawn again.
-  const latest = useRef({ rows, unit, shown });
-  latest.current = { rows, unit, shown };
+  const inHand = useObservable(inHandOf(desk.id));
+  const latest = useRef({ rows, unit, shown, job, inHand });
+  latest.current = { rows, unit, shown, job, inHand };
 
   const take = useCallback(
     (committed: Committed | undefined) => {
@@ -90,7 +94,8 @@ export function GridPlace() {
         // A reading that is in question is corrected in its own place, whichever round is being taken.
         const place = cell.readings.findIndex(({ entry }) => entry === doubted);
         const round = place === -1 ? ownRound : place + 1;
-        const what = { key, note: row.note.note, cell, text, unit: typedIn, round, reason };
+        const instrument = instrumentInHand(latest.current.job, latest.current.inHand, quantity)?.instrument;
+        const what = { key, note: row.note.note, cell, text, unit: typedIn, round, reason, instrument };
         take(await desk.run((context, id) => commitCell(context, id, what)));
       });
     },
@@ -243,6 +248,7 @@ export function GridPlace() {
               </select>
             )}
           </Field>
+          <InstrumentInHand quantity={column} />
           <label className="tick tools-switch">
             <input
               type="checkbox"
@@ -273,6 +279,7 @@ export function GridPlace() {
           its cell and keeps nobody from going on.
         </p>
       )}
+      <p className="faint">A value is kept once you leave its cell; what is half typed in it is not.</p>
       <table className="grid" data-round={shown.round}>
         <caption className="unseen">
           Readings of the compass, {ordinal[shown.round - 1]} reading of each string, in{' '}
@@ -311,6 +318,7 @@ export function GridPlace() {
           ))}
         </tbody>
       </table>
+      <WoundDoubts />
       <ReadBackBar
         readBack={shown.readBack}
         canUndo={shown.steps.length > 0}

@@ -35,6 +35,7 @@ import { ReasonField, useSaidReason } from './reason-field.tsx';
 import './record-parts.css';
 import { recordViewOf } from './record-state.ts';
 import { bothUnits } from './typed-length.ts';
+import { unitWords } from './unit-words.ts';
 
 type Open =
   | { readonly is: 'soft part'; readonly part: SoftPart; readonly section: string }
@@ -344,8 +345,6 @@ function SectionSelect({ value, onChange }: { value: string; onChange: (section:
     </Field>
   );
 }
-
-const unitWords = (unit: 'mm' | 'in') => (unit === 'mm' ? 'mm' : 'inch');
 
 function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: string; onClose: () => void }) {
   const { desk, job } = useDesk();

@@ -9,6 +9,12 @@ import './record.css';
 const SizesPlace = lazy(() =>
   import('./sizes-place.tsx').then(({ SizesPlace: place }) => ({ default: place })),
 );
+const StringsPlace = lazy(() =>
+  import('./strings-place.tsx').then(({ StringsPlace: place }) => ({ default: place })),
+);
+const InstrumentsPlace = lazy(() =>
+  import('./instruments-place.tsx').then(({ InstrumentsPlace: place }) => ({ default: place })),
+);
 const LengthsPlace = lazy(() =>
   import('./lengths-place.tsx').then(({ LengthsPlace: place }) => ({ default: place })),
 );
@@ -38,6 +44,8 @@ const StripPlace = lazy(() =>
 /** The parts of Record: name in the address, words on the screen. */
 const parts = {
   readings: 'Readings',
+  strings: 'By string',
+  instruments: 'Instruments',
   sections: 'Sections',
   sizes: 'Sizes',
   lengths: 'Lengths',
@@ -117,6 +125,10 @@ function Part({ name, shownPhoto }: { name: PartName; shownPhoto: string | undef
       return <SectionsPlace />;
     case 'sizes':
       return <SizesPlace />;
+    case 'strings':
+      return <StringsPlace />;
+    case 'instruments':
+      return <InstrumentsPlace />;
     case 'lengths':
       return <LengthsPlace />;
     case 'loops':

@@ -70,6 +70,8 @@ export interface CellToCommit {
   readonly round: number;
   /** After the seal; empty before it. */
   readonly reason: string;
+  /** The name of the one in hand; left out where none is. */
+  readonly instrument?: string | undefined;
 }
 
 /** What became of a cell, for the read-back and for taking it back. */
@@ -101,7 +103,7 @@ function readingNumber(reading: StandingReading, unit: LengthUnit): string {
 export async function commitCell(
   context: TaskContext,
   job: Ulid,
-  { key, note, cell, text, unit, round, reason }: CellToCommit,
+  { key, note, cell, text, unit, round, reason, instrument }: CellToCommit,
 ): Promise<Committed | undefined> {
   const { quantity, readings } = cell;
   if (text.trim() === shownText(cell, round, unit)) return undefined;
@@ -131,9 +133,12 @@ export async function commitCell(
       const { entries, job: changed } = await recordReadings(context, job, [
         {
           quantity,
-          place: { key },
+          // What corrects the reading of one string, at one point, is a reading of that string and point.
+          place: before?.place ?? { key },
           value: typed.value,
           unit: typed.unit,
+          condition: before?.condition,
+          instrument: instrument ?? before?.instrument,
           ...(ownReason === undefined ? {} : { reason: ownReason }),
           ...correction,
         },
@@ -197,7 +202,12 @@ export async function undoStep(
   return { is: 'taken back', title: step.title, value: 'as it was before', alsoAs: undefined };
 }
 
-async function takeBack(context: TaskContext, job: Ulid, entry: Ulid, reason: string): Promise<Ulid[]> {
+export async function takeBack(
+  context: TaskContext,
+  job: Ulid,
+  entry: Ulid,
+  reason: string,
+): Promise<Ulid[]> {
   await withdrawEntry(context, job, entry, reason);
   const { entries } = await context.store.entries(job);
   // The withdrawal is the latest entry that names its target.
@@ -207,7 +217,7 @@ async function takeBack(context: TaskContext, job: Ulid, entry: Ulid, reason: st
   return withdrawal === undefined ? [] : [withdrawal.id];
 }
 
-function readingText(reading: StandingReading, unit: LengthUnit): string {
+export function readingText(reading: StandingReading, unit: LengthUnit): string {
   return readingQuantities[reading.quantity].dimension === 'length'
     ? lengthText(reading.value_si, unit, lengthKindOf(reading.quantity))
     : `${reading.asRead.value} ${reading.asRead.unit}`;

@@ -1,0 +1,45 @@
+import type { FormEvent, ReactNode } from 'react';
+import { Sheet } from './dialog.tsx';
+
+interface Props {
+  readonly title: string;
+  /** Words of the button that keeps it. */
+  readonly keep: string;
+  readonly canKeep?: boolean;
+  /** What went wrong at the last try. */
+  readonly problem?: string | undefined;
+  /** Further ways out, beside keep and close. */
+  readonly more?: ReactNode;
+  readonly onKeep: () => void;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+/** A form above the page: the problem, the fields, then keep or close. */
+export function FormSheet({ title, keep, canKeep = true, problem, more, onKeep, onClose, children }: Props) {
+  function submit(event: FormEvent): void {
+    event.preventDefault();
+    if (canKeep) onKeep();
+  }
+  return (
+    <Sheet title={title} isOpen onClose={onClose}>
+      <form onSubmit={submit}>
+        {problem !== undefined && (
+          <p role="alert" className="notice bad">
+            ▲ {problem}
+          </p>
+        )}
+        {children}
+        <div className="button-row">
+          <button type="submit" className="button strong" disabled={!canKeep}>
+            {keep}
+          </button>
+          {more}
+          <button type="button" className="button quiet" onClick={onClose}>
+            Close
+          </button>
+        </div>
+      </form>
+    </Sheet>
+  );
+}

@@ -1,0 +1,160 @@
+import { unitsForDimension, waysOfStating } from '@becket/journal';
+import { describeInstrument, withdrawEntry } from '@becket/tasks';
+import { useState } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { FormSheet } from '../../parts/form-sheet.tsx';
+import { useObservable } from '../../parts/observable.ts';
+import { SelectField } from '../../parts/select-field.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import {
+  type Instrument,
+  instrumentForm,
+  instrumentOf,
+  instrumentWords,
+  measuredDimensions,
+  statedWords,
+} from './instruments-state.ts';
+import './record-parts.css';
+import { unitWords } from './unit-words.ts';
+
+/** The measuring tools of this job: what each shows, how finely, and how far it may be off. */
+export function InstrumentsPlace() {
+  const { desk, job } = useDesk();
+  const [open, setOpen] = useState<Instrument | 'new'>();
+  const known = [...job.instruments.values()];
+  return (
+    <section aria-labelledby="instruments">
+      <h2 id="instruments">Instruments</h2>
+      <p>
+        A reading that names its instrument is worth what that instrument can tell: its smallest step, and
+        what is stated of it. Choose the one in hand where readings are entered.
+      </p>
+      {known.length === 0 && (
+        <p className="notice">
+          None is described yet: no uncertainty can be stated of a single reading then.
+        </p>
+      )}
+      <ul className="plain-list" aria-label="Instruments of this job">
+        {known.map((one) => (
+          <li key={one.instrument}>
+            <span>
+              <strong>{one.instrument}</strong> {instrumentWords(one)}
+              {one.usedFor !== undefined && <span className="faint">; {one.usedFor}</span>}
+            </span>
+            <span className="button-row">
+              <button
+                type="button"
+                className="button quiet"
+                aria-label={`Change ${one.instrument}`}
+                onClick={() => setOpen(one)}
+              >
+                Change
+              </button>
+              <button
+                type="button"
+                className="button quiet"
+                aria-label={`Take back ${one.instrument}`}
+                onClick={() =>
+                  void desk.run((context, id) => withdrawEntry(context, id, one.entry, 'taken back'))
+                }
+              >
+                Take back
+              </button>
+            </span>
+          </li>
+        ))}
+      </ul>
+      <button type="button" className="button" onClick={() => setOpen('new')}>
+        Describe an instrument
+      </button>
+      {open !== undefined && (
+        <InstrumentSheet before={open === 'new' ? undefined : open} onClose={() => setOpen(undefined)} />
+      )}
+    </section>
+  );
+}
+
+function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; onClose: () => void }) {
+  const { desk } = useDesk();
+  const { unit } = useSettings();
+  const problem = useObservable(desk.problem);
+  const [form, setForm] = useState(() => instrumentForm(before, unit));
+
+  async function keep(): Promise<void> {
+    const done = await desk.run(async (context, id) => describeInstrument(context, id, instrumentOf(form)));
+    if (done !== undefined) onClose();
+  }
+
+  return (
+    <FormSheet
+      title={before === undefined ? 'An instrument' : before.instrument}
+      keep="Keep the instrument"
+      problem={problem}
+      onKeep={() => void keep()}
+      onClose={onClose}
+    >
+      {before === undefined && (
+        <TextField
+          label="Its name in the shop"
+          hint="readings carry it, such as micrometer 1"
+          maxLength={120}
+          value={form.name}
+          onChange={(name) => setForm({ ...form, name })}
+        />
+      )}
+      <div className="row-form">
+        {before === undefined && (
+          <SelectField
+            label="What it measures"
+            value={form.measures}
+            onChange={(measures) =>
+              setForm({
+                ...form,
+                measures,
+                unit: measures === 'length' ? unit : unitsForDimension(measures)[0]!,
+              })
+            }
+            options={measuredDimensions}
+          />
+        )}
+        <SelectField
+          label="Unit it shows"
+          value={form.unit}
+          onChange={(next) => setForm({ ...form, unit: next })}
+          options={unitsForDimension(form.measures).map((value) => ({ value, words: unitWords(value) }))}
+        />
+        <TextField
+          label="Smallest step"
+          hint={`in ${unitWords(form.unit)}: the last digit, or the finest line`}
+          isNumber
+          value={form.resolution}
+          onChange={(resolution) => setForm({ ...form, resolution })}
+        />
+      </div>
+      <TextField
+        label="Stated uncertainty"
+        hint={`in ${unitWords(form.unit)}; empty when nothing is stated, which is not the same as none`}
+        isNumber
+        value={form.stated}
+        onChange={(stated) => setForm({ ...form, stated })}
+      />
+      {form.stated.trim() !== '' && (
+        <Choice
+          label="Stated as"
+          value={form.statedAs}
+          onChange={(statedAs) => setForm({ ...form, statedAs })}
+          options={waysOfStating.map((value) => ({ value, words: statedWords[value] }))}
+        />
+      )}
+      <TextField
+        label="What it is used for"
+        hint="may stay empty"
+        maxLength={200}
+        value={form.usedFor}
+        onChange={(usedFor) => setForm({ ...form, usedFor })}
+      />
+    </FormSheet>
+  );
+}

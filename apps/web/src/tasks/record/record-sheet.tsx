@@ -1,0 +1,36 @@
+import type { ReactNode } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { FormSheet } from '../../parts/form-sheet.tsx';
+import { useObservable } from '../../parts/observable.ts';
+import { ReasonField } from './reason-field.tsx';
+
+interface Props {
+  readonly title: string;
+  readonly keep: string;
+  readonly more?: ReactNode;
+  readonly onClose: () => void;
+  /** Gives back undefined when it failed: the sheet stays open then, with the problem in it. */
+  readonly onKeep: () => Promise<unknown>;
+  readonly children: ReactNode;
+}
+
+/** A form of the record: after the seal it asks for the reason. */
+export function RecordSheet({ onClose, onKeep, children, ...rest }: Props) {
+  const { desk } = useDesk();
+  const problem = useObservable(desk.problem);
+  return (
+    <FormSheet
+      {...rest}
+      problem={problem}
+      onClose={onClose}
+      onKeep={() =>
+        void onKeep().then((done) => {
+          if (done !== undefined) onClose();
+        })
+      }
+    >
+      {children}
+      <ReasonField />
+    </FormSheet>
+  );
+}

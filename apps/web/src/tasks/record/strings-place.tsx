@@ -1,0 +1,355 @@
+import { type Absence, type ReadingQuantityName, readingQuantities } from '@becket/journal';
+import { type KeyboardEvent, memo, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { hashOf } from '../../desk/route.ts';
+import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { Field } from '../../parts/field.tsx';
+import type { LengthUnit } from '../../parts/length-text.ts';
+import { useObservable } from '../../parts/observable.ts';
+import { SelectField } from '../../parts/select-field.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { InstrumentInHand } from './instrument-in-hand.tsx';
+import { inHandOf, instrumentInHand } from './instruments-state.ts';
+import { ReadBackBar } from './read-back-bar.tsx';
+import { ReasonField } from './reason-field.tsx';
+import './record-parts.css';
+import { queue, recordViewOf, takeBack, undoStep } from './record-state.ts';
+import { SectionChoice, useSection } from './section-choice.tsx';
+import {
+  commitString,
+  newStringRound,
+  pointsOf,
+  quantitiesIn,
+  type StringRound,
+  type StringRow,
+  stringQuantities,
+  stringReadingWords,
+  stringRows,
+  unitInHand,
+} from './strings-state.ts';
+import { unitWords } from './unit-words.ts';
+import { WoundDoubts } from './wound-doubts.tsx';
+
+/** String by string: each string of a unison on its own, at a named point, in a stated condition. Enter goes on. */
+export function StringsPlace() {
+  const { desk, job } = useDesk();
+  const { unit } = useSettings();
+  const [, select] = useSelectedKey();
+  const view = recordViewOf(desk.id);
+  const shown = useObservable(view);
+  const inHand = useObservable(inHandOf(desk.id));
+  const section = useSection();
+  const [wanted, setRound] = useState(newStringRound);
+  const inTurn = useRef(queue());
+  const active = useRef<string>(undefined);
+
+  const offered = useMemo(() => quantitiesIn(job, section), [job, section]);
+  // A section of wound strings has no plain wire: its first quantity is shown then.
+  const quantity = offered.includes(wanted.quantity) ? wanted.quantity : (offered[0] ?? 'wire-diameter');
+  const round = { ...wanted, quantity };
+  const rows = useMemo(() => stringRows(job, { section, quantity }), [job, section, quantity]);
+  const instrument = instrumentInHand(job, inHand, quantity);
+  const ownUnit = unitInHand(quantity, instrument, unit);
+  const readCount = rows.filter(({ readings, absence }) => readings.length > 0 || absence).length;
+
+  // The latest of everything, for handlers that stay the same so that rows need not be drawn again.
+  const latest = useRef({ rows, round, instrument, unit, reason: shown.reason });
+  latest.current = { rows, round, instrument, unit, reason: shown.reason };
+
+  const commit = useCallback(
+    (name: string, text: string) => {
+      const { rows: now, round: ownRound, instrument: held, unit: screenUnit, reason } = latest.current;
+      const row = now.find((one) => one.name === name);
+      if (row === undefined || text.trim() === '') return;
+      void inTurn.current(async () => {
+        const committed = await desk.run((context, id) =>
+          commitString(context, id, row, text, { round: ownRound, instrument: held, screenUnit, reason }),
+        );
+        if (committed === undefined) {
+          // What was refused comes back into its field, unless something else was typed there since.
+          const input = inputOf(name);
+          if (input !== null && input.value === '') input.value = text;
+          const title = `${name} ${readingQuantities[ownRound.quantity].label}`;
+          view.update({
+            readBack: { is: 'not saved', title, value: desk.problem.get() ?? '', alsoAs: undefined },
+          });
+          return;
+        }
+        const { steps } = view.get();
+        view.update({
+          readBack: committed.readBack,
+          steps: committed.step === undefined ? steps : [...steps.slice(-199), committed.step],
+        });
+      });
+    },
+    [desk, view],
+  );
+
+  useEffect(() => {
+    // A tablet that is laid aside keeps what was typed and not yet entered.
+    const keepTyped = () => {
+      const typing = document.activeElement;
+      if (document.visibilityState !== 'hidden' || !(typing instanceof HTMLInputElement)) return;
+      const name = typing.dataset.string;
+      if (name === undefined) return;
+      const text = typing.value;
+      typing.value = '';
+      commit(name, text);
+    };
+    document.addEventListener('visibilitychange', keepTyped);
+    return () => document.removeEventListener('visibilitychange', keepTyped);
+  }, [commit]);
+
+  const goOn = useCallback((name: string, direction: 1 | -1): boolean => {
+    const { rows: now } = latest.current;
+    const next = now[now.findIndex((one) => one.name === name) + direction];
+    if (next === undefined) return false;
+    inputOf(next.name)?.focus();
+    return true;
+  }, []);
+
+  const enter = useCallback(
+    (row: StringRow) => {
+      active.current = row.name;
+      select(row.key);
+    },
+    [select],
+  );
+
+  const takeOut = useCallback(
+    (row: StringRow, entry: string, words: string) => {
+      const title = `the taking back of ${words}, ${row.name}`;
+      void inTurn.current(async () => {
+        const reason = latest.current.reason.trim() || 'taken back while recording';
+        const entries = await desk.run((context, id) => takeBack(context, id, entry, reason));
+        if (entries === undefined) return;
+        view.update({
+          readBack: { is: 'taken back', title: row.name, value: words, alsoAs: undefined },
+          steps: [...view.get().steps.slice(-199), { title, entries }],
+        });
+      });
+    },
+    [desk, view],
+  );
+
+  const say = (answer: Absence) => {
+    if (active.current === undefined) return;
+    commit(active.current, answer);
+    goOn(active.current, 1);
+  };
+
+  const undo = () => {
+    const step = view.get().steps.at(-1);
+    if (step === undefined) return;
+    void inTurn.current(async () => {
+      const readBack = await desk.run((context, id) => undoStep(context, id, step, shown.reason));
+      if (readBack) view.update({ readBack, steps: view.get().steps.filter((one) => one !== step) });
+    });
+  };
+
+  if (job.sections.length === 0)
+    return <p className="notice">No section is described yet: strings are taken section by section.</p>;
+  return (
+    <section aria-labelledby="strings" className="strings-place">
+      <h2 id="strings">String by string</h2>
+      <SectionChoice />
+      <RoundFields round={round} offered={offered} onChange={setRound} />
+      <ReasonField />
+      {rows.length === 0 ? (
+        <p className="notice">How the notes of this section are strung is not described yet.</p>
+      ) : (
+        <>
+          <p data-strings role="status">
+            {readCount} of {rows.length} strings have their {readingQuantities[quantity].label}. Numbers are
+            read in {unitWords(ownUnit)}
+            {instrument === undefined ? '' : ` by ${instrument.instrument}`}; one typed with its unit keeps
+            it.
+          </p>
+          <ol className="string-rows" aria-label={`Strings of the section ${section}`}>
+            {rows.map((row) => (
+              <Row
+                key={row.name}
+                row={row}
+                quantity={quantity}
+                unit={unit}
+                onCommit={commit}
+                onGoOn={goOn}
+                onEnter={enter}
+                onTakeOut={takeOut}
+              />
+            ))}
+          </ol>
+          <WoundDoubts />
+        </>
+      )}
+      <ReadBackBar
+        readBack={shown.readBack}
+        canUndo={shown.steps.length > 0}
+        undoTitle={shown.steps.at(-1)?.title}
+        onUndo={undo}
+        onSay={say}
+      />
+    </section>
+  );
+}
+
+function inputOf(name: string): HTMLInputElement | null {
+  return document.querySelector(`input[data-string="${name}"]`);
+}
+
+const stringsChoices = [
+  { value: 'not said', words: 'not said' },
+  { value: 'on', words: 'on, at tension' },
+  { value: 'let down', words: 'let down' },
+  { value: 'off', words: 'off' },
+] as const;
+const surfaceChoices = [
+  { value: 'not said', words: 'not said' },
+  { value: 'bright', words: 'bright' },
+  { value: 'corroded', words: 'corroded' },
+  { value: 'cleaned', words: 'cleaned' },
+] as const;
+
+/** What holds for all readings taken now: quantity, instrument, point, state. */
+function RoundFields({
+  round,
+  offered,
+  onChange,
+}: {
+  round: StringRound;
+  offered: readonly ReadingQuantityName[];
+  onChange: (round: StringRound) => void;
+}) {
+  const { desk, job } = useDesk();
+  return (
+    <div className="fields">
+      <Field label="What is read">
+        {(ids) => (
+          <select
+            {...ids}
+            className="input"
+            value={round.quantity}
+            onChange={(event) =>
+              // A point on a wire is none on a pin.
+              onChange({ ...round, quantity: event.target.value as ReadingQuantityName, point: '' })
+            }
+          >
+            {Object.entries(stringQuantities).map(([group, quantities]) => (
+              <optgroup key={group} label={group}>
+                {(Object.keys(quantities) as ReadingQuantityName[])
+                  .filter((name) => offered.includes(name))
+                  .map((name) => (
+                    <option key={name} value={name}>
+                      {readingQuantities[name].label}
+                    </option>
+                  ))}
+              </optgroup>
+            ))}
+          </select>
+        )}
+      </Field>
+      <TextField
+        label="Point"
+        hint="near the bridge, in the middle …; may stay empty"
+        maxLength={120}
+        words={pointsOf(job, round.quantity)}
+        value={round.point}
+        onChange={(point) => onChange({ ...round, point })}
+      />
+      <SelectField
+        label="Strings"
+        value={round.strings}
+        onChange={(strings) => onChange({ ...round, strings })}
+        options={stringsChoices}
+      />
+      <SelectField
+        label="Wire"
+        value={round.surface}
+        onChange={(surface) => onChange({ ...round, surface })}
+        options={surfaceChoices}
+      />
+      <InstrumentInHand quantity={round.quantity} />
+      <p className="instruments-link">
+        <a
+          className="button quiet"
+          href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'instruments' })}
+        >
+          {job.instruments.size === 0 ? 'Describe an instrument' : 'Instruments'}
+        </a>
+      </p>
+    </div>
+  );
+}
+
+interface RowProps {
+  readonly row: StringRow;
+  readonly quantity: ReadingQuantityName;
+  readonly unit: LengthUnit;
+  readonly onCommit: (name: string, text: string) => void;
+  readonly onGoOn: (name: string, direction: 1 | -1) => boolean;
+  readonly onEnter: (row: StringRow) => void;
+  readonly onTakeOut: (row: StringRow, entry: string, words: string) => void;
+}
+
+const Row = memo(
+  function Row({ row, quantity, unit, onCommit, onGoOn, onEnter, onTakeOut }: RowProps) {
+    const { name, readings, ofNote, absence } = row;
+    function send(input: HTMLInputElement): void {
+      const text = input.value;
+      input.value = '';
+      onCommit(name, text);
+    }
+    function onKeyDown(event: KeyboardEvent<HTMLInputElement>): void {
+      const direction = { Enter: event.shiftKey ? -1 : 1, ArrowDown: 1, ArrowUp: -1 }[event.key];
+      if (event.key === 'Escape') event.currentTarget.value = '';
+      if (direction === undefined) return;
+      event.preventDefault();
+      const here = event.currentTarget;
+      // Leaving the field keeps what is in it; at the end of the section there is nowhere to go.
+      if (!onGoOn(name, direction as 1 | -1)) send(here);
+    }
+    return (
+      <li className="string-row" data-first={row.string === 1 || undefined}>
+        <strong className="string-name">{name}</strong>
+        <input
+          className="input"
+          data-string={name}
+          aria-label={`${name} ${readingQuantities[quantity].label}`}
+          placeholder={absence}
+          inputMode="decimal"
+          enterKeyHint="next"
+          autoComplete="off"
+          spellCheck={false}
+          onFocus={() => onEnter(row)}
+          onBlur={(event) => send(event.currentTarget)}
+          onKeyDown={onKeyDown}
+        />
+        <span className="string-readings">
+          {readings.map((reading) => {
+            const words = stringReadingWords(reading, unit);
+            return (
+              <button
+                key={reading.entry}
+                type="button"
+                className="button quiet string-reading"
+                aria-label={`Take back ${words}, ${name}`}
+                onClick={() => onTakeOut(row, reading.entry, words)}
+              >
+                {words} <span aria-hidden="true">×</span>
+              </button>
+            );
+          })}
+          {ofNote > 0 && row.string === 1 && <span className="faint">and {ofNote} of the note</span>}
+        </span>
+      </li>
+    );
+  },
+  (before, after) =>
+    before.quantity === after.quantity &&
+    before.unit === after.unit &&
+    before.row.name === after.row.name &&
+    before.row.ofNote === after.row.ofNote &&
+    before.row.absence === after.row.absence &&
+    before.row.readings.length === after.row.readings.length &&
+    before.row.readings.every(({ entry }, index) => entry === after.row.readings[index]?.entry),
+);

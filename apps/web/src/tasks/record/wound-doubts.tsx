@@ -1,0 +1,45 @@
+import { woundDoubts } from '@becket/tasks';
+import { useDeferredValue, useMemo } from 'react';
+import { hashOf } from '../../desk/route.ts';
+import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { useSection } from './section-choice.tsx';
+
+/**
+ * What the readings of the wound strings say against each other, where they are typed: of the note in hand in full, of
+ * the rest of the section as a count. It keeps nobody from going on.
+ */
+export function WoundDoubts() {
+  const { desk, job } = useDesk();
+  const { unit } = useSettings();
+  const [key] = useSelectedKey();
+  const chosen = useSection();
+  // Typing goes first: the check may come a moment later.
+  const settled = useDeferredValue(job);
+  const doubts = useMemo(() => woundDoubts(settled, { lengthUnit: unit }), [settled, unit]);
+  const section =
+    key === undefined
+      ? chosen
+      : job.sections.find(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey)?.section;
+  const own = doubts.find((one) => one.section === section)?.contradictions ?? [];
+  if (own.length === 0) return null;
+  const here = own.filter(({ keys }) => key !== undefined && keys.includes(key));
+  const rest = own.length - here.length;
+  return (
+    <div className="wound-doubts" role="status">
+      {here.map(({ check, keys, sentence }) => (
+        <p key={`${check}/${keys.join()}`}>
+          <span aria-hidden="true">◇ </span>
+          {sentence}
+        </p>
+      ))}
+      {rest > 0 && (
+        <p className="faint">
+          {here.length === 0 ? '' : 'Further: '}
+          {rest} {rest === 1 ? 'thing does' : 'things do'} not add up among the wound strings of this section;{' '}
+          <a href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'lengths' })}>see Lengths</a>.
+        </p>
+      )}
+    </div>
+  );
+}
