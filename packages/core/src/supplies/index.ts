@@ -11,3 +11,23 @@ export { inCash } from './cash-rounding.ts';
 export { type EstimateTotals, estimateTotals, type PricedLine } from './estimate-totals.ts';
 export { priceOfQuantity, priceOfTime, roundedRatio } from './exact-price.ts';
 export { type TaxClass, type TaxedAmount, type TaxedTotal, taxedTotal } from './tax.ts';
+
+// Wire, coils and pins to buy
+
+export { type CoilsToBuy, coilsToBuy, type WireAsSold } from './coils.ts';
+export {
+  type CountNeed,
+  type PacksToBuy,
+  type PinAllowance,
+  packsToBuy,
+  pinsNeeded,
+  STARTING_PIN_ALLOWANCE,
+} from './pin-count.ts';
+export {
+  STARTING_WIRE_ALLOWANCE,
+  type WireAllowance,
+  type WireNeed,
+  wireLength,
+  wireMass,
+  wireNeed,
+} from './wire-quantity.ts';
