@@ -1,7 +1,9 @@
 import type { Section } from '@becket/journal';
 import { scaleLinear, scaleLog } from 'd3-scale';
 import { line } from 'd3-shape';
-import { type PointerEvent, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import '../parts/chart.css';
+import { type PointerEvent, useMemo } from 'react';
+import { useWidth } from '../parts/use-width.ts';
 
 interface Point {
   readonly key: number;
@@ -33,17 +35,7 @@ const edge = { top: 58, right: 14, bottom: 34, left: 62 };
 /** Figures of the strings against the key, with sections and breaks. Drawn at its own size, so that words stay readable. */
 export function CompassChart(props: Props) {
   const { title, axis, scale, basis, points, firstKey, lastKey, sections, selected, onSelect } = props;
-  const frame = useRef<HTMLElement>(null);
-  const [width, setWidth] = useState(760);
-  useLayoutEffect(() => {
-    const element = frame.current;
-    if (element === null) return;
-    const measure = () => setWidth(Math.max(300, Math.round(element.clientWidth)));
-    measure();
-    const observer = new ResizeObserver(measure);
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, []);
+  const [frame, width] = useWidth<HTMLElement>();
 
   const x = useMemo(
     () =>

@@ -1,12 +1,14 @@
 import { noteName } from '@becket/core';
 import { pinFeels, type StandingReading } from '@becket/journal';
-import { recordReadings, withdrawEntry } from '@becket/tasks';
-import { type FormEvent, useRef, useState } from 'react';
+import { pinTorqueMap, recordReadings, withdrawEntry } from '@becket/tasks';
+import { type FormEvent, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { ReasonHere } from './reason-here.tsx';
+import { TorqueFindings } from './torque-findings.tsx';
 import {
   conditionWords,
   newTorqueForm,
@@ -22,11 +24,36 @@ import {
 /** Torque pin by pin: typed by hand or by the wrench, Enter goes on; below it what the block says so far. */
 export function TorquePlace() {
   const { job } = useDesk();
+  const { unit } = useSettings();
+  const [stage, setStage] = useState<TorqueForm['stage']>('as found');
+  const [chosen, setChosen] = useState<string>();
+  const [wanted, setWanted] = useState<{ key: number; string: number }>();
   const readings = job.readings.filter(({ quantity }) => quantity === 'pin-torque');
+  const settled = useDeferredValue(job);
+  const map = useMemo(() => pinTorqueMap(settled, { stage }), [settled, stage]);
+  const isStrung = readings.some((one) => one.stage === 'as strung');
   return (
     <section aria-labelledby="torque">
       <h2 id="torque">Pin torque</h2>
-      <TorqueEntry />
+      <TorqueEntry wanted={wanted} />
+      {isStrung && (
+        <Choice
+          label="Show the block"
+          value={stage}
+          onChange={setStage}
+          options={[
+            { value: 'as found', words: 'as found' },
+            { value: 'as strung', words: 'newly strung' },
+          ]}
+        />
+      )}
+      <TorqueFindings
+        map={map}
+        unit={unit}
+        chosen={chosen}
+        onChoose={({ name }) => setChosen(name)}
+        onRead={setWanted}
+      />
       <TorqueReadings readings={readings} />
     </section>
   );
@@ -39,7 +66,7 @@ interface Kept {
   readonly question: string | undefined;
 }
 
-function TorqueEntry() {
+function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | undefined }) {
   const { desk, job } = useDesk();
   const [form, setForm] = useState<TorqueForm>(() => newTorqueForm(job.piano?.firstKey ?? 1));
   const [reason, setReason] = useState('');
@@ -49,6 +76,17 @@ function TorqueEntry() {
   const field = useRef<HTMLInputElement>(null);
   const take = (change: Partial<TorqueForm>) => setForm((now) => ({ ...now, ...change }));
   const last = kept.at(-1);
+
+  useEffect(() => {
+    if (wanted === undefined) return;
+    setForm((now) => ({
+      ...now,
+      note: noteName(wanted.key),
+      string: wanted.string as TorqueForm['string'],
+    }));
+    field.current?.focus();
+    field.current?.scrollIntoView({ block: 'center' });
+  }, [wanted]);
 
   async function keep(event: FormEvent): Promise<void> {
     event.preventDefault();
