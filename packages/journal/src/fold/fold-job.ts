@@ -1,7 +1,11 @@
 import { type Entry, isKnownFact, type UnknownFact } from '../entry.ts';
 import { type Fact, type FactOf, isAsFoundFact } from '../facts/index.ts';
+import { amendmentOf } from './amendment.ts';
+import { foldFurther } from './fold-further.ts';
+import { keepFold, longestKnownFold } from './folds-known.ts';
 import type { Amendment, Job, Section, Standing, StandingReading, UnisonDescription } from './job.ts';
 import { compareEntries } from './order.ts';
+import { standing } from './standing.ts';
 
 /**
  * The state of a job from its entries.
@@ -11,7 +15,32 @@ import { compareEntries } from './order.ts';
  * Throws: RangeError when there is no entry, or when entries of several jobs are mixed.
  */
 export function foldJob(entries: Iterable<Entry>): Job {
-  const ordered = uniqueInOrder(entries);
+  const list = [...entries];
+  const known = longestKnownFold(list);
+  if (known?.entries.length === list.length) return known.job;
+  const further = list.slice(known?.entries.length ?? 0);
+  let job = further.length > quickFurther ? undefined : known?.job;
+  let last = known?.last;
+  for (const entry of further) {
+    if (job === undefined || last === undefined) break;
+    const isNext = entry.job === job.id && compareEntries(last, entry) < 0;
+    job = isNext ? foldFurther(job, entry) : undefined;
+    last = entry;
+  }
+  if (job === undefined || last === undefined) {
+    const ordered = uniqueInOrder(list);
+    job = foldAnew(ordered);
+    last = ordered.at(-1)!;
+  }
+  keepFold({ entries: list, last, job });
+  return job;
+}
+
+/** More entries than this at once, such as a table brought in, are folded anew: each step copies the lists it adds to. */
+const quickFurther = 20;
+
+/** The same without looking at what was folded before. */
+export function foldAnew(ordered: readonly Entry[]): Job {
   const first = ordered[0];
   if (first === undefined)
     throw new RangeError('Cannot fold a job without entries: one job-opened entry is needed, none was found');
@@ -210,10 +239,6 @@ export function foldJob(entries: Iterable<Entry>): Job {
   };
 }
 
-function standing<F>(entry: Entry, fact: F): Standing<F> {
-  return { ...fact, entry: entry.id, step: entry.step, at: entry.at, by: entry.by };
-}
-
 function uniqueInOrder(entries: Iterable<Entry>): Entry[] {
   const byId = new Map<string, Entry>();
   for (const entry of entries) byId.set(entry.id, entry);
@@ -249,10 +274,10 @@ function targetOf(fact: Fact): string | undefined {
 
 function noteAmendment(entry: Entry<Fact>, ordered: readonly Entry[], amendments: Amendment[]): void {
   const { fact } = entry;
-  const target = fact.kind === 'withdrawn' ? ordered.find((other) => other.id === fact.entry)?.fact : fact;
-  if (target === undefined || !isAsFoundFact(target)) return;
-  const reason = 'reason' in fact ? fact.reason : undefined;
-  amendments.push({ entry: entry.id, at: entry.at, by: entry.by, reason, kind: fact.kind });
+  const withdrawn =
+    fact.kind === 'withdrawn' ? ordered.find((other) => other.id === fact.entry)?.fact : undefined;
+  const amendment = amendmentOf(entry, withdrawn);
+  if (amendment !== undefined) amendments.push(amendment);
 }
 
 /** A photo of the piano as found that is said to show something else leaves the sealed record: that amends it too. */
