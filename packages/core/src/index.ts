@@ -3,6 +3,7 @@ export * from './pins/index.ts';
 export * from './pitch/index.ts';
 export * from './rescale/index.ts';
 export * from './scale/index.ts';
+export * from './sound/index.ts';
 export * from './strings/index.ts';
 export * from './supplies/index.ts';
 export * from './tables/index.ts';
