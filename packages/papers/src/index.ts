@@ -2,6 +2,7 @@
 export { asFoundRecordPaper } from './as-found-record/as-found-record-paper.ts';
 export { bassStringOrderPaper } from './bass-string-order/bass-string-order-paper.ts';
 export type { PaperOptions } from './every-paper/paper-options.ts';
+export { placeInWords } from './every-paper/place-in-words.ts';
 export type { LengthUnit } from './figures/lengths.ts';
 export type {
   Block,

@@ -71,8 +71,8 @@ export const changeAnsweredSchema = z.object({
 export const hoursWorkedSchema = z.object({
   kind: z.literal('hours-worked'),
   v: z.literal(1),
-  /** Id of the labour line. */
-  step: z.string().min(1).max(80),
+  /** Id of the labour line. Not `step`: an entry has its own. */
+  labourStep: z.string().min(1).max(80),
   minutes: z.int().positive().max(100_000),
   on: z.iso.date().optional(),
   /** True when the step is finished: only then is its time learned from. */

@@ -1,0 +1,202 @@
+import { currencyDigits, type EstimateTotals, estimateTotals } from '@becket/core';
+import {
+  estimateStanding,
+  type Fact,
+  type FactOf,
+  type Job,
+  type MadeEstimate,
+  type Ulid,
+} from '@becket/journal';
+import { addFacts, readJob, type TaskContext } from '../context.ts';
+import { STARTING_LABOUR_STEPS } from './labour-steps.ts';
+
+/** A version of the estimate as a person gives it; its number follows from the versions before it. */
+export type EstimateToMake = Omit<FactOf<'estimate-made'>, 'kind' | 'v' | 'version'>;
+
+/** What came of a command about the estimate. */
+export interface EstimateOutcome {
+  readonly job: Job;
+  readonly entry: Ulid;
+  /** What the person should know, although it was done; each a sentence. */
+  readonly said: readonly string[];
+}
+
+/**
+ * Makes a further version of the estimate. Nothing of an earlier one is changed, and no answer carries over.
+ *
+ * Throws: RangeError when the currency is not one, two lines have one id, an amount is too large to add up exactly, or it
+ * would be valid until before today. Nothing is stored then.
+ */
+export async function makeEstimate(
+  context: TaskContext,
+  job: Ulid,
+  estimate: EstimateToMake,
+): Promise<EstimateOutcome & { readonly version: number; readonly totals: EstimateTotals }> {
+  const state = await readJob(context, job);
+  currencyDigits(estimate.currency);
+  const totals = estimateTotals(estimate);
+  const today = context.now().toISOString().slice(0, 10);
+  if (estimate.validUntil !== undefined && estimate.validUntil < today)
+    throw new RangeError(
+      `Cannot make this estimate: a last day of validity from ${today} on is needed, ${estimate.validUntil} was found. Choose a later day, or leave it out.`,
+    );
+  const { latest, accepted } = estimateStanding(state);
+  const version = (latest?.version ?? 0) + 1;
+  const said = [
+    ...(latest !== undefined && latest.currency !== estimate.currency
+      ? [`This version is in ${estimate.currency}; version ${latest.version} was in ${latest.currency}.`]
+      : []),
+    ...(accepted === undefined
+      ? []
+      : [
+          `Version ${accepted.estimate.version} was accepted by ${accepted.answer.name} on ${accepted.answer.on}; that holds for it alone, and this version needs an answer of its own.`,
+        ]),
+  ];
+  return {
+    ...(await addOne(context, job, { kind: 'estimate-made', v: 1, version, ...estimate }, said)),
+    version,
+    totals,
+  };
+}
+
+/** What the customer said, as a person gives it. */
+export type AnswerToEstimate = Omit<FactOf<'estimate-answered'>, 'kind' | 'v'> & {
+  /** Set to say that an older version than the last is meant. */
+  readonly isOlderVersionMeant?: boolean | undefined;
+};
+
+/**
+ * Keeps what the customer said to a version of the estimate. A later answer to the same version stands in place of an
+ * earlier one.
+ *
+ * Throws: RangeError when there is no such version, when it is not the last one and nobody said that it is meant, when a
+ * conditional line is not one of that version, or when lines are agreed with an estimate that is declined. Nothing is
+ * stored then.
+ */
+export async function answerEstimate(
+  context: TaskContext,
+  job: Ulid,
+  { isOlderVersionMeant = false, ...answer }: AnswerToEstimate,
+): Promise<EstimateOutcome> {
+  const state = await readJob(context, job);
+  const estimate = state.estimates.find(({ entry }) => entry === answer.estimate);
+  if (estimate === undefined)
+    throw new RangeError(
+      `Cannot keep this answer: a version of this job's estimate is needed${versionsInWords(state.estimates)}, none of that id was found. Choose a version.`,
+    );
+  const latest = state.estimates.at(-1)!;
+  if (estimate !== latest && !isOlderVersionMeant)
+    throw new RangeError(
+      `Cannot keep this answer: version ${latest.version} is the last, and an answer to version ${estimate.version} was found. Answer version ${latest.version}, or say that the older one is meant.`,
+    );
+  requireConditionalLines(estimate, answer.conditionalLines);
+  if (answer.answer === 'declined' && answer.conditionalLines.length > 0)
+    throw new RangeError(
+      `Cannot keep this answer: conditional lines can only be agreed with an estimate that is accepted, ${answer.conditionalLines.length} were found with one that is declined. Leave them out.`,
+    );
+  const before = state.estimateAnswers.findLast(({ estimate: id }) => id === estimate.entry);
+  const said = [
+    ...(answer.answer === 'accepted' && estimate.validUntil !== undefined && answer.on > estimate.validUntil
+      ? [`The estimate was valid until ${estimate.validUntil}; it was accepted on ${answer.on}.`]
+      : []),
+    ...(before === undefined
+      ? []
+      : [`This stands in place of the answer of ${before.on}: ${before.answer} by ${before.name}.`]),
+    ...(estimate === latest
+      ? []
+      : [`This answers version ${estimate.version}; version ${latest.version} was made after it.`]),
+  ];
+  return addOne(context, job, { kind: 'estimate-answered', v: 1, ...answer }, said);
+}
+
+function requireConditionalLines({ lines, version }: MadeEstimate, ids: readonly string[]): void {
+  const conditional = lines.filter(({ ifFound }) => ifFound !== undefined).map(({ id }) => id);
+  const strange = ids.find((id) => !conditional.includes(id));
+  if (strange !== undefined)
+    throw new RangeError(
+      `Cannot keep this answer: conditional lines of version ${version} are needed (${conditional.join(', ') || 'it has none'}), '${strange}' was found. Choose among them.`,
+    );
+  if (new Set(ids).size < ids.length)
+    throw new RangeError(
+      'Cannot keep this answer: each conditional line is needed once, one was found twice. Leave it out once.',
+    );
+}
+
+function versionsInWords(estimates: readonly MadeEstimate[]): string {
+  return estimates.length === 0
+    ? ', and none was made yet'
+    : ` (${estimates.map(({ version }) => version).join(', ')})`;
+}
+
+/** What the customer said to a line of the change order, as a person gives it. */
+export type AnswerToChange = Omit<FactOf<'change-answered'>, 'kind' | 'v'>;
+
+/**
+ * Keeps what the customer said to one line of the change order. A later answer stands in place of an earlier one.
+ *
+ * Throws: RangeError when there is no such line. Nothing is stored then.
+ */
+export async function answerChange(
+  context: TaskContext,
+  job: Ulid,
+  answer: AnswerToChange,
+): Promise<EstimateOutcome> {
+  const state = await readJob(context, job);
+  const damage = state.damages.find(({ entry }) => entry === answer.damage);
+  if (damage === undefined)
+    throw new RangeError(
+      `Cannot keep this answer: a line of this job's change order is needed, none of that id was found among ${state.damages.length}. Look at the change order again.`,
+    );
+  const before = state.changeAnswers.find((one) => one.damage === answer.damage);
+  const said = [
+    ...(answer.answer === 'agreed' && damage.priceMinorUnits === undefined
+      ? ['This was agreed before anybody priced it: tell the customer the price before the work is done.']
+      : []),
+    ...(before === undefined
+      ? []
+      : [`This stands in place of the answer of ${before.on}: ${before.answer} by ${before.name}.`]),
+  ];
+  return addOne(context, job, { kind: 'change-answered', v: 1, ...answer }, said);
+}
+
+/** Time that a step took, as a person gives it. */
+export type HoursToRecord = Omit<FactOf<'hours-worked'>, 'kind' | 'v'>;
+
+/**
+ * Notes time that a step of labour took. It adds to what was noted of the step before.
+ *
+ * Throws: RangeError when the step is neither a labour line of one of the job's estimates nor one of the usual steps: time
+ * under a slip of the pen would never be learned from. Nothing is stored then.
+ */
+export async function recordHours(
+  context: TaskContext,
+  job: Ulid,
+  hours: HoursToRecord,
+): Promise<EstimateOutcome> {
+  const state = await readJob(context, job);
+  const steps = new Set([
+    ...STARTING_LABOUR_STEPS.map(({ id }) => id),
+    ...state.estimates.flatMap(({ lines }) =>
+      lines.filter(({ group }) => group === 'labour').map(({ id }) => id),
+    ),
+  ]);
+  if (!steps.has(hours.labourStep))
+    throw new RangeError(
+      `Cannot note this time: a step of the work is needed (${[...steps].join(', ')}), '${hours.labourStep}' was found. Choose one, or add it to the estimate as a line of labour first.`,
+    );
+  const wasFinished = state.hoursWorked.some(
+    ({ labourStep, isFinished }) => labourStep === hours.labourStep && isFinished,
+  );
+  const said = wasFinished ? ['This step was said to be finished before; the time is added to it.'] : [];
+  return addOne(context, job, { kind: 'hours-worked', v: 1, ...hours }, said);
+}
+
+async function addOne(
+  context: TaskContext,
+  job: Ulid,
+  fact: Fact,
+  said: readonly string[],
+): Promise<EstimateOutcome> {
+  const { entries, job: changed } = await addFacts(context, job, [fact]);
+  return { job: changed, entry: entries[0]!.id, said };
+}
