@@ -43,6 +43,7 @@ export {
   readingQuantities,
   readingQuantityNames,
 } from './facts/reading-quantities.ts';
+export { type ProposedNote, proposedOrigins } from './facts/scale-proposed.ts';
 export { frontTerminations, windings } from './facts/section-described.ts';
 export type { StringPlace } from './facts/wire-path.ts';
 // A job as a file

@@ -24,6 +24,7 @@ import {
 import { platePartSchema } from './plate-part.ts';
 import { readingSchema } from './reading.ts';
 import { sampleKeptSchema } from './sample-kept.ts';
+import { scaleChosenSchema, scaleProposedSchema } from './scale-proposed.ts';
 import { sectionDescribedSchema } from './section-described.ts';
 import { sizeStampSchema } from './size-stamp.ts';
 import { softPartSchema } from './soft-part.ts';
@@ -63,6 +64,8 @@ export const factSchema = z.discriminatedUnion('kind', [
   estimateAnsweredSchema,
   changeAnsweredSchema,
   hoursWorkedSchema,
+  scaleProposedSchema,
+  scaleChosenSchema,
   readingsImportedSchema,
   withdrawnSchema,
 ]);

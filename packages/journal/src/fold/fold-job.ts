@@ -77,6 +77,8 @@ export function foldAnew(ordered: readonly Entry[]): Job {
   const estimateAnswers: Standing<FactOf<'estimate-answered'>>[] = [];
   const changeAnswers = new Map<string, Standing<FactOf<'change-answered'>>>();
   const hoursWorked: Standing<FactOf<'hours-worked'>>[] = [];
+  const proposals: Standing<FactOf<'scale-proposed'>>[] = [];
+  let chosenScale: Job['chosenScale'];
   let pinPolicy: Job['pinPolicy'];
   let pinLimits: Job['pinLimits'];
   const unknownEntries: Entry<UnknownFact>[] = [];
@@ -190,6 +192,12 @@ export function foldAnew(ordered: readonly Entry[]): Job {
       case 'hours-worked':
         hoursWorked.push(standing(entry, fact));
         break;
+      case 'scale-proposed':
+        proposals.push(standing(entry, fact));
+        break;
+      case 'scale-chosen':
+        chosenScale = standing(entry, fact);
+        break;
       case 'withdrawn':
         break;
     }
@@ -231,6 +239,8 @@ export function foldAnew(ordered: readonly Entry[]): Job {
     estimateAnswers,
     changeAnswers: [...changeAnswers.values()],
     hoursWorked,
+    proposals,
+    chosenScale,
     amendments,
     unknownEntries,
     withdrawnEntries,

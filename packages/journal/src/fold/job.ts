@@ -81,6 +81,10 @@ export interface Job {
   /** One for each line of the change order that has an answer: the latest. */
   readonly changeAnswers: readonly Standing<FactOf<'change-answered'>>[];
   readonly hoursWorked: readonly Standing<FactOf<'hours-worked'>>[];
+  /** Scales that might be strung, in journal order. */
+  readonly proposals: readonly Standing<FactOf<'scale-proposed'>>[];
+  /** Which scale is strung; undefined until somebody has chosen. */
+  readonly chosenScale: Standing<FactOf<'scale-chosen'>> | undefined;
   readonly amendments: readonly Amendment[];
   /** Entries of a kind or version this program does not know: kept, and shown as such. */
   readonly unknownEntries: readonly Entry<UnknownFact>[];
