@@ -1,8 +1,9 @@
 import { loopMap } from '@becket/journal';
 import { type KeyboardEvent, useMemo, useRef, useState } from 'react';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
-import { Choice } from '../../parts/choice.tsx';
+import { useSettings } from '../../desk/use-device.ts';
 import { useObservable } from '../../parts/observable.ts';
+import { TextField } from '../../parts/text-field.tsx';
 import {
   keepAction,
   type LoopAction,
@@ -11,22 +12,28 @@ import {
   loopStepsOf,
   loopStrings,
   loopWithNext,
+  notKnown,
+  numberPinsFrom,
+  sayOfWire,
   tapOn,
   tie,
   undoLoopStep,
+  type WireForm,
+  wireFormOf,
 } from './loops-state.ts';
 import { ReasonField, useSaidReason } from './reason-field.tsx';
 import './record-parts.css';
-import { queue, recordViewOf } from './record-state.ts';
+import { RecordSheet } from './record-sheet.tsx';
+import { queue } from './record-state.ts';
+import { SectionChoice, useSection } from './section-choice.tsx';
 
 /** Which strings share a wire, section by section: tapped, or typed by letter. */
 export function LoopsPlace() {
-  const { desk, job } = useDesk();
-  const view = recordViewOf(desk.id);
-  const shown = useObservable(view);
-  const section = shown.section ?? job.sections[0]?.section;
+  const { job } = useDesk();
+  const section = useSection();
   const strings = useMemo(() => loopStrings(job, section), [job, section]);
-  const { sections, questions } = useMemo(() => loopMap(job), [job]);
+  const { unit } = useSettings();
+  const { sections, questions } = useMemo(() => loopMap(job, { lengthUnit: unit }), [job, unit]);
   const own = sections.find((one) => one.section === section);
   const asked = questions.filter((one) => one.section === section || one.section === undefined);
 
@@ -41,12 +48,7 @@ export function LoopsPlace() {
         <p className="notice">No section is described yet: strings are taken section by section.</p>
       ) : (
         <>
-          <Choice
-            label="Section"
-            value={section ?? ''}
-            onChange={(name) => view.update({ section: name })}
-            options={job.sections.map((one) => ({ value: one.section, words: one.section }))}
-          />
+          <SectionChoice />
           <ReasonField />
           {own !== undefined && (
             <p data-loops role="status">
@@ -55,11 +57,12 @@ export function LoopsPlace() {
           )}
           {asked.length > 0 && (
             <ul className="plain-list" aria-label="Questions">
-              {asked.map(({ kind, sentence }) => (
+              {asked.map(({ kind, sentence, noted }) => (
                 <li key={`${kind}/${sentence}`}>
                   <span>
                     <span aria-hidden="true">? </span>
                     {sentence}
+                    {noted !== undefined && <strong> Noted of it: {noted}.</strong>}
                   </span>
                 </li>
               ))}
@@ -94,6 +97,7 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
   );
   const [at, setAt] = useState(start);
   const [chosen, setChosen] = useState<number>();
+  const [isWireOpen, setWireOpen] = useState(false);
   const board = useRef<HTMLDivElement>(null);
   const inTurn = useRef(queue());
   // A key pressed before the last one was kept must see the strings as that one left them.
@@ -106,18 +110,23 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
     if (isFocused) board.current?.querySelector<HTMLElement>(`[data-index="${index}"]`)?.focus();
   }
 
-  function act(make: (strings: readonly LoopString[], index: number) => LoopAction | undefined): void {
+  type Make = (strings: readonly LoopString[], index: number) => LoopAction | undefined;
+  /** Gives back undefined when there was nothing to keep, or it could not be kept. */
+  function act(make: Make): Promise<LoopAction | undefined> {
     const isFocused = board.current?.contains(document.activeElement) === true;
-    void inTurn.current(async () => {
+    return inTurn.current(async () => {
       const { strings: now, at: here } = latest.current;
-      const action = make(now, here);
-      if (action === undefined) return;
-      const step = await desk.run((context, id) => keepAction(context, id, action, { at: here, said }));
-      if (step === undefined) return;
+      let action: LoopAction | undefined;
+      const step = await desk.run(async (context, id) => {
+        action = make(now, here);
+        return action && keepAction(context, id, action, { at: here, said });
+      });
+      if (step === undefined || action === undefined) return undefined;
       const kept = loopStepsOf(desk.id);
       kept.set([...kept.get().slice(-199), step]);
       setChosen(undefined);
       goTo(action.next, isFocused);
+      return action;
     });
   }
 
@@ -138,17 +147,18 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
     goTo(index, false);
     select(strings[index]?.key);
     const tapped = tapOn(strings, chosen, index);
-    if (tapped.do === 'join') act(() => tapped.action);
+    if (tapped.do === 'join') void act(() => tapped.action);
     else setChosen(tapped.do === 'choose' ? index : undefined);
   }
 
   function onKeyDown(event: KeyboardEvent): void {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const step = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: 3, ArrowUp: -3, Home: -999, End: 999 }[event.key];
-    const letter = { l: loopWithNext, t: tie, f: loopOnFrom }[event.key.toLowerCase()];
+    const letter = { l: loopWithNext, t: tie, f: loopOnFrom, '?': notKnown }[event.key.toLowerCase()];
     if (step !== undefined) goTo(Math.min(strings.length - 1, Math.max(0, latest.current.at + step)), true);
-    else if (letter !== undefined) act(letter);
+    else if (letter !== undefined) void act(letter);
     else if (event.key.toLowerCase() === 'u') undo();
+    else if (event.key.toLowerCase() === 'w') setWireOpen(true);
     else return;
     event.preventDefault();
   }
@@ -174,12 +184,14 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
                     data-asked={asked.has(`${one.key}/${one.string}`) || undefined}
                     tabIndex={index === at ? 0 : -1}
                     aria-pressed={index === chosen}
-                    aria-label={`${one.name}: ${wireWords(one)}`}
+                    aria-label={`${one.name}: ${spokenWire(one)}`}
                     onFocus={() => goTo(index, false)}
                     onClick={() => tap(index)}
                   >
                     <strong>{one.string}</strong>
                     <small>{wireWords(one)}</small>
+                    {one.path?.hitchPin !== undefined && <small>pin {pinWords(one)}</small>}
+                    {one.path?.note !== undefined && <small>noted</small>}
                   </button>
                 ),
               )}
@@ -190,26 +202,120 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
       <div className="loop-bar">
         {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
         <p aria-live="polite">
-          <strong>{here?.name}</strong> {here === undefined ? '' : wireWords(here)}
+          <strong>{here?.name}</strong> {here === undefined ? '' : spokenWire(here)}
           {steps.length > 0 && <span className="faint">. Last: {steps.at(-1)?.title}</span>}
         </p>
         <div className="button-row">
-          <button type="button" className="button" onClick={() => act(loopWithNext)}>
+          <button type="button" className="button" onClick={() => void act(loopWithNext)}>
             Loop with next <kbd className="wide-only">L</kbd>
           </button>
-          <button type="button" className="button" onClick={() => act(tie)}>
+          <button type="button" className="button" onClick={() => void act(tie)}>
             Tied <kbd className="wide-only">T</kbd>
           </button>
-          <button type="button" className="button" onClick={() => act(loopOnFrom)}>
+          <button type="button" className="button" onClick={() => void act(loopOnFrom)}>
             Loop on from here <kbd className="wide-only">F</kbd>
+          </button>
+          <button type="button" className="button" onClick={() => void act(notKnown)}>
+            Unknown <kbd className="wide-only">?</kbd>
+          </button>
+          <button type="button" className="button" onClick={() => setWireOpen(true)}>
+            This wire <kbd className="wide-only">W</kbd>
           </button>
           <button type="button" className="button quiet" disabled={steps.length === 0} onClick={undo}>
             Undo <kbd className="wide-only">U</kbd>
           </button>
         </div>
       </div>
+      {isWireOpen && here !== undefined && (
+        <WireSheet
+          string={here}
+          onClose={() => setWireOpen(false)}
+          onKeep={(form) => act((now, index) => now[index] && sayOfWire(now[index], form, index))}
+          onNumber={(form) => act((now, index) => numberPinsFrom(now, index, form.hitchPin))}
+        />
+      )}
     </>
   );
+}
+
+/** Where one wire turns, and what is odd about it. */
+function WireSheet({
+  string,
+  onClose,
+  onKeep,
+  onNumber,
+}: {
+  string: LoopString;
+  onClose: () => void;
+  onKeep: (form: WireForm) => Promise<unknown>;
+  onNumber: (form: WireForm) => Promise<unknown>;
+}) {
+  const [form, setForm] = useState(() => wireFormOf(string));
+  const close = (done: unknown) => {
+    if (done !== undefined) onClose();
+  };
+  const repair = "a predecessor's repair";
+  return (
+    <RecordSheet
+      title={`The wire of ${string.name}: ${wireWords(string)}`}
+      keep="Keep the wire"
+      onClose={onClose}
+      onKeep={() => onKeep(form)}
+      more={
+        <button type="button" className="button" onClick={() => void onNumber(form).then(close)}>
+          Number the pins on from here
+        </button>
+      }
+    >
+      <div className="row-form">
+        <TextField
+          label="Hitch pin"
+          hint="its number along the section, or a name of its own"
+          maxLength={40}
+          value={form.hitchPin}
+          onChange={(hitchPin) => setForm({ ...form, hitchPin })}
+        />
+        <TextField
+          label="Second hitch pin"
+          hint="where the wire lies round two"
+          maxLength={40}
+          value={form.otherHitchPin}
+          onChange={(otherHitchPin) => setForm({ ...form, otherHitchPin })}
+        />
+      </div>
+      <TextField
+        label="Note"
+        hint="what is odd about it"
+        maxLength={300}
+        value={form.note}
+        onChange={(note) => setForm({ ...form, note })}
+      />
+      <p>
+        <button
+          type="button"
+          className="button quiet"
+          onClick={() =>
+            setForm({ ...form, note: form.note.trim() === '' ? repair : `${form.note.trim()}; ${repair}` })
+          }
+        >
+          It is a predecessor's repair
+        </button>
+      </p>
+    </RecordSheet>
+  );
+}
+
+const pinWords = ({ path }: LoopString): string =>
+  [path?.hitchPin, path?.otherHitchPin].filter((pin) => pin !== undefined).join(' and ');
+
+/** All that is said of the wire of a string, in one line. */
+function spokenWire(string: LoopString): string {
+  const { path } = string;
+  return [
+    wireWords(string),
+    ...(path?.hitchPin === undefined ? [] : [`hitch pin ${pinWords(string)}`]),
+    ...(path?.note === undefined ? [] : [path.note]),
+  ].join(', ');
 }
 
 function wireWords({ joined, withString }: LoopString): string {

@@ -7,6 +7,9 @@ import {
   loopOnFrom,
   loopStrings,
   loopWithNext,
+  notKnown,
+  numberPinsFrom,
+  sayOfWire,
   tapOn,
   tie,
   undoLoopStep,
@@ -91,6 +94,60 @@ describe('tapOn()', () => {
     const after = loopStrings(await readJob(context, id), 'tenor');
     // A string that is on a wire is looked at, not joined anew by a stray tap.
     expect(tapOn(after, 2, 3)).toEqual({ do: 'choose' });
+  });
+});
+
+describe('the wire of a string', () => {
+  const pins = async (context: TaskContext, id: string) =>
+    loopStrings(await readJob(context, id), 'tenor').map(({ path }) => path?.hitchPin);
+
+  test('goes to hitch pins numbered on from one of them, one a wire, and is asked about where a pin has two', async () => {
+    const { context, id, strings } = await board();
+    expect(() => numberPinsFrom(strings, 0, '1')).toThrow(/none was found from here on/);
+    await keepAction(context, id, loopOnFrom(strings, 0)!, { at: 0, said: {} });
+    const looped = loopStrings(await readJob(context, id), 'tenor');
+    expect(() => numberPinsFrom(looped, 0, 'first')).toThrow(/a whole number/);
+    await keepAction(context, id, numberPinsFrom(looped, 2, '10'), { at: 2, said: {} });
+    expect(await pins(context, id)).toEqual([
+      undefined,
+      undefined,
+      ...['10', '10', '11', '11', '12', '12', '13', '13', '14'],
+    ]);
+    expect(loopMap(await readJob(context, id)).questions).toEqual([]);
+
+    const named = loopStrings(await readJob(context, id), 'tenor');
+    const fault = { hitchPin: '12', otherHitchPin: '', note: "a predecessor's repair" };
+    await keepAction(context, id, sayOfWire(named[4]!, fault, 4), { at: 4, said: {} });
+    expect(loopMap(await readJob(context, id)).questions).toMatchObject([
+      { kind: 'hitch pin with two wires' },
+      { kind: 'hitch pin left out' },
+    ]);
+  });
+
+  test('keeps its pin and its note when it is said again, and loses them to another wire', async () => {
+    const { context, id, strings } = await board();
+    const form = { hitchPin: '3', otherHitchPin: '4', note: 'bent' };
+    // The pin may be seen before anybody has looked where the wire goes.
+    await keepAction(context, id, sayOfWire(strings[2]!, form, 2), { at: 2, said: {} });
+    const now = async () => loopStrings(await readJob(context, id), 'tenor');
+    expect((await now())[2]).toMatchObject({
+      joined: 'unknown',
+      path: { hitchPin: '3', otherHitchPin: '4' },
+    });
+    await keepAction(context, id, loopWithNext(await now(), 2)!, { at: 2, said: {} });
+    expect((await now())[3]).toMatchObject({ joined: 'looped', path: { hitchPin: '3', note: 'bent' } });
+    await keepAction(context, id, tie(await now(), 2)!, { at: 2, said: {} });
+    expect((await now())[2]?.path?.hitchPin).toBeUndefined();
+    expect(() => sayOfWire(strings[2]!, { ...form, hitchPin: '' }, 2)).toThrow(/first hitch pin is needed/);
+  });
+
+  test('can be unknown: somebody looked and could not tell', async () => {
+    const { context, id, strings } = await board();
+    await keepAction(context, id, notKnown(strings, 0)!, { at: 0, said: {} });
+    const after = loopStrings(await readJob(context, id), 'tenor');
+    expect(after[0]?.joined).toBe('unknown');
+    // It may still be found out.
+    expect(tapOn(after, 0, 1)).toMatchObject({ do: 'join' });
   });
 });
 

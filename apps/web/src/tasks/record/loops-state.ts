@@ -13,7 +13,10 @@ export interface LoopString extends StringPlace {
   /** The name of the string at the other end of its wire. */
   readonly withString: string | undefined;
   readonly entry: Ulid | undefined;
+  /** What has been said of its wire; undefined while nothing has. */
+  readonly path: WirePath | undefined;
 }
+type WirePath = Job['wirePaths'][number];
 
 /** The strings of a section in order, bass to treble, string 1 first. */
 export function loopStrings(job: Job, section: string | undefined): LoopString[] {
@@ -35,6 +38,7 @@ export function loopStrings(job: Job, section: string | undefined): LoopString[]
         joined: path?.joined,
         withString: other,
         entry: path?.entry,
+        path,
       };
     });
 }
@@ -46,12 +50,94 @@ const looped = (one: LoopString, other: LoopString): FactToRecord => ({
   kind: 'wire-path',
   strings: [placeOf(one), placeOf(other)],
   joined: 'looped',
+  ...(one.withString === other.name || isAlone(one) ? detailsOf(one) : {}),
 });
 const tied = (one: LoopString): FactToRecord => ({
   kind: 'wire-path',
   strings: [placeOf(one)],
   joined: 'tied',
+  ...(isAlone(one) ? detailsOf(one) : {}),
 });
+
+/** Tied, or not known to share its wire: then what was said of the wire was said of this string. */
+const isAlone = ({ path }: LoopString): boolean => path?.strings.length === 1;
+const isOpen = ({ joined }: LoopString): boolean => joined === undefined || joined === 'unknown';
+
+/** What belongs to a wire and not to how it is joined: it stays when the same wire is said again. */
+function detailsOf({ path }: LoopString): Pick<WirePath, 'hitchPin' | 'otherHitchPin' | 'note'> {
+  const { hitchPin, otherHitchPin, note } = path ?? {};
+  return {
+    ...(hitchPin === undefined ? {} : { hitchPin }),
+    ...(otherHitchPin === undefined ? {} : { otherHitchPin }),
+    ...(note === undefined ? {} : { note }),
+  };
+}
+
+export interface WireForm {
+  readonly hitchPin: string;
+  readonly otherHitchPin: string;
+  readonly note: string;
+}
+export const wireFormOf = ({ path }: LoopString): WireForm => ({
+  hitchPin: path?.hitchPin ?? '',
+  otherHitchPin: path?.otherHitchPin ?? '',
+  note: path?.note ?? '',
+});
+
+/** Where a wire turns and what is odd about it. How it is joined stays as it was said, or stays unknown. */
+export function sayOfWire(one: LoopString, form: WireForm, at: number): LoopAction {
+  const [hitchPin, otherHitchPin, note] = [form.hitchPin, form.otherHitchPin, form.note].map((text) =>
+    text.trim(),
+  );
+  if (hitchPin === '' && otherHitchPin !== '')
+    throw new RangeError(
+      `Cannot keep this wire: its first hitch pin is needed beside the second, none was found. Fill in the first, or clear both.`,
+    );
+  return {
+    title: `${one.name}: its wire`,
+    facts: [
+      {
+        kind: 'wire-path',
+        strings: one.path?.strings ?? [placeOf(one)],
+        joined: one.path?.joined ?? 'unknown',
+        ...(hitchPin ? { hitchPin } : {}),
+        ...(otherHitchPin ? { otherHitchPin } : {}),
+        ...(note ? { note } : {}),
+      },
+    ],
+    next: at,
+  };
+}
+
+/**
+ * The hitch pins of every wire from a string to the end of its section, numbered on from a number, one pin a wire.
+ * Wires that nobody has said yet are left out: what would be numbered is not known.
+ */
+export function numberPinsFrom(strings: readonly LoopString[], index: number, start: string): LoopAction {
+  const first = Number(start.trim());
+  if (!/^\d{1,3}$/.test(start.trim()))
+    throw new RangeError(
+      `Cannot number the hitch pins: a whole number to begin with is needed, '${start.trim()}' was found. Type the number of this wire's pin.`,
+    );
+  const seen = new Set<string>();
+  const facts: FactToRecord[] = [];
+  for (const { path } of strings.slice(index)) {
+    if (path === undefined || seen.has(path.entry)) continue;
+    seen.add(path.entry);
+    facts.push({
+      kind: 'wire-path',
+      strings: path.strings,
+      joined: path.joined,
+      hitchPin: String(first + facts.length),
+      ...(path.note === undefined ? {} : { note: path.note }),
+    });
+  }
+  if (facts.length === 0)
+    throw new RangeError(
+      'Cannot number the hitch pins: wires that are said are needed, none was found from here on. Say first which strings share a wire.',
+    );
+  return { title: `${facts.length} hitch pins from ${first} on`, facts, next: index };
+}
 
 /** What an action on the board says, and the string that comes next. */
 export interface LoopAction {
@@ -79,6 +165,24 @@ export function tie(strings: readonly LoopString[], index: number): LoopAction |
   };
 }
 
+/** Somebody looked, and could not tell how this string's wire runs. */
+export function notKnown(strings: readonly LoopString[], index: number): LoopAction | undefined {
+  const one = strings[index];
+  if (one === undefined) return undefined;
+  return {
+    title: `${one.name} unknown`,
+    facts: [
+      {
+        kind: 'wire-path',
+        strings: [placeOf(one)],
+        joined: 'unknown',
+        ...(isAlone(one) ? detailsOf(one) : {}),
+      },
+    ],
+    next: Math.min(index + 1, strings.length - 1),
+  };
+}
+
 /**
  * The usual pattern from a string to the end of its section: plain strings looped in neighbouring pairs, a last one
  * without a neighbour tied, every wound string tied. Strings whose wire was said before keep it, the first excepted.
@@ -88,7 +192,7 @@ export function loopOnFrom(strings: readonly LoopString[], index: number): LoopA
   const first = strings[index];
   if (first === undefined) return undefined;
   const facts: FactToRecord[] = [];
-  const isFree = (at: number) => at === index || strings[at]?.joined === undefined;
+  const isFree = (at: number) => at === index || (strings[at] !== undefined && isOpen(strings[at]));
   for (let at = index; at < strings.length; at += 1) {
     const one = strings[at]!;
     if (!isFree(at)) continue;
@@ -114,8 +218,7 @@ export function tapOn(
 ): { readonly do: 'choose' | 'let go' } | { readonly do: 'join'; readonly action: LoopAction } {
   if (chosen === index) return { do: 'let go' };
   const [one, other] = [strings[chosen ?? -1], strings[index]];
-  if (one === undefined || other === undefined || one.joined !== undefined || other.joined !== undefined)
-    return { do: 'choose' };
+  if (one === undefined || other === undefined || !isOpen(one) || !isOpen(other)) return { do: 'choose' };
   const inOrder = chosen! < index ? ([one, other] as const) : ([other, one] as const);
   return {
     do: 'join',
