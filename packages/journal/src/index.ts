@@ -18,12 +18,16 @@ export {
   surveyThingNames,
   surveyThings,
 } from './facts/finding.ts';
+// Orders and the stock of the shop
+export { type ReceivedQuantity, receivedQuantities } from './facts/goods-received.ts';
 export { type Fact, type FactOf, factSchema, isAsFoundFact, type Reading } from './facts/index.ts';
 export {
   instrumentUncertainty,
   type StatedAs,
   waysOfStating,
 } from './facts/instrument-described.ts';
+export { orderSteps } from './facts/order-made.ts';
+export { type PriceLine, priceLineSchema } from './facts/order-supplier.ts';
 export { type PhotoMark, type PhotoStage, photoMarkSchema, photoStages } from './facts/photo.ts';
 export { pianoDescribedSchema } from './facts/piano-described.ts';
 export { pinRemedies } from './facts/pin-choice.ts';
@@ -45,12 +49,34 @@ export {
 } from './facts/reading-quantities.ts';
 export { type ProposedNote, proposedOrigins } from './facts/scale-proposed.ts';
 export { frontTerminations, windings } from './facts/section-described.ts';
+export {
+  type StockItem,
+  type StockUnit,
+  stockItemId,
+  stockItemSchema,
+  stockUnitOf,
+} from './facts/stock-item.ts';
 export type { StringPlace } from './facts/wire-path.ts';
 // A job as a file
 export { readJournalLines, type UnreadLine, writeJournalLines } from './file/journal-lines.ts';
-
 // From entries to a job
 export { foldJob } from './fold/fold-job.ts';
+export {
+  foldOrders,
+  type Order,
+  type OrderedLine,
+  type OrderState,
+  type Orders,
+  orderStates,
+  type ReceivedMeasure,
+} from './fold/fold-orders.ts';
+export {
+  foldStock,
+  type Reservation,
+  SHOP_JOURNAL,
+  type Stock,
+  type StockLine,
+} from './fold/fold-stock.ts';
 export type {
   Amendment,
   Job,

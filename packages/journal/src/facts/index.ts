@@ -9,9 +9,12 @@ import {
   hoursWorkedSchema,
 } from './estimate.ts';
 import { findingSchema } from './finding.ts';
+import { goodsReceivedSchema } from './goods-received.ts';
 import { readingsImportedSchema, withdrawnSchema } from './housekeeping.ts';
 import { instrumentDescribedSchema } from './instrument-described.ts';
 import { jobOpenedSchema } from './job-opened.ts';
+import { orderCheckSignedSchema, orderDraftedSchema, orderMovedSchema } from './order-made.ts';
+import { priceListKeptSchema, supplierDescribedSchema } from './order-supplier.ts';
 import { photoSchema } from './photo.ts';
 import { pianoDescribedSchema } from './piano-described.ts';
 import {
@@ -28,6 +31,14 @@ import { scaleChosenSchema, scaleProposedSchema } from './scale-proposed.ts';
 import { sectionDescribedSchema } from './section-described.ts';
 import { sizeStampSchema } from './size-stamp.ts';
 import { softPartSchema } from './soft-part.ts';
+import {
+  reservationReleasedSchema,
+  stockCountedSchema,
+  stockMinimumSetSchema,
+  stockReceivedSchema,
+  stockReservedSchema,
+  stockUsedSchema,
+} from './stock-moves.ts';
 import { gapAcceptedSchema, sealedSchema } from './strip.ts';
 import { unisonsDescribedSchema } from './unisons-described.ts';
 import { windingDescribedSchema } from './winding-described.ts';
@@ -67,6 +78,18 @@ export const factSchema = z.discriminatedUnion('kind', [
   scaleProposedSchema,
   scaleChosenSchema,
   readingsImportedSchema,
+  stockCountedSchema,
+  stockReceivedSchema,
+  stockUsedSchema,
+  stockReservedSchema,
+  reservationReleasedSchema,
+  stockMinimumSetSchema,
+  supplierDescribedSchema,
+  priceListKeptSchema,
+  orderDraftedSchema,
+  orderMovedSchema,
+  orderCheckSignedSchema,
+  goodsReceivedSchema,
   withdrawnSchema,
 ]);
 
