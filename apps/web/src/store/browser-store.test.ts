@@ -1,6 +1,6 @@
 // IndexedDB as the standard has it, in memory: Node has none of its own.
 import 'fake-indexeddb/auto';
-import { digestOf, type Entry } from '@becket/journal';
+import { digestOf, type Entry, foldJob } from '@becket/journal';
 import { StoreUnavailable } from '@becket/store';
 import { openDB } from 'idb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
@@ -169,6 +169,20 @@ describe('the database on the device', () => {
     stop();
     await here.append([wireEntry(2, { job: jobB })]);
     await vi.waitFor(() => expect(told).toEqual([`here ${jobA}`, `there ${jobA}`, `here ${jobB}`]));
+  });
+});
+
+describe('entries that are read again', () => {
+  it('are the same objects, so that a fold knows them again, whoever reads at the same time', async () => {
+    const store = await open(newPlace());
+    await store.append(wireEntries(3));
+    const [first, second] = await Promise.all([store.entries(jobA), store.entries(jobA)]);
+    const adding = store.append([wireEntry(3)]);
+    const [third, fourth] = await Promise.all([store.entries(jobA), adding.then(() => store.entries(jobA))]);
+    for (const { entries } of [second, third, fourth])
+      for (const [index, entry] of first.entries.entries()) expect(entries[index]).toBe(entry);
+    expect(fourth.entries).toEqual(wireEntries(4));
+    expect(foldJob(fourth.entries)).toBe(foldJob((await store.entries(jobA)).entries));
   });
 });
 

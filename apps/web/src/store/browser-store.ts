@@ -24,12 +24,6 @@ interface KeptEntry {
   readonly unsentOf?: Ulid;
 }
 
-/** What is held in memory of a kept entry. */
-interface KeptText {
-  readonly id: Ulid;
-  readonly text: string;
-}
-
 interface Head {
   readonly job: Ulid;
   readonly arrivals: number;
@@ -118,19 +112,24 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
   };
   if (channel) channel.onmessage = ({ data }) => tell(data as Ulid);
 
-  /** Each entry as JSON text, so that nobody who is handed one can change what is kept. */
-  const inMemory = new Map<Ulid, readonly KeptText[]>();
+  /** Always the same objects, by which a fold knows what it has folded already; nobody can change them. */
+  const inMemory = new Map<Ulid, readonly Entry[]>();
 
-  async function allTexts(job: Ulid): Promise<{ texts: readonly KeptText[]; head: Head | undefined }> {
+  async function allEntries(job: Ulid): Promise<{ entries: readonly Entry[]; head: Head | undefined }> {
     const transaction = database.transaction(['heads', 'entries']);
     const head = await transaction.objectStore('heads').get(job);
-    const known = inMemory.get(job) ?? [];
-    if (head === undefined || head.arrivals <= known.length) return { texts: known, head };
-    const range = IDBKeyRange.bound([job, known.length + 1], [job, Number.MAX_SAFE_INTEGER]);
-    const fresh = await transaction.objectStore('entries').getAll(range);
-    const texts = [...known, ...fresh.map(({ id, entry }) => ({ id, text: JSON.stringify(entry) }))];
-    inMemory.set(job, texts);
-    return { texts, head };
+    if (head === undefined) return { entries: [], head };
+    let held = inMemory.get(job) ?? [];
+    if (held.length < head.arrivals) {
+      const range = IDBKeyRange.bound([job, held.length + 1], [job, head.arrivals]);
+      const fresh = await transaction.objectStore('entries').getAll(range);
+      // Another reader may have been quicker: its objects are the ones to hand out.
+      const meanwhile = inMemory.get(job) ?? [];
+      const further = fresh.slice(meanwhile.length - held.length).map(({ entry }) => frozen(entry));
+      held = meanwhile.length < head.arrivals ? [...meanwhile, ...further] : meanwhile;
+      inMemory.set(job, held);
+    }
+    return { entries: held.length === head.arrivals ? held : held.slice(0, head.arrivals), head };
   }
 
   async function add(
@@ -218,11 +217,11 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
 
     async entries(job, after) {
       const from = readCursor(after);
-      const { texts, head } = await allTexts(job);
-      if (from !== undefined && texts[from.arrival - 1]?.id !== from.id)
+      const { entries, head } = await allEntries(job);
+      if (from !== undefined && entries[from.arrival - 1]?.id !== from.id)
         throw new CursorNotKnown(after ?? '');
       return {
-        entries: texts.slice(from?.arrival ?? 0).map(({ text }) => JSON.parse(text) as Entry),
+        entries: from === undefined ? entries : entries.slice(from.arrival),
         cursor: writeCursor(head && { arrival: head.arrivals, id: head.lastArrival }),
       };
     },
@@ -280,6 +279,13 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
       database.close();
     },
   };
+}
+
+/** The same value, which nobody can change from now on, nor anything in it. */
+function frozen<Value>(value: Value): Value {
+  if (typeof value !== 'object' || value === null) return value;
+  for (const part of Object.values(value)) frozen(part);
+  return Object.freeze(value);
 }
 
 /** A write whose failure ends its transaction, which is waited for: nobody has to hear of it twice. */
