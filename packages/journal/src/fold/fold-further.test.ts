@@ -4,7 +4,8 @@ import type { Entry } from '../entry.ts';
 import type { Fact } from '../facts/index.ts';
 import { arbitraryJournal, entryOf, ulidFrom, wireReading } from '../testing/arbitrary-entries.ts';
 import { foldFurther } from './fold-further.ts';
-import { foldAnew, foldJob, uniqueInOrder } from './fold-job.ts';
+import { foldAnew, foldJob } from './fold-job.ts';
+import { mergeJournals } from './order.ts';
 
 /** Entries that come one after the other, as on one device, with an answer here and there instead of a reading. */
 const typedOn: fc.Arbitrary<Entry[]> = arbitraryJournal.map((journal) =>
@@ -34,11 +35,11 @@ describe('folding one entry further', () => {
     fc.assert(
       fc.property(typedOn, (journal) => {
         for (let count = 1; count < journal.length; count += 1) {
-          const before = foldAnew(uniqueInOrder(journal.slice(0, count)));
+          const before = foldAnew(mergeJournals(journal.slice(0, count)));
           const after = foldFurther(before, journal[count]!);
           if (after === undefined) continue;
           quick[nameOf(journal[count]!.fact)] += 1;
-          expect(after).toEqual(foldAnew(uniqueInOrder(journal.slice(0, count + 1))));
+          expect(after).toEqual(foldAnew(mergeJournals(journal.slice(0, count + 1))));
         }
       }),
       { numRuns: 1000 },
@@ -55,7 +56,7 @@ describe('folding one entry further', () => {
         (journal, pieces) => {
           for (let count = 1, turn = 0; count <= journal.length; turn += 1) {
             const part = journal.slice(0, count);
-            expect(foldJob(part)).toEqual(foldAnew(uniqueInOrder(part)));
+            expect(foldJob(part)).toEqual(foldAnew(mergeJournals(part)));
             count += pieces[turn % pieces.length]!;
           }
         },

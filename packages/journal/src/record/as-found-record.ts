@@ -18,6 +18,7 @@ import { siFromRead } from '../facts/read-units.ts';
 import { type ReadingQuantityName, readingQuantities } from '../facts/reading-quantities.ts';
 import type { Job, Section, StandingReading } from '../fold/job.ts';
 import { neededQuantities } from './needed-quantities.ts';
+import { grouped, keptNote, type NoteParts, notePartsOf } from './note-parts.ts';
 
 export type Absence = (typeof absences)[number];
 
@@ -60,47 +61,34 @@ export interface AsFoundRecord {
   readonly scaleNotes: readonly ScaleNote[];
 }
 
-/** The as-found record of a job: every note with its figures, and what is missing. */
-export function asFoundRecord(job: Job): AsFoundRecord {
-  const { piano } = job;
-  if (piano === undefined) return { notes: [], scaleNotes: [] };
-  const readings = new Map<string, StandingReading[]>();
-  for (const reading of job.readings) {
-    if (reading.stage !== 'as found' || reading.place.key === undefined) continue;
-    const name = `${reading.place.key}/${reading.quantity}`;
-    const known = readings.get(name);
-    if (known === undefined) readings.set(name, [reading]);
-    else known.push(reading);
-  }
-  const absences = new Map<string, Absence>();
-  for (const { place, quantity, answer } of job.absences) {
-    const string = place.string === undefined ? '' : `/${place.string}`;
-    absences.set(`${place.key}/${quantity}${string}`, answer);
-  }
+const records = new WeakMap<Job, AsFoundRecord>();
 
-  const notes: AsFoundNote[] = [];
-  for (let key = piano.firstKey; key <= piano.lastKey; key += 1) {
-    notes.push(asFoundNote(job, key, piano.referencePitch_hz, readings, absences));
-  }
-  return { notes, scaleNotes: notes.flatMap(scaleNoteOf) };
+/**
+ * The as-found record of a job: every note with its figures, and what is missing.
+ *
+ * One state gives one record, and a note keeps its object as long as nothing of it changes.
+ */
+export function asFoundRecord(job: Job): AsFoundRecord {
+  const known = records.get(job);
+  if (known !== undefined) return known;
+  const notes = notePartsOf(job).map((parts) => keptNote(parts, asFoundNote));
+  const record = { notes, scaleNotes: notes.flatMap(scaleNoteOf) };
+  records.set(job, record);
+  return record;
 }
 
-function asFoundNote(
-  job: Job,
-  key: number,
-  referencePitch_hz: number,
-  readings: ReadonlyMap<string, readonly StandingReading[]>,
-  absencesByName: ReadonlyMap<string, Absence>,
-): AsFoundNote {
-  const unison = job.unisons.get(key);
+function asFoundNote(parts: NoteParts): AsFoundNote {
+  const { key, piano, section, unison } = parts;
+  const readings = grouped(parts.readings, ({ quantity }) => quantity);
+  const answers = new Map<string, Absence>();
+  for (const { place, quantity, answer } of parts.absences)
+    answers.set(place.string === undefined ? quantity : `${quantity}/${place.string}`, answer);
   const figures: Partial<Record<ReadingQuantityName, Figure>> = {};
   const absences: Partial<Record<ReadingQuantityName, Absence>> = {};
   for (const quantity of Object.keys(readingQuantities) as ReadingQuantityName[]) {
-    const own = readings.get(`${key}/${quantity}`);
-    if (own !== undefined) figures[quantity] = figureOf(own, job.instruments);
-    const absence =
-      absencesByName.get(`${key}/${quantity}`) ??
-      answerOfEveryString(absencesByName, `${key}/${quantity}`, unison?.strings);
+    const own = readings.get(quantity);
+    if (own !== undefined) figures[quantity] = figureOf(own, parts.instruments);
+    const absence = answers.get(quantity) ?? answerOfEveryString(answers, quantity, unison?.strings);
     // A reading says more than an absence that was noted before it.
     if (absence !== undefined && own === undefined) absences[quantity] = absence;
   }
@@ -112,11 +100,11 @@ function asFoundNote(
   return {
     key,
     note: noteName(key),
-    section: job.sections.find((section) => section.firstKey <= key && key <= section.lastKey),
+    section,
     strings: unison?.strings,
     winding: unison?.winding,
     layers: unison?.layers ?? 0,
-    frequency: equalTemperedFrequency(key, hertz(referencePitch_hz)),
+    frequency: equalTemperedFrequency(key, hertz(piano.referencePitch_hz)),
     figures,
     absences,
     needed,
