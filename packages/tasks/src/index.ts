@@ -30,8 +30,29 @@ export {
 export { type LearnedHours, learnedHours } from './appraise/learned-hours.ts';
 // Appraise
 
+export { compareTorque, type PinBeforeAndAfter, type TorqueComparison } from './appraise/compare-torque.ts';
+export type { PinMeasured } from './appraise/measured-pins.ts';
+export type { ExpectedGrips, PinCandidate } from './appraise/pin-candidates.ts';
+export { type PinChoice, type PinChoiceOptions, pinChoice } from './appraise/pin-choice.ts';
+export {
+  choosePinRemedy,
+  logPinsDriven,
+  type PinLimitsToSet,
+  type PinPolicyToSet,
+  type PinRemedyToChoose,
+  type PinsToLog,
+  recordTestPin,
+  setPinLimits,
+  setPinPolicy,
+  type TestPinToRecord,
+} from './appraise/pin-commands.ts';
+export type { PinCount, PinCounts } from './appraise/pin-counts.ts';
+export type { PinDriving, PinsDrivenLine } from './appraise/pin-driving.ts';
 export { type PinField, type PinPlace, pinFieldOf, pinName } from './appraise/pin-field.ts';
+export type { PinGroup } from './appraise/pin-groups.ts';
+export type { PinLimitsKnown } from './appraise/pin-limits.ts';
 export type { PinStage, StringPullFigure } from './appraise/pin-pulls.ts';
+export type { PinRemedy, SuggestedRemedy } from './appraise/pin-remedies.ts';
 export {
   type PinTorque,
   type PinTorqueMap,
@@ -42,6 +63,7 @@ export {
   type ZoneChance,
 } from './appraise/pin-torque-map.ts';
 export { type FindingToRecord, recordFindings } from './appraise/record-finding.ts';
+export type { TestPinTried } from './appraise/test-pins.ts';
 export {
   type HumidityAtReading,
   type PinFeel,

@@ -1,6 +1,21 @@
 // Which pin goes in
 
 export {
+  COMMON_PIN_LENGTHS,
+  LEAST_GAP_UNDER_PIN,
+  type PinLengthFit,
+  pinLengthFits,
+} from './pin-lengths.ts';
+
+export {
+  COMMON_PIN_SCATTER,
+  type PinSizeGroup,
+  type PinSizeGuess,
+  pinSizeGroups,
+  pinSizeGuess,
+  SURE_SIZE,
+} from './pin-size-groups.ts';
+export {
   COMMON_PIN_SIZE_POLICY,
   COMMON_PIN_SIZES,
   type PinSize,
@@ -8,6 +23,17 @@ export {
   type PinSizePolicy,
   pinSizeAdvice,
 } from './pin-size-rule.ts';
+
+// What a larger pin gains, by the test pins of this block
+
+export {
+  FEWEST_TEST_PINS,
+  type PredictedGrip,
+  predictedGrip,
+  type TestPinLaw,
+  type TestPinStep,
+  testPinLaw,
+} from './test-pin-law.ts';
 
 // Grip and margin from torque readings
 
@@ -26,7 +52,7 @@ export { bootstrapMeanInterval, type MeanInterval } from './bootstrap-interval.t
 export { chanceAllMissed, type HiddenZones, hiddenZones } from './missed-zone.ts';
 export { type SectionMean, sectionMean } from './section-mean.ts';
 export { seededChance } from './seeded-chance.ts';
-export { studentT } from './student-t.ts';
+export { studentShareBelow, studentT } from './student-t.ts';
 
 // Where low pins gather
 

@@ -29,6 +29,20 @@ export function studentT(level: number, freedom: number): number {
   return Math.sqrt(nu) * Math.tan((low + high) / 2);
 }
 
+/**
+ * Share of Student's distribution that lies below t.
+ *
+ * @param freedom  ν as in `studentT`
+ * Source: as `studentT`.
+ * @example studentShareBelow(1, 1)  // = 0.75
+ */
+export function studentShareBelow(t: number, freedom: number): number {
+  requirePositive(freedom, 'the degrees of freedom', "Student's distribution");
+  const nu = Math.min(1000, Math.max(1, Math.round(freedom)));
+  const share = shareWithin(Math.atan(Math.abs(t) / Math.sqrt(nu)), nu);
+  return t >= 0 ? (1 + share) / 2 : (1 - share) / 2;
+}
+
 function shareWithin(theta: number, nu: number): number {
   const cosine = Math.cos(theta);
   const isOdd = nu % 2 === 1;
