@@ -30,7 +30,7 @@ export const STARTING_LABOUR_STEPS: readonly LabourStep[] = [
   step('clean', 'Clean plate, soundboard and terminations while the strings are off', [240, 'job', 0]),
   step('order', 'Order pins, wire and bass strings, and check them in', [120, 'job', 0]),
   step('pins', 'Ready the pin holes, try test pins, drive the pins', [90, 'string', 1.2]),
-  step('felts', 'Fit new felts, braid and punchings', [150, 'job', 0]),
+  step('fit-felts', 'Fit new felts, braid and punchings', [150, 'job', 0]),
   step('stringing', 'Put on the new strings', [60, 'string', 3.5]),
   step('chip-and-raise', 'Chip to pitch and raise, three passes', [30, 'string', 1.8]),
   step('settle', 'Tune and let settle, four visits', [120, 'string', 1.2]),

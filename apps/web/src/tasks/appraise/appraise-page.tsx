@@ -11,6 +11,9 @@ const AirPlace = lazy(() => import('./air-place.tsx').then(({ AirPlace: place })
 const TorquePlace = lazy(() =>
   import('./torque-place.tsx').then(({ TorquePlace: place }) => ({ default: place })),
 );
+const EstimatePlace = lazy(() =>
+  import('./estimate-place.tsx').then(({ EstimatePlace: place }) => ({ default: place })),
+);
 
 /** The parts of Appraise: name in the address, words on the screen; in the order of a visit. */
 const parts = {
@@ -18,6 +21,7 @@ const parts = {
   survey: 'Survey',
   air: 'Pitch and air',
   torque: 'Pin torque',
+  estimate: 'Estimate',
 } as const;
 type PartName = keyof typeof parts;
 const partNames = Object.keys(parts) as PartName[];
@@ -57,5 +61,7 @@ function Part({ name }: { name: PartName }) {
       return <AirPlace />;
     case 'torque':
       return <TorquePlace />;
+    case 'estimate':
+      return <EstimatePlace />;
   }
 }

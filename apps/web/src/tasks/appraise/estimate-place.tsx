@@ -1,0 +1,421 @@
+import type { Job } from '@becket/journal';
+import {
+  draftEstimate,
+  type EstimateToMake,
+  estimateStanding,
+  estimateTotals,
+  makeEstimate,
+} from '@becket/tasks';
+import { useMemo, useState } from 'react';
+import { sentenceOf } from '../../desk/sentence-of.ts';
+import { useDesk } from '../../desk/use-desk.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+import { ChangeAnswers } from './change-answers.tsx';
+import { EstimateAnswer } from './estimate-answer.tsx';
+import {
+  dayText,
+  type EstimateHead,
+  estimateOf,
+  keepRates,
+  keptRates,
+  type LineForm,
+  linesOfDraft,
+  linesOfEstimate,
+  moneyWords,
+  type RatesForm,
+  ratesOf,
+  ratesOfEstimate,
+} from './estimate-state.ts';
+import { HoursWorked, useLearnedHours } from './hours-worked.tsx';
+
+/** The price range for the customer, version by version, with what they said to it. */
+export function EstimatePlace() {
+  const { job } = useDesk();
+  const { latest } = estimateStanding(job);
+  const [isWriting, setWriting] = useState(latest === undefined);
+  return (
+    <section aria-labelledby="estimate">
+      <h2 id="estimate">Estimate</h2>
+      {job.estimates.length > 0 && (
+        <ul className="plain-list estimate-versions" aria-label="Versions of the estimate">
+          {[...job.estimates].reverse().map((estimate) => (
+            <li key={estimate.entry}>
+              <EstimateVersion estimate={estimate} isLast={estimate === latest} />
+            </li>
+          ))}
+        </ul>
+      )}
+      {isWriting ? (
+        <EstimateForm from={latest} onMade={() => setWriting(false)} />
+      ) : (
+        <button type="button" className="button" onClick={() => setWriting(true)}>
+          Write version {(latest?.version ?? 0) + 1}
+        </button>
+      )}
+      <ChangeAnswers />
+      <HoursWorked />
+    </section>
+  );
+}
+
+function EstimateVersion({ estimate, isLast }: { estimate: Job['estimates'][number]; isLast: boolean }) {
+  const { currency } = estimate;
+  const totals = estimateTotals(estimate);
+  const conditional = estimate.lines.filter(({ ifFound }) => ifFound !== undefined);
+  return (
+    <article className="estimate-version" aria-label={`Version ${estimate.version}`}>
+      <h3>
+        Version {estimate.version}{' '}
+        <span className="faint">
+          {new Date(estimate.at).toLocaleDateString([], { dateStyle: 'medium' })}, {estimate.by}
+        </span>
+      </h3>
+      <Sums estimate={estimate} />
+      <p className="faint">
+        {estimate.lines.length - conditional.length} firm lines,{' '}
+        {conditional.length === 0 ? 'nothing conditional' : `${conditional.length} only if found`};{' '}
+        {(totals.minutes / 60).toFixed(1)} hours
+        {estimate.workingDays !== undefined && `, ${estimate.workingDays} working days`}
+        {estimate.validUntil !== undefined && `; valid until ${estimate.validUntil}`}.
+      </p>
+      <details>
+        <summary>Its lines</summary>
+        <ul>
+          {estimate.lines.map(({ id, what, ifFound }) => (
+            <li key={id}>
+              {ifFound !== undefined && <strong>If found: {ifFound}. </strong>}
+              {what}: {moneyWords(totals.amounts.get(id)!, currency)}
+            </li>
+          ))}
+        </ul>
+      </details>
+      <EstimateAnswer key={estimate.entry} estimate={estimate} isLast={isLast} />
+    </article>
+  );
+}
+
+/** What it comes to: the range first, then how it is made up. */
+function Sums({ estimate }: { estimate: Pick<EstimateToMake, 'lines' | 'currency' | 'pricesIncludeTax'> }) {
+  const { currency } = estimate;
+  const totals = estimateTotals(estimate);
+  const money = (amount: number) => moneyWords(amount, currency);
+  return (
+    <>
+      <p className="estimate-sum" data-estimate-sum>
+        {totals.low === totals.high ? money(totals.low) : `${money(totals.low)} to ${money(totals.high)}`}{' '}
+        <span className="faint">tax included</span>
+      </p>
+      <dl className="facts">
+        <dt>labour</dt>
+        <dd>{money(totals.groups.labour)}</dd>
+        <dt>materials</dt>
+        <dd>{money(totals.groups.materials)}</dd>
+        {totals.groups.other !== 0 && (
+          <>
+            <dt>other</dt>
+            <dd>{money(totals.groups.other)}</dd>
+          </>
+        )}
+        {totals.firm.classes.map(({ rate_basisPoints, tax, net }) => (
+          <div key={rate_basisPoints} className="facts-row">
+            <dt>tax {rate_basisPoints / 100} %</dt>
+            <dd>
+              {money(tax)} <span className="faint">on {money(net)}</span>
+            </dd>
+          </div>
+        ))}
+        <dt>firm, with tax</dt>
+        <dd>
+          <strong>{money(totals.firm.gross)}</strong>
+        </dd>
+        {totals.conditional !== 0 && (
+          <>
+            <dt>with everything conditional</dt>
+            <dd>{money(totals.withConditional.gross)}</dd>
+          </>
+        )}
+      </dl>
+    </>
+  );
+}
+
+const storageHere = typeof localStorage === 'undefined' ? undefined : localStorage;
+
+function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undefined; onMade: () => void }) {
+  const { desk, job } = useDesk();
+  const learned = useLearnedHours();
+  const [rates, setRates] = useState<RatesForm>(() =>
+    from === undefined ? keptRates(storageHere) : ratesOfEstimate(from),
+  );
+  const [lines, setLines] = useState<readonly LineForm[] | undefined>(() =>
+    from === undefined ? undefined : linesOfEstimate(from),
+  );
+  const [head, setHead] = useState<EstimateHead>({
+    validUntil: '',
+    workingDays: from?.workingDays === undefined ? '' : String(from.workingDays),
+    note: from?.note ?? '',
+  });
+  const [problem, setProblem] = useState<string>();
+  const [said, setSaid] = useState<readonly string[]>([]);
+  const [assumed, setAssumed] = useState<readonly string[]>([]);
+  const { estimate, problems } = useMemo(
+    () =>
+      lines === undefined
+        ? { estimate: undefined, problems: new Map<string, string>() }
+        : estimateOf(lines, rates, head),
+    [lines, rates, head],
+  );
+
+  function draft(): void {
+    try {
+      const first = draftEstimate(job, { rates: ratesOf(rates), learned });
+      setLines(linesOfDraft(first));
+      setAssumed(first.assumed);
+      setProblem(undefined);
+    } catch (error) {
+      setProblem(sentenceOf(error));
+    }
+  }
+
+  async function make(): Promise<void> {
+    if (estimate === undefined) return;
+    const done = await desk.run((context, id) => makeEstimate(context, id, estimate));
+    if (done === undefined) return;
+    keepRates(storageHere, rates);
+    setSaid(done.said);
+    onMade();
+  }
+
+  const change = (id: string, part: Partial<LineForm>) =>
+    setLines((now) => now?.map((line) => (line.id === id ? { ...line, ...part } : line)));
+  const rate = (
+    name: 'currency' | 'hourlyRate' | 'labourTax' | 'materialsTax',
+    label: string,
+    hint: string,
+  ) => (
+    <Field label={label} hint={hint}>
+      {(ids) => (
+        <input
+          {...ids}
+          className="input"
+          inputMode={name === 'currency' ? 'text' : 'decimal'}
+          autoComplete="off"
+          value={rates[name]}
+          onChange={(event) => setRates({ ...rates, [name]: event.target.value })}
+        />
+      )}
+    </Field>
+  );
+
+  return (
+    <section aria-labelledby="estimate-form">
+      <h3 id="estimate-form">{from === undefined ? 'A first estimate' : `Version ${from.version + 1}`}</h3>
+      <div className="fields">
+        {rate('currency', 'Currency', 'three letters, ISO 4217')}
+        {rate('hourlyRate', 'Hourly rate', 'what an hour of work costs')}
+        {rate('labourTax', 'Tax on labour (%)', '0 where there is none')}
+        {rate('materialsTax', 'Tax on materials (%)', '0 where there is none')}
+      </div>
+      <Choice
+        label="Prices here are"
+        value={rates.pricesIncludeTax ? 'with' : 'without'}
+        onChange={(value) => setRates({ ...rates, pricesIncludeTax: value === 'with' })}
+        options={[
+          { value: 'without', words: 'without tax' },
+          { value: 'with', words: 'with tax in them' },
+        ]}
+      />
+      <p className="faint">
+        Which tax a piece of work bears, and what a bill must state, is for local rules.
+      </p>
+      {problem !== undefined && (
+        <p role="alert" className="notice bad">
+          ▲ {problem}
+        </p>
+      )}
+      <div className="button-row">
+        <button type="button" className={lines === undefined ? 'button strong' : 'button'} onClick={draft}>
+          {lines === undefined ? 'Draft it from the job' : 'Draft it anew from the job'}
+        </button>
+      </div>
+      {assumed.map((sentence) => (
+        <p key={sentence} className="question">
+          ? {sentence}
+        </p>
+      ))}
+      {lines !== undefined && (
+        <>
+          <ul className="estimate-lines" aria-label="Lines of the estimate">
+            {lines.map((line) => (
+              <li key={line.id}>
+                <LineFields
+                  line={line}
+                  problem={line.isLeftOut ? undefined : problems.get(line.id)}
+                  onChange={(part) => change(line.id, part)}
+                />
+              </li>
+            ))}
+          </ul>
+          <div className="button-row">
+            <button
+              type="button"
+              className="button"
+              onClick={() => setLines([...lines, newLine(lines, 'time')])}
+            >
+              Add work
+            </button>
+            <button
+              type="button"
+              className="button"
+              onClick={() => setLines([...lines, newLine(lines, 'quantity')])}
+            >
+              Add something bought
+            </button>
+          </div>
+          <div className="fields">
+            <Field label="Valid until" hint="may stay empty">
+              {(ids) => (
+                <input
+                  {...ids}
+                  type="date"
+                  className="input"
+                  min={dayText(new Date())}
+                  value={head.validUntil}
+                  onChange={(event) => setHead({ ...head, validUntil: event.target.value })}
+                />
+              )}
+            </Field>
+            <Field label="Working days" hint="may stay empty">
+              {(ids) => (
+                <input
+                  {...ids}
+                  className="input"
+                  inputMode="decimal"
+                  value={head.workingDays}
+                  onChange={(event) => setHead({ ...head, workingDays: event.target.value })}
+                />
+              )}
+            </Field>
+            <Field label="Note to the customer">
+              {(ids) => (
+                <textarea
+                  {...ids}
+                  className="input"
+                  rows={2}
+                  value={head.note}
+                  onChange={(event) => setHead({ ...head, note: event.target.value })}
+                />
+              )}
+            </Field>
+          </div>
+          {estimate === undefined ? (
+            <p role="status" className="question">
+              ? {problems.size} {problems.size === 1 ? 'line is' : 'lines are'} not ready: price them, or
+              leave them out on purpose.
+            </p>
+          ) : (
+            <Sums estimate={estimate} />
+          )}
+          <div className="button-row">
+            <button
+              type="button"
+              className="button strong"
+              disabled={estimate === undefined}
+              onClick={() => void make()}
+            >
+              Make version {(from?.version ?? 0) + 1}
+            </button>
+          </div>
+        </>
+      )}
+      {said.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+    </section>
+  );
+}
+
+function newLine(lines: readonly LineForm[], by: LineForm['by']): LineForm {
+  let number = 1;
+  while (lines.some(({ id }) => id === `own-${number}`)) number += 1;
+  return {
+    id: `own-${number}`,
+    group: by === 'time' ? 'labour' : 'materials',
+    what: '',
+    by,
+    amount: '',
+    unit: by === 'time' ? 'hours' : 'piece',
+    price: '',
+    taxPercent: lines.find((line) => line.by === by)?.taxPercent ?? '',
+    ifFound: '',
+    isLeftOut: false,
+    because: '',
+  };
+}
+
+function LineFields({
+  line,
+  problem,
+  onChange,
+}: {
+  line: LineForm;
+  problem: string | undefined;
+  onChange: (part: Partial<LineForm>) => void;
+}) {
+  const field = (
+    name: 'what' | 'amount' | 'unit' | 'price' | 'taxPercent' | 'ifFound',
+    label: string,
+    mode: 'text' | 'decimal',
+  ) => (
+    <label className={`line-field ${name}`}>
+      <span className="faint">{label}</span>
+      <input
+        className="input"
+        inputMode={mode}
+        autoComplete="off"
+        value={line[name]}
+        onChange={(event) => onChange({ [name]: event.target.value })}
+      />
+    </label>
+  );
+  const name = line.what || 'new line';
+  if (line.isLeftOut)
+    return (
+      <div className="estimate-line left-out">
+        <span className="faint">Left out: {name}</span>
+        <button
+          type="button"
+          className="button quiet"
+          aria-label={`Take ${name} in again`}
+          onClick={() => onChange({ isLeftOut: false })}
+        >
+          Take it in
+        </button>
+      </div>
+    );
+  return (
+    <fieldset className="estimate-line" data-conditional={line.ifFound !== '' || undefined}>
+      <legend className="unseen">{name}</legend>
+      {field('what', line.group === 'labour' ? 'Work' : 'Material', 'text')}
+      {field('amount', line.by === 'time' ? 'Hours' : 'Quantity', 'decimal')}
+      {line.by === 'quantity' && field('unit', 'Unit', 'text')}
+      {line.by === 'quantity' && field('price', 'Price of one', 'decimal')}
+      {field('taxPercent', 'Tax %', 'decimal')}
+      {field('ifFound', 'Only if found', 'text')}
+      <button
+        type="button"
+        className="button quiet"
+        aria-label={`Leave out ${name}`}
+        onClick={() => onChange({ isLeftOut: true })}
+      >
+        Leave out
+      </button>
+      {problem !== undefined ? (
+        <p className="question line-note">? {problem}</p>
+      ) : (
+        line.because !== '' && <p className="faint line-note">{line.because}</p>
+      )}
+    </fieldset>
+  );
+}

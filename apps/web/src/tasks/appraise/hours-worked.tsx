@@ -1,0 +1,133 @@
+import { foldJob } from '@becket/journal';
+import { type LearnedHours, learnedHours, recordHours, STARTING_LABOUR_STEPS } from '@becket/tasks';
+import { type FormEvent, useEffect, useState } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useDevice } from '../../desk/use-device.ts';
+import { Field } from '../../parts/field.tsx';
+import { dayText, hoursText, minutesOf } from './estimate-state.ts';
+
+/** What steps took in the jobs on this device; empty until they are read. */
+export function useLearnedHours(): readonly LearnedHours[] {
+  const { store } = useDevice();
+  const { job } = useDesk();
+  const [learned, setLearned] = useState<readonly LearnedHours[]>([]);
+  const noted = job.hoursWorked.length;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: read again once further hours are noted here
+  useEffect(() => {
+    let isCurrent = true;
+    void (async () => {
+      const jobs = [];
+      for (const { job: id } of await store.jobs()) {
+        const { entries } = await store.entries(id);
+        if (entries.length > 0) jobs.push(foldJob(entries));
+      }
+      if (isCurrent) setLearned(learnedHours(jobs));
+    })();
+    return () => {
+      isCurrent = false;
+    };
+  }, [store, noted]);
+  return learned;
+}
+
+/** Time that steps really took: the next estimate learns from it. */
+export function HoursWorked() {
+  const { desk, job } = useDesk();
+  const learned = useLearnedHours();
+  const steps = [
+    ...STARTING_LABOUR_STEPS.map(({ id, what }) => ({ id, what })),
+    ...(job.estimates.at(-1)?.lines ?? [])
+      .filter(({ group, id }) => group === 'labour' && !STARTING_LABOUR_STEPS.some((step) => step.id === id))
+      .map(({ id, what }) => ({ id, what })),
+  ];
+  const [step, setStep] = useState(steps[0]!.id);
+  const [hours, setHours] = useState('');
+  const [isFinished, setFinished] = useState(true);
+  const [problem, setProblem] = useState<string>();
+
+  async function keep(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    setProblem(undefined);
+    try {
+      const minutes = minutesOf(hours);
+      const done = await desk.run((context, id) =>
+        recordHours(context, id, { labourStep: step, minutes, isFinished, on: dayText(new Date()) }),
+      );
+      if (done !== undefined) setHours('');
+    } catch (error) {
+      setProblem(error instanceof Error ? error.message : String(error));
+    }
+  }
+
+  return (
+    <section aria-labelledby="hours">
+      <h3 id="hours">Hours worked</h3>
+      <p className="faint">
+        What steps really take here is what the next estimate starts from: the middle of the finished jobs on
+        this device.
+      </p>
+      <form className="row-form" onSubmit={keep} aria-label="Hours worked">
+        <Field label="Step">
+          {(ids) => (
+            <select {...ids} className="input" value={step} onChange={(event) => setStep(event.target.value)}>
+              {steps.map(({ id, what }) => (
+                <option key={id} value={id}>
+                  {what}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <Field label="Hours" hint="such as 2.5 or 2:30">
+          {(ids) => (
+            <input
+              {...ids}
+              className="input"
+              inputMode="decimal"
+              autoComplete="off"
+              value={hours}
+              onChange={(event) => setHours(event.target.value)}
+            />
+          )}
+        </Field>
+        <label className="tick">
+          <input
+            type="checkbox"
+            checked={isFinished}
+            onChange={(event) => setFinished(event.target.checked)}
+          />
+          this step is finished
+        </label>
+        <button type="submit" className="button">
+          Keep the hours
+        </button>
+      </form>
+      {problem !== undefined && (
+        <p role="alert" className="notice bad">
+          ▲ {problem}
+        </p>
+      )}
+      {job.hoursWorked.length > 0 && (
+        <ul aria-label="Hours kept for this job">
+          {job.hoursWorked.map(({ entry, labourStep, minutes, isFinished: done, by }) => (
+            <li key={entry}>
+              {steps.find(({ id }) => id === labourStep)?.what ?? labourStep}: {hoursText(minutes)} hours,{' '}
+              {by}
+              {done && ', finished'}
+            </li>
+          ))}
+        </ul>
+      )}
+      {learned.length > 0 && (
+        <ul aria-label="Learned from finished jobs">
+          {learned.map(({ step: id, per, median_minutes, low_minutes, high_minutes, jobs }) => (
+            <li key={id}>
+              {steps.find((one) => one.id === id)?.what ?? id}: {median_minutes.toFixed(1)} minutes a {per} (
+              {low_minutes.toFixed(1)} to {high_minutes.toFixed(1)}; {jobs} {jobs === 1 ? 'job' : 'jobs'})
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
