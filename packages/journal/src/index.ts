@@ -121,6 +121,31 @@ export {
   stringsInOrder,
 } from './record/loop-map.ts';
 export { neededQuantities } from './record/needed-quantities.ts';
+// Scales that might be strung, beside the one that was found
+export {
+  asProposedNote,
+  type ChosenScale,
+  chosenScaleOf,
+  proposedScaleNotes,
+  proposedString,
+  type ScaleNotes,
+  scaleDigest,
+  scaleNotesOf,
+  type WhichScale,
+} from './record/proposed-scale.ts';
+export {
+  type BeatInBoth,
+  breaksOf,
+  hasSameWires,
+  inEqualTemperament,
+  type LoadInBoth,
+  type NoteInBoth,
+  type ScaleComparison,
+  scaleComparison,
+  tuned,
+  type WireNeeded,
+  wiresNeeded,
+} from './record/scale-comparison.ts';
 export { isSealIntact, sealOf } from './strip/seal.ts';
 export { type Gap, type GapRank, gapRanks, type StripCheck, stripCheck } from './strip/strip-check.ts';
 export { newUlid, type Ulid, ulidSchema } from './ulid.ts';

@@ -175,6 +175,19 @@ export {
   withdrawEntry,
 } from './record-reading.ts';
 // Scale
+export {
+  type AnalysedScale,
+  analysedScale,
+  comparedScales,
+  isAnythingStrung,
+} from './scale/analysed-scale.ts';
+export {
+  chooseScale,
+  proposeScale,
+  type ScaleOutcome,
+  type ScaleToPropose,
+  staleSentence,
+} from './scale/scale-commands.ts';
 export { type ScaleAsFound, scaleAsFound } from './scale-as-found.ts';
 // Before the strip
 export { acceptGaps, SurveyIncomplete, sealRecord } from './strip-record.ts';

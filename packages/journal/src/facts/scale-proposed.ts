@@ -5,7 +5,7 @@ import { keySchema } from './place.ts';
 /** Where a note's sizes in a proposal come from. */
 export const proposedOrigins = ['as found', 'computed', 'by hand'] as const;
 
-const wireDiameter = z.number().min(0.0002).max(0.006);
+const wireDiameter = z.number().positive().max(0.006);
 const bareEnd = z.number().min(0).max(1);
 const digest = z.string().regex(/^[0-9a-f]{64}$/);
 
