@@ -20,7 +20,7 @@ const described: Fact[] = [
     frontTermination: 'agraffe',
   },
   { kind: 'unisons-described', v: 1, firstKey: 40, lastKey: 42, strings: 3, winding: 'plain', layers: 0 },
-  ...(['loops', 'bearing', 'felts', 'punchings', 'bars'] as const).map(
+  ...(['loops', 'bearing', 'felts', 'punchings', 'bars', 'dampers', 'spacing'] as const).map(
     (thing): Fact => ({
       kind: 'observation',
       v: 1,
@@ -105,6 +105,50 @@ describe('stripCheck()', () => {
     const ranks = gaps.map(({ rank }) => rank);
     expect(ranks).toEqual([...ranks].sort((a, b) => order.indexOf(a) - order.indexOf(b)));
     expect(new Set(ranks).size).toBe(3);
+  });
+
+  it('asks for the spacing at both places until they are read, or told in words', () => {
+    const withoutSpacing = [...described, ...readings].filter(
+      (fact) => !(fact.kind === 'observation' && fact.thing === 'spacing'),
+    );
+    const spacing = (quantity: 'strike-line-spacing' | 'bridge-spacing'): Fact => ({
+      kind: 'reading',
+      v: 1,
+      quantity,
+      place: { key: 41 },
+      value_si: 0.013,
+      asRead: { value: 13, unit: 'mm' },
+      origin: 'measured',
+      stage: 'as found',
+    });
+    expect(openNames(withoutSpacing)).toEqual(['strike-line-spacing/tenor', 'bridge-spacing/tenor']);
+    expect(openNames([...withoutSpacing, spacing('strike-line-spacing')])).toEqual(['bridge-spacing/tenor']);
+    expect(openNames([...withoutSpacing, spacing('strike-line-spacing'), spacing('bridge-spacing')])).toEqual(
+      [],
+    );
+  });
+
+  it('asks for the height of a pressure bar where there is one, and for the order of the dampers', () => {
+    const barred = [...described, ...readings].map(
+      (fact): Fact =>
+        fact.kind === 'section-described' ? { ...fact, frontTermination: 'pressure bar' } : fact,
+    );
+    expect(openNames(barred)).toEqual(['pressure-bar-height/tenor']);
+    const height: Fact = {
+      kind: 'reading',
+      v: 1,
+      quantity: 'pressure-bar-height',
+      place: { section: 'tenor', point: 'at the left screw' },
+      value_si: 0.012,
+      asRead: { value: 12, unit: 'mm' },
+      origin: 'measured',
+      stage: 'as found',
+    };
+    expect(openNames([...barred, height])).toEqual([]);
+    const withoutDampers = [...described, ...readings].filter(
+      (fact) => !(fact.kind === 'observation' && fact.thing === 'dampers'),
+    );
+    expect(openNames(withoutDampers)).toEqual(['dampers/tenor']);
   });
 
   it('fails while the piano is not described', () => {

@@ -2,7 +2,7 @@ import { noteName } from '@becket/core';
 import { type ObservedThing, observedThings } from '../facts/answer.ts';
 import type { Place } from '../facts/place.ts';
 import { type ReadingQuantityName, readingQuantities } from '../facts/reading-quantities.ts';
-import type { Job } from '../fold/job.ts';
+import type { Job, Section } from '../fold/job.ts';
 import { type AsFoundNote, asFoundRecord } from '../record/as-found-record.ts';
 import { type MeasuredAnswer, measuredAnswer, notesWithoutWinding } from './measured-answer.ts';
 
@@ -35,6 +35,9 @@ const rankOfQuantity: Partial<Record<ReadingQuantityName, GapRank>> = {
   'front-length': 'convenient',
   'back-length': 'convenient',
   'pin-diameter': 'costly',
+  'pressure-bar-height': 'lost for ever',
+  'strike-line-spacing': 'costly',
+  'bridge-spacing': 'costly',
 };
 
 const costOfQuantity: Partial<Record<ReadingQuantityName, string>> = {
@@ -48,6 +51,9 @@ const costOfQuantity: Partial<Record<ReadingQuantityName, string>> = {
   'front-length': 'the cut list then rests on an assumed length.',
   'back-length': 'the cut list then rests on an assumed length.',
   'pin-diameter': 'the next pin size cannot be chosen from it.',
+  'pressure-bar-height': 'once the bar is loosened nobody can say how far it bent the strings.',
+  'strike-line-spacing': 'the new strings may not lie where the hammers strike.',
+  'bridge-spacing': 'new bridge pins would have to be set out by guess.',
 };
 
 /** Things looked at section by section; an observation without a section speaks for the whole piano. */
@@ -64,18 +70,38 @@ const neededThings: readonly { thing: ObservedThing; rank: GapRank; cost: string
   },
   { thing: 'felts', rank: 'costly', cost: 'thickness, colour and place have to be guessed.' },
   { thing: 'punchings', rank: 'costly', cost: 'where they were and how thick has to be guessed.' },
+  {
+    thing: 'dampers',
+    rank: 'costly',
+    cost: 'which damper stood where has to be found out one by one.',
+  },
   { thing: 'bars', rank: 'costly', cost: 'the place of a movable piece has to be guessed.' },
 ];
 
-/** Readings wanted at least once in each section. */
-const neededOncePerSection: readonly ReadingQuantityName[] = ['pin-diameter', 'front-length', 'back-length'];
+/** Readings wanted at least once in each section, and what may be said in words instead of them. */
+const neededOncePerSection: readonly {
+  readonly quantity: ReadingQuantityName;
+  readonly orThing?: ObservedThing;
+  readonly isNeeded?: (section: Section) => boolean;
+}[] = [
+  { quantity: 'pin-diameter' },
+  { quantity: 'front-length' },
+  { quantity: 'back-length' },
+  { quantity: 'strike-line-spacing', orThing: 'spacing' },
+  { quantity: 'bridge-spacing', orThing: 'spacing' },
+  {
+    quantity: 'pressure-bar-height',
+    isNeeded: ({ frontTermination }) => frontTermination === 'pressure bar',
+  },
+];
 
 /**
  * What the as-found record still lacks before the strings may come off, string by string and thing by thing.
  *
  * A reading closes a gap; so does the answer *none* or *does not apply*. *Unknown* does not: it says that somebody
  * looked in vain, and the gap has to be accepted by name and reason. A thing of a section is answered in words, or by
- * what was measured of it: its soft parts, its plate parts, the wire of every string.
+ * what was measured of it: its soft parts, its plate parts, the wire of every string. The height of a pressure bar is
+ * asked for where there is one.
  */
 export function stripCheck(job: Job): StripCheck {
   const found: Gap[] = [];
@@ -104,7 +130,7 @@ export function stripCheck(job: Job): StripCheck {
       }),
     );
   }
-  for (const { section } of job.sections) found.push(...gapsOfSection(job, section, record.notes));
+  for (const section of job.sections) found.push(...gapsOfSection(job, section, record.notes));
   found.push(
     ...windingGaps(job, 'part of the compass that is in no section', {
       section: undefined,
@@ -150,14 +176,17 @@ function gapsOfNote(note: AsFoundNote): Gap[] {
   });
 }
 
-function gapsOfSection(job: Job, section: string, notes: readonly AsFoundNote[]): Gap[] {
+function gapsOfSection(job: Job, described: Section, notes: readonly AsFoundNote[]): Gap[] {
+  const { section } = described;
   const gaps: Gap[] = [];
-  const own = notes.filter((note) => note.section?.section === section);
-  for (const { thing, rank, cost } of neededThings) {
-    const observations = job.observations.filter(
+  const seenOf = (thing: ObservedThing) =>
+    job.observations.filter(
       ({ thing: seen, place }) =>
         seen === thing && (place.section === undefined || place.section === section),
     );
+  const own = notes.filter((note) => note.section?.section === section);
+  for (const { thing, rank, cost } of neededThings) {
+    const observations = seenOf(thing);
     if (observations.some(({ answer }) => answer.is !== 'unknown')) continue;
     const measured = measuredAnswer(job, { thing, section, notes: own });
     if (measured.is === 'answered') continue;
@@ -177,8 +206,14 @@ function gapsOfSection(job: Job, section: string, notes: readonly AsFoundNote[])
     );
   }
   gaps.push(...windingGaps(job, `section '${section}'`, { section, notes: own }));
-  for (const quantity of neededOncePerSection) {
-    const isRead = own.some((note) => note.figures[quantity] !== undefined);
+  for (const { quantity, orThing, isNeeded } of neededOncePerSection) {
+    if (isNeeded?.(described) === false) continue;
+    if (orThing !== undefined && seenOf(orThing).some(({ answer }) => answer.is !== 'unknown')) continue;
+    const isRead =
+      own.some((note) => note.figures[quantity] !== undefined) ||
+      job.readings.some(
+        (one) => one.quantity === quantity && one.stage === 'as found' && one.place.section === section,
+      );
     const isAnswered = job.absences.some(
       (absence) =>
         absence.quantity === quantity &&

@@ -123,6 +123,61 @@ describe('asFoundRecordPaper()', () => {
     );
   });
 
+  it('lists what was read of one string at one point, with its instrument, and no photo of the new work', () => {
+    const journal = smallJournal();
+    const later = (index: number, fact: Entry['fact']): Entry => ({
+      ...journal[0]!,
+      id: `01SMC${String(index).padStart(21, '0')}`,
+      step: 900 + index,
+      fact,
+    });
+    const photo = { kind: 'photo' as const, v: 1 as const, mediaType: 'image/jpeg' as const };
+    const picture = { ...photo, bytes: 9, width: 2, height: 2, place: { key: 28 }, marks: [] };
+    const tree = asFoundRecordPaper(
+      foldJob([
+        ...journal,
+        later(1, {
+          kind: 'instrument-described',
+          v: 1,
+          instrument: 'micrometer 1',
+          unit: 'mm',
+          resolution: 0.001,
+          stated: { value: 0.003, as: 'limit' },
+        }),
+        later(2, {
+          kind: 'reading',
+          v: 1,
+          quantity: 'wire-diameter',
+          place: { key: 28, string: 2, point: 'near the bridge' },
+          value_si: 0.00102,
+          asRead: { value: 1.02, unit: 'mm' },
+          origin: 'measured',
+          stage: 'as found',
+          condition: { strings: 'let down', surface: 'cleaned' },
+          instrument: 'micrometer 1',
+        }),
+        later(3, { ...picture, digest: 'a'.repeat(64), stage: 'as strung', shows: 'the new loops' }),
+        later(4, { ...picture, digest: 'b'.repeat(64), shows: 'the old loops' }),
+      ]),
+      testOptions,
+    );
+    const row = rowOf(tableCalled(tree, 'Further readings, section tenor'), 'C3, string 2, near the bridge');
+    expect(row?.slice(1, 4)).toEqual([
+      'wire diameter',
+      '1.020 mm (0.0402 in)',
+      'strings let down, wire cleaned, micrometer 1',
+    ]);
+    expect(rowOf(tableCalled(tree, 'Instruments'), 'micrometer 1')).toEqual([
+      'micrometer 1',
+      'mm',
+      '0.001',
+      '0.003 mm, limit',
+      '',
+    ]);
+    expect(JSON.stringify(tree)).toContain('the old loops');
+    expect(JSON.stringify(tree)).not.toContain('the new loops');
+  });
+
   it('keeps torque readings apart by the way the pin was turned, in the unit they were read in', () => {
     const table = sealed.blocks.filter(
       (block): block is Table => block.is === 'table' && block.title === 'Further readings, section tenor',

@@ -6,6 +6,7 @@ import type { Block, PageTree } from '../page-tree.ts';
 import { compassCharts } from './compass-charts.ts';
 import { firstPage } from './first-page.ts';
 import { gapsAndChanges } from './gaps-and-changes.ts';
+import { instrumentsTable } from './instruments.ts';
 import { recordForMachines } from './record-for-machines.ts';
 import { sectionChapter, wholePianoChapter } from './section-chapter.ts';
 
@@ -22,6 +23,7 @@ export function asFoundRecordPaper(job: Job, options: PaperOptions): PageTree {
   const blocks: Block[] = [
     ...firstPage(job, notes, check, options),
     howToRead,
+    ...instrumentsTable(job),
     ...(charts.length === 0
       ? []
       : [

@@ -5,7 +5,7 @@ import {
   type StandingReading,
 } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
-import { type LengthUnit, lengthCells, lengthColumns } from '../figures/lengths.ts';
+import { type LengthUnit, lengthCells, lengthColumns, lengthInWords } from '../figures/lengths.ts';
 import { countText, lengthKindOf, readingInWords } from '../figures/readings.ts';
 import type { Cell, Table } from '../page-tree.ts';
 import { quantitiesShown } from './note-tables.ts';
@@ -27,10 +27,14 @@ export function furtherReadings(
     !quantitiesShown(note).includes(quantity) &&
     readingQuantities[quantity].dimension === 'length' &&
     (note.figures[quantity]?.readings ?? []).every(saysNoMore);
-  const others = readings.filter(({ stage, quantity, place }) => {
+  const others = readings.filter((reading) => {
+    const { stage, quantity, place } = reading;
     if (stage !== 'as found') return false;
     const note = notes.find(({ key }) => key === place.key);
-    return note === undefined || !(quantitiesShown(note).includes(quantity) || isColumned(note, quantity));
+    if (note === undefined) return true;
+    // A figure of the note holds them all; which string and point each belongs to would be lost.
+    if (quantitiesShown(note).includes(quantity)) return isOfOneString(reading);
+    return !isColumned(note, quantity);
   });
   return [...lengthTables(where, notes, isColumned, unit), ...readingList(where, others, unit)];
 }
@@ -104,7 +108,7 @@ function readingList(where: string, readings: readonly StandingReading[], unit: 
           placeInWords(reading.place),
           readingQuantities[reading.quantity].label,
           readingInWords(reading, unit),
-          conditionInWords(reading),
+          conditionInWords(reading, unit),
           countText([reading]),
         ],
       })),
@@ -112,15 +116,25 @@ function readingList(where: string, readings: readonly StandingReading[], unit: 
   ];
 }
 
+/** True when a reading says which string it is of, at which point, or how its wire lay under the gauge. */
+const isOfOneString = ({ place, condition }: StandingReading): boolean =>
+  place.string !== undefined || place.point !== undefined || condition?.surface !== undefined;
+
 /** True when a reading has nothing to say but its value. */
 const saysNoMore = (reading: StandingReading): boolean =>
-  reading.place.string === undefined && reading.place.point === undefined && conditionInWords(reading) === '';
+  reading.place.string === undefined &&
+  reading.place.point === undefined &&
+  conditionInWords(reading, 'mm') === '';
 
-function conditionInWords({ condition, instrument, span_m, loaded }: StandingReading): string {
+function conditionInWords(
+  { condition, instrument, span_m, loaded }: StandingReading,
+  unit: LengthUnit,
+): string {
   const parts = [
-    span_m === undefined ? undefined : `over a span of ${(span_m * 1000).toFixed(0)} mm`,
+    span_m === undefined ? undefined : `over a span of ${lengthInWords(span_m, 'length', unit)}`,
     loaded === undefined ? undefined : loaded ? 'board under load' : 'board not under load',
     condition === undefined || condition.strings === 'unknown' ? undefined : `strings ${condition.strings}`,
+    condition?.surface === undefined ? undefined : `wire ${condition.surface}`,
     condition?.turning === undefined ? undefined : `turning ${condition.turning}`,
     condition?.relativeHumidity_percent === undefined
       ? undefined

@@ -2,6 +2,7 @@ import { noteName } from '@becket/core';
 import {
   type AsFoundNote,
   type FactOf,
+  isAsFoundFact,
   type Job,
   observedThings,
   type ReadingQuantityName,
@@ -172,7 +173,7 @@ function seenInSection(
         found: `${what}, in the bag labelled “${label}”`,
       })),
     ...job.photos
-      .filter(({ place }) => isHere(place))
+      .filter((photo) => isHere(photo.place) && isAsFoundFact(photo))
       .map(({ shows, place, digest }) => ({
         thing: 'photo',
         where: placeInWords(place, section),
@@ -220,11 +221,11 @@ function wirePathTable(wires: readonly FactOf<'wire-path'>[]): Table {
       { heading: 'hitch pin', align: 'left', share: 70 },
       { heading: 'remark', align: 'left', share: 190 },
     ],
-    rows: wires.map(({ strings, joined, hitchPin, note }) => ({
+    rows: wires.map(({ strings, joined, hitchPin, otherHitchPin, note }) => ({
       cells: [
         strings.map(({ key, string }) => `${noteName(key)} ${string}`).join(' and '),
         joined === 'unknown' ? { absent: 'unknown' } : joined,
-        hitchPin ?? '',
+        [hitchPin, otherHitchPin].filter((pin) => pin !== undefined).join(' and '),
         note ?? '',
       ],
     })),
