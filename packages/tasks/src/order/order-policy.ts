@@ -1,0 +1,59 @@
+import {
+  type PinAllowance,
+  STARTING_PIN_ALLOWANCE,
+  STARTING_WIRE_ALLOWANCE,
+  type WireAllowance,
+} from '@becket/core';
+
+/** How much more is bought than is strung, and what is taken where nothing was read: plain data, shown with the result. */
+export interface OrderPolicy {
+  readonly source: string;
+  readonly wire: WireAllowance;
+  readonly pins: PinAllowance;
+  /** Spares of felts and other soft parts, as a share. */
+  readonly softShare: number;
+  readonly cut: CutPolicy;
+  readonly sundries: readonly {
+    readonly name: string;
+    readonly unit: 'piece' | 'set';
+    readonly quantity: number;
+  }[];
+}
+
+/** What a wire needs besides the string itself. */
+export interface CutPolicy {
+  readonly coils: number;
+  readonly becket_m: number;
+  /** Cut off at each pin. */
+  readonly waste_m: number;
+  /** The hitch loop of a tied wire. */
+  readonly tie_m: number;
+  /** Taken where nobody measured it. */
+  readonly hitchPinDiameter_m: number;
+  readonly pinDiameter_m: number;
+  readonly frontLength_m: number;
+  readonly backLength_m: number;
+}
+
+/** Three coils and a becket are common practice; every other figure is our own to start from. */
+export const STARTING_ORDER_POLICY: OrderPolicy = {
+  source: 'our own starting figures',
+  wire: STARTING_WIRE_ALLOWANCE,
+  pins: STARTING_PIN_ALLOWANCE,
+  softShare: 0.1,
+  cut: {
+    coils: 3,
+    becket_m: 0.012,
+    waste_m: 0.04,
+    tie_m: 0.1,
+    hitchPinDiameter_m: 0.004,
+    pinDiameter_m: 0.0072,
+    frontLength_m: 0.12,
+    backLength_m: 0.18,
+  },
+  sundries: [
+    { name: 'Dry graphite for the bridge', unit: 'piece', quantity: 1 },
+    { name: 'Felt glue', unit: 'piece', quantity: 1 },
+    { name: 'Fine abrasive for plate and agraffes', unit: 'set', quantity: 1 },
+  ],
+};

@@ -1,0 +1,82 @@
+import { type CutLength, cutLength, loopPlan, type Metres, metres } from '@becket/core';
+import type { CutPolicy } from './order-policy.ts';
+import type { OrderString } from './order-strings.ts';
+
+/** One plain wire to cut: two strings of one size, or one that is tied. */
+export interface WireCut {
+  readonly strings: readonly OrderString[];
+  readonly joined: 'looped' | 'tied';
+  readonly diameter: Metres;
+  readonly cut: CutLength;
+}
+
+export interface WireCuts {
+  /** Section by section, bass to treble. */
+  readonly wires: readonly WireCut[];
+  /** Plain strings of which the diameter or the speaking length is unknown: no wire is counted for them. */
+  readonly uncounted: readonly OrderString[];
+}
+
+/**
+ * The plain wires to cut, by the plan with the fewest tied wires.
+ *
+ * A wire serves two neighbouring strings of one size and one section. A string that cannot be counted breaks the run beside
+ * it, so that its neighbours may come out as tied here and be looped in the end: that errs towards more wire.
+ *
+ * @param pinDiameterOf  of a string's new pin, where it is known
+ */
+export function wireCuts(
+  strings: readonly OrderString[],
+  policy: CutPolicy,
+  pinDiameterOf: (string: OrderString) => Metres | undefined = () => undefined,
+): WireCuts {
+  const plain = strings.filter(({ winding }) => winding === 'plain');
+  const wires = runsOf(plain).flatMap((run): WireCut[] =>
+    loopPlan(run.map(({ key, string, diameter }) => ({ key, string, size: diameter!.value }))).wires.map(
+      (wire) => {
+        const own = wire.strings.map((index) => run[index]!);
+        const [first] = own as [OrderString];
+        const diameter = first.diameter!.value;
+        const cut = cutLength({
+          strings: own.map(({ front, speaking, back }) => ({
+            front: front.value,
+            speaking: speaking!.value,
+            back: back.value,
+          })),
+          pinDiameter: metres(Math.max(...own.map((one) => pinDiameterOf(one) ?? policy.pinDiameter_m))),
+          wireDiameter: diameter,
+          hitchPinDiameter: first.hitchPin.value,
+          coils: policy.coils,
+          becket: metres(policy.becket_m),
+          waste: metres(policy.waste_m),
+          tie: metres(policy.tie_m),
+        });
+        return { strings: own, joined: wire.joined, diameter, cut };
+      },
+    ),
+  );
+  return { wires, uncounted: plain.filter((string) => !isCountable(string)) };
+}
+
+const isCountable = ({ diameter, speaking }: OrderString): boolean =>
+  diameter !== undefined && speaking !== undefined;
+
+/** Strings that lie side by side in one section and can all be counted. */
+function runsOf(plain: readonly OrderString[]): OrderString[][] {
+  const runs: OrderString[][] = [];
+  let before: OrderString | undefined;
+  for (const string of plain) {
+    const isBeside =
+      before !== undefined &&
+      isCountable(before) &&
+      before.section === string.section &&
+      string.key - before.key <= 1;
+    if (isCountable(string)) {
+      const run = runs.at(-1);
+      if (isBeside && run !== undefined) run.push(string);
+      else runs.push([string]);
+    }
+    before = string;
+  }
+  return runs;
+}
