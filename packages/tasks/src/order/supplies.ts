@@ -1,13 +1,5 @@
-import { inKilograms, type Metres, metres, wireMass } from '@becket/core';
-import {
-  type Job,
-  type StockItem,
-  type StockUnit,
-  stockItemId,
-  stockUnitOf,
-  type Ulid,
-} from '@becket/journal';
-import { itemWords } from './item-words.ts';
+import { inKilograms, metres, wireMass } from '@becket/core';
+import { type Job, type StockItem, stockItemId } from '@becket/journal';
 import { type OrderPolicy, STARTING_ORDER_POLICY } from './order-policy.ts';
 import { type OrderedFrom, type OrderString, orderStrings } from './order-strings.ts';
 import { pinSupplies } from './pin-supplies.ts';
