@@ -11,6 +11,7 @@ const AirPlace = lazy(() => import('./air-place.tsx').then(({ AirPlace: place })
 const TorquePlace = lazy(() =>
   import('./torque-place.tsx').then(({ TorquePlace: place }) => ({ default: place })),
 );
+const PinsPlace = lazy(() => import('./pins-place.tsx').then(({ PinsPlace: place }) => ({ default: place })));
 const EstimatePlace = lazy(() =>
   import('./estimate-place.tsx').then(({ EstimatePlace: place }) => ({ default: place })),
 );
@@ -21,6 +22,7 @@ const parts = {
   survey: 'Survey',
   air: 'Pitch and air',
   torque: 'Pin torque',
+  pins: 'Tuning pins',
   estimate: 'Estimate',
 } as const;
 type PartName = keyof typeof parts;
@@ -61,6 +63,8 @@ function Part({ name }: { name: PartName }) {
       return <AirPlace />;
     case 'torque':
       return <TorquePlace />;
+    case 'pins':
+      return <PinsPlace />;
     case 'estimate':
       return <EstimatePlace />;
   }

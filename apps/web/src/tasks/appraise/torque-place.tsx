@@ -8,6 +8,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { ReasonHere } from './reason-here.tsx';
+import { TorqueCompare } from './torque-compare.tsx';
 import { TorqueFindings } from './torque-findings.tsx';
 import {
   conditionWords,
@@ -54,6 +55,7 @@ export function TorquePlace() {
         onChoose={({ name }) => setChosen(name)}
         onRead={setWanted}
       />
+      {isStrung && <TorqueCompare unit={unit} />}
       <TorqueReadings readings={readings} />
     </section>
   );

@@ -1,0 +1,91 @@
+import { type FormEvent, type ReactNode, useRef, useState } from 'react';
+import { Field } from './field.tsx';
+
+export interface SmallField<Name extends string> {
+  readonly name: Name;
+  readonly label: string;
+  readonly hint?: string;
+  /** Which keys a phone shows; words when not said. */
+  readonly keys?: 'decimal' | 'text';
+  /** One of a few, instead of typing. */
+  readonly options?: readonly { readonly value: string; readonly words: string }[];
+}
+
+interface Props<Name extends string> {
+  readonly label: string;
+  readonly fields: readonly SmallField<Name>[];
+  readonly start: Readonly<Record<Name, string>>;
+  readonly submit: string;
+  /** Keeps what is filled in. Gives back the values to go on with, or undefined when it was not kept; what it throws is shown. */
+  readonly onKeep: (
+    values: Readonly<Record<Name, string>>,
+  ) => Promise<Readonly<Record<Name, string>> | undefined>;
+  /** The field that takes the next value. */
+  readonly first?: Name;
+  readonly isStrong?: boolean;
+  readonly children?: ReactNode;
+}
+
+/** A few fields that are kept together; Enter keeps them and goes back to the first. */
+export function SmallForm<Name extends string>(props: Props<Name>) {
+  const { label, fields, start, submit, onKeep, first, isStrong = false, children } = props;
+  const [values, setValues] = useState(start);
+  const [problem, setProblem] = useState<string>();
+  const form = useRef<HTMLFormElement>(null);
+
+  async function keep(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    setProblem(undefined);
+    try {
+      const next = await onKeep(values);
+      if (next === undefined) return;
+      setValues(next);
+      form.current?.querySelector<HTMLElement>(`[name="${first ?? fields[0]?.name}"]`)?.focus();
+    } catch (error) {
+      setProblem(error instanceof Error ? error.message : String(error));
+    }
+  }
+
+  return (
+    <form ref={form} onSubmit={keep} aria-label={label} className="small-form">
+      <div className="fields">
+        {fields.map(({ name, label: words, hint, keys, options }) => (
+          <Field key={name} label={words} hint={hint}>
+            {(ids) => {
+              const shared = {
+                ...ids,
+                name,
+                className: 'input',
+                value: values[name],
+                onChange: (event: { target: { value: string } }) =>
+                  setValues({ ...values, [name]: event.target.value }),
+              };
+              return options === undefined ? (
+                <input {...shared} inputMode={keys ?? 'text'} autoComplete="off" />
+              ) : (
+                <select {...shared}>
+                  {options.map(({ value, words: option }) => (
+                    <option key={value} value={value}>
+                      {option}
+                    </option>
+                  ))}
+                </select>
+              );
+            }}
+          </Field>
+        ))}
+      </div>
+      {problem !== undefined && (
+        <p role="alert" className="notice bad">
+          ▲ {problem}
+        </p>
+      )}
+      <div className="button-row">
+        <button type="submit" className={isStrong ? 'button strong' : 'button'}>
+          {submit}
+        </button>
+        {children}
+      </div>
+    </form>
+  );
+}

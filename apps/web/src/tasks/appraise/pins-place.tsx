@@ -1,0 +1,515 @@
+import { inches, noteName } from '@becket/core';
+import { pinFeels, pinRemedies } from '@becket/journal';
+import {
+  choosePinRemedy,
+  logPinsDriven,
+  type PinChoice,
+  pinChoice,
+  recordReadings,
+  recordTestPin,
+  setPinLimits,
+  withdrawEntry,
+} from '@becket/tasks';
+import { useDeferredValue, useMemo, useState } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { type LengthUnit, lengthText } from '../../parts/length-text.ts';
+import { SmallForm } from '../../parts/small-form.tsx';
+import { TableFrame } from '../../parts/table-frame.tsx';
+import { PinRule } from './pin-rule.tsx';
+import {
+  lengthField,
+  notesOn,
+  pinDiameterOf,
+  requiredNote,
+  stringNumber,
+  testPinOf,
+  typedLength,
+} from './pins-state.ts';
+import { ReasonHere } from './reason-here.tsx';
+import { torqueIn } from './torque-state.ts';
+
+/** Which pins go in: as found, the rule, the limits, test pins, and what single pins need. */
+export function PinsPlace() {
+  const { job } = useDesk();
+  const { unit } = useSettings();
+  const settled = useDeferredValue(job);
+  const choice = useMemo(() => pinChoice(settled), [settled]);
+  return (
+    <section aria-labelledby="pins">
+      <h2 id="pins">Tuning pins</h2>
+      <ul className="notice cautions">
+        {choice.cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+      <PinsAsFound choice={choice} unit={unit} />
+      <PinRule choice={choice} />
+      <Limits choice={choice} unit={unit} />
+      <TestPins choice={choice} unit={unit} />
+      <SinglePins choice={choice} unit={unit} />
+      <Counts choice={choice} unit={unit} />
+      <Driving choice={choice} unit={unit} />
+    </section>
+  );
+}
+
+interface PartProps {
+  readonly choice: PinChoice;
+  readonly unit: LengthUnit;
+}
+
+const strings = [
+  { value: '1', words: '1' },
+  { value: '2', words: '2' },
+  { value: '3', words: '3' },
+];
+
+function PinsAsFound({ choice, unit }: PartProps) {
+  const { desk, job } = useDesk();
+  const [reason, setReason] = useState('');
+  const { scatter, groups, isMixed } = choice;
+  const text = (length: number) => lengthText(length, unit, 'diameter');
+  return (
+    <section aria-labelledby="pins-found">
+      <h3 id="pins-found">As found, by micrometer</h3>
+      <ReasonHere reason={reason} onChange={setReason} />
+      <SmallForm
+        label="Diameter of a pin"
+        fields={[
+          { name: 'note', label: 'Note' },
+          { name: 'string', label: 'String', options: strings },
+          { name: 'value', label: `Diameter (${unit})`, keys: 'decimal' },
+        ]}
+        start={{ note: noteName(job.piano?.firstKey ?? 1), string: '1', value: '' }}
+        first="value"
+        submit="Keep and go on"
+        isStrong
+        onKeep={async (values) => {
+          const reading = pinDiameterOf(values, unit, reason);
+          const done = await desk.run((context, id) => recordReadings(context, id, [reading]));
+          return done && { ...values, value: '', note: notesOn(job, values.note, 8) };
+        }}
+      />
+      {scatter === undefined ? (
+        <p className="faint">No pin was measured yet. A few in every section show whether sizes are mixed.</p>
+      ) : (
+        <p>
+          {scatter.count} {scatter.count === 1 ? 'pin' : 'pins'} measured: {text(scatter.smallest)} to{' '}
+          {text(scatter.largest)}, middle {text(scatter.median)}.{' '}
+          {isMixed && <strong>Sizes are mixed: each keeps its own step.</strong>}
+        </p>
+      )}
+      {groups.map((group) => (
+        <section key={group.asFound} className="pin-group" aria-label={`Pins found as ${group.asFound}`}>
+          <h4>
+            Found as {group.asFound}{' '}
+            <span className="faint">
+              {group.pins.length} measured, {text(group.smallest)} to {text(group.largest)}
+            </span>
+          </h4>
+          <p>{group.advice?.sentence ?? group.adviceRestsOn}</p>
+          {group.advice !== undefined && <p className="faint">{group.adviceRestsOn}</p>}
+          {group.doubtful > 0 && (
+            <p className="question">
+              ? {group.doubtful} of these lie between sizes: measure them again, away from the coil.
+            </p>
+          )}
+          {group.candidates.length > 0 && (
+            <TableFrame label={`Sizes above ${group.asFound}`}>
+              <table className="table">
+                <thead>
+                  <tr>
+                    <th scope="col">Size</th>
+                    <th scope="col" className="number">
+                      Diameter
+                    </th>
+                    <th scope="col" className="number">
+                      Larger by
+                    </th>
+                    <th scope="col" className="number">
+                      Share below firm
+                    </th>
+                    <th scope="col">What stands against it</th>
+                  </tr>
+                </thead>
+                <tbody>
+                  {group.candidates.map(
+                    ({ label, diameter, larger, isAdvised, against, unknown, expected }) => (
+                      <tr key={label} className={isAdvised ? 'is-advised' : undefined}>
+                        <th scope="row" className="one-line">
+                          {label}
+                          {isAdvised && ' ◂ the rule'}
+                        </th>
+                        <td className="number">{text(diameter)}</td>
+                        <td className="number">{text(larger)}</td>
+                        <td className="number">
+                          {expected === undefined ? (
+                            <span className="faint">no law yet</span>
+                          ) : (
+                            `${(expected.shareBelowFirm * 100).toFixed(0)} %`
+                          )}
+                        </td>
+                        <td>
+                          {against.map((sentence) => (
+                            <p key={sentence} className="warn">
+                              ▲ {sentence}
+                            </p>
+                          ))}
+                          {unknown.map((sentence) => (
+                            <p key={sentence} className="faint">
+                              ? {sentence}
+                            </p>
+                          ))}
+                          {against.length + unknown.length === 0 && 'nothing known'}
+                        </td>
+                      </tr>
+                    ),
+                  )}
+                </tbody>
+              </table>
+            </TableFrame>
+          )}
+        </section>
+      ))}
+    </section>
+  );
+}
+
+function Limits({ choice, unit }: PartProps) {
+  const { desk } = useDesk();
+  const { limits, lengths, lengthsNeed } = choice;
+  const fields = [
+    ['largest', 'Largest pin this block may take', limits.largestDiameter],
+    ['plateHole', 'Smallest hole in plate or bushing', limits.plateHoleDiameter],
+    ['holeDepth', 'Depth of the pin hole in the block', limits.holeDepth],
+    ['plate', 'Thickness of plate and bushing', limits.plateThickness],
+  ] as const;
+  return (
+    <section aria-labelledby="pin-limits">
+      <h3 id="pin-limits">Limits of block and plate</h3>
+      <SmallForm
+        key={limits.entry ?? 'none'}
+        label="Limits of block and plate"
+        fields={fields.map(([name, label]) => ({
+          name,
+          label,
+          hint: 'empty while not known',
+          keys: 'text' as const,
+        }))}
+        start={
+          Object.fromEntries(fields.map(([name, , value]) => [name, lengthField(value, unit)])) as Record<
+            (typeof fields)[number][0],
+            string
+          >
+        }
+        submit="Keep the limits"
+        onKeep={async (values) => {
+          const of = (name: (typeof fields)[number][0]) => typedLength(values[name], unit, 'this limit');
+          const largestDiameter_m = of('largest');
+          const plateHoleDiameter_m = of('plateHole');
+          const holeDepth_m = of('holeDepth');
+          const plateThickness_m = of('plate');
+          const done = await desk.run((context, id) =>
+            setPinLimits(context, id, {
+              ...(largestDiameter_m === undefined ? {} : { largestDiameter_m }),
+              ...(plateHoleDiameter_m === undefined ? {} : { plateHoleDiameter_m }),
+              ...(holeDepth_m === undefined ? {} : { holeDepth_m }),
+              ...(plateThickness_m === undefined ? {} : { plateThickness_m }),
+            }),
+          );
+          return done && values;
+        }}
+      />
+      {lengths === undefined ? (
+        <p className="faint">Which lengths fit is known once there is: {lengthsNeed.join(', ')}.</p>
+      ) : (
+        <ul aria-label="Pin lengths">
+          {lengths.map(({ label, fits, sentence }) => (
+            <li key={label} className={fits ? undefined : 'faint'}>
+              {fits ? '✓' : '▲'} {sentence}
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function TestPins({ choice, unit }: PartProps) {
+  const { desk } = useDesk();
+  return (
+    <section aria-labelledby="test-pins">
+      <h3 id="test-pins">Test pins</h3>
+      <p className="faint">
+        Drive a larger pin in the worst and in the best place, read its torque with no string on it, and do so
+        before the set is bought.
+      </p>
+      <SmallForm
+        label="A test pin"
+        fields={[
+          { name: 'note', label: 'Note' },
+          { name: 'string', label: 'String', options: strings },
+          { name: 'diameter', label: `Diameter of the test pin (${unit})`, keys: 'decimal' },
+          { name: 'length', label: `Its length (${unit})`, hint: 'may stay empty', keys: 'decimal' },
+          { name: 'torque', label: 'Torque, no string', keys: 'decimal' },
+          {
+            name: 'unit',
+            label: 'Unit of the wrench',
+            options: [
+              { value: 'in·lbf', words: 'in·lbf' },
+              { value: 'N·m', words: 'N·m' },
+            ],
+          },
+          {
+            name: 'feel',
+            label: 'The hand felt',
+            options: [
+              { value: '', words: 'nothing to say' },
+              ...pinFeels.map((value) => ({ value, words: value })),
+            ],
+          },
+          { name: 'remark', label: 'Remark', hint: 'may stay empty' },
+        ]}
+        start={{
+          note: '',
+          string: '1',
+          diameter: '',
+          length: '',
+          torque: '',
+          unit: 'in·lbf',
+          feel: '',
+          remark: '',
+        }}
+        submit="Keep the test pin"
+        onKeep={async (values) => {
+          const pin = testPinOf(values, unit);
+          const done = await desk.run((context, id) => recordTestPin(context, id, pin));
+          return done && { ...values, note: '', torque: '', feel: '', remark: '' };
+        }}
+      />
+      <p>{choice.lawSentence}</p>
+      {choice.testPins.length > 0 && (
+        <ul aria-label="Test pins, kept">
+          {choice.testPins.map(({ entry, name, diameter, torque, gripBefore, feel, leftOutBecause }) => (
+            <li key={entry}>
+              <strong>{name}</strong>: {lengthText(diameter, unit, 'diameter')} held {torqueIn(torque, unit)}
+              {gripBefore !== undefined && `, before ${torqueIn(gripBefore, unit)}`}
+              {feel !== undefined && `; felt: ${feel}`}
+              {leftOutBecause !== undefined && <span className="question"> ? {leftOutBecause}</span>}{' '}
+              <TakeBack entry={entry} words={`test pin ${name}`} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function SinglePins({ choice, unit }: PartProps) {
+  const { desk, job } = useDesk();
+  const open = choice.suggested.filter(
+    ({ key, string }) => !choice.remedies.some((one) => one.key === key && one.string === (string ?? 1)),
+  );
+  return (
+    <section aria-labelledby="single-pins">
+      <h3 id="single-pins">Single pins that need something of their own</h3>
+      {open.length > 0 && (
+        <ul className="plain-list" aria-label="Suggested">
+          {open.map(({ key, string, name, remedy, diameter, because }) => (
+            <li key={name} className="survey-line" data-gravity="clear">
+              <p>
+                <strong>{name}</strong>: {remedy}
+                {diameter !== undefined && ` of ${lengthText(diameter, unit, 'diameter')}`}. {because}
+              </p>
+              <button
+                type="button"
+                className="button"
+                aria-label={`Choose ${remedy} for ${name}`}
+                onClick={() =>
+                  void desk.run((context, id) =>
+                    choosePinRemedy(context, id, {
+                      key,
+                      string: string ?? 1,
+                      remedy,
+                      ...(diameter === undefined ? {} : { pinDiameter_m: diameter }),
+                    }),
+                  )
+                }
+              >
+                Choose it
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      {choice.remedies.length > 0 && (
+        <ul aria-label="Chosen">
+          {choice.remedies.map(({ entry, key, string, remedy, pinDiameter_m, note }) => (
+            <li key={entry}>
+              <strong>
+                {noteName(key)} string {string}
+              </strong>
+              : {remedy}
+              {pinDiameter_m !== undefined && ` of ${lengthText(pinDiameter_m, unit, 'diameter')}`}
+              {note !== undefined && `; ${note}`}{' '}
+              <TakeBack entry={entry} words={`${remedy} of ${noteName(key)} string ${string}`} />
+            </li>
+          ))}
+        </ul>
+      )}
+      <SmallForm
+        label="A pin of its own"
+        fields={[
+          { name: 'note', label: 'Note' },
+          { name: 'string', label: 'String', options: strings },
+          {
+            name: 'remedy',
+            label: 'It gets',
+            options: pinRemedies.map((value) => ({ value, words: value })),
+          },
+          { name: 'diameter', label: `Pin diameter (${unit})`, hint: 'may stay empty', keys: 'decimal' },
+          { name: 'remark', label: 'Remark', hint: 'may stay empty' },
+        ]}
+        start={{ note: '', string: '1', remedy: 'larger pin', diameter: '', remark: '' }}
+        submit="Choose it"
+        onKeep={async (values) => {
+          const diameter = typedLength(values.diameter, unit, 'the pin’s diameter');
+          const key = requiredNote(values.note, 'this');
+          const done = await desk.run((context, id) =>
+            choosePinRemedy(context, id, {
+              key,
+              string: stringNumber(values.string),
+              remedy: values.remedy as (typeof pinRemedies)[number],
+              ...(diameter === undefined ? {} : { pinDiameter_m: diameter }),
+              ...(values.remark.trim() === '' ? {} : { note: values.remark.trim() }),
+            }),
+          );
+          return done && { ...values, note: '', remark: '' };
+        }}
+      />
+      {job.unisons.size === 0 && (
+        <p className="faint">Describe the stringing first: it says which pins there are.</p>
+      )}
+    </section>
+  );
+}
+
+function Counts({ choice, unit }: PartProps) {
+  const { counts } = choice;
+  return (
+    <section aria-labelledby="pin-counts">
+      <h3 id="pin-counts">Pins to buy, without spares</h3>
+      {counts.pins === 0 ? (
+        <p className="faint">Pins can be counted once the stringing is described.</p>
+      ) : (
+        <>
+          <ul>
+            {counts.bySize.map(({ label, diameter, pins, byRemedy, assumed }) => (
+              <li key={label ?? 'no size yet'}>
+                <strong>
+                  {pins} × {label ?? 'no size yet'}
+                </strong>
+                {diameter !== undefined && `, ${lengthText(diameter, unit, 'diameter')}`}{' '}
+                <span className="faint">
+                  {[
+                    byRemedy > 0 ? `${byRemedy} by a choice of their own` : undefined,
+                    assumed > 0 ? `${assumed} assumed to be as the nearest measured pin` : undefined,
+                  ]
+                    .filter((word) => word !== undefined)
+                    .join('; ')}
+                </span>
+              </li>
+            ))}
+          </ul>
+          {counts.bushings + counts.plugs > 0 && (
+            <p>
+              {counts.bushings} bushings, {counts.plugs} plugs.
+            </p>
+          )}
+          <p className="faint">
+            {counts.measured} of {counts.pins} pins were measured.
+          </p>
+        </>
+      )}
+    </section>
+  );
+}
+
+function Driving({ choice, unit }: PartProps) {
+  const { desk } = useDesk();
+  const { driving } = choice;
+  const start =
+    choice.counts.bySize.find(({ diameter }) => diameter !== undefined)?.diameter ?? inches(0.286);
+  return (
+    <section aria-labelledby="driving">
+      <h3 id="driving">Driven, in order</h3>
+      <p className="faint">
+        {driving.pinsDriven} of {driving.pins} pins are driven.
+        {driving.left.length > 0 &&
+          driving.pinsDriven > 0 &&
+          ` Left: ${driving.left.map(({ firstKey, lastKey }) => (firstKey === lastKey ? noteName(firstKey) : `${noteName(firstKey)} to ${noteName(lastKey)}`)).join(', ')}.`}
+      </p>
+      <SmallForm
+        label="Pins driven"
+        fields={[
+          { name: 'from', label: 'From note' },
+          { name: 'to', label: 'to note' },
+          { name: 'diameter', label: `Pin diameter (${unit})`, keys: 'decimal' },
+          { name: 'length', label: `Pin length (${unit})`, hint: 'may stay empty', keys: 'decimal' },
+          { name: 'remark', label: 'Remark', hint: 'may stay empty' },
+        ]}
+        start={{ from: '', to: '', diameter: lengthField(start, unit), length: '', remark: '' }}
+        submit="Log them"
+        onKeep={async (values) => {
+          const firstKey = requiredNote(values.from, 'these pins');
+          const lastKey = values.to.trim() === '' ? firstKey : requiredNote(values.to, 'these pins');
+          const diameter = typedLength(values.diameter, unit, 'the pin’s diameter');
+          const length = typedLength(values.length, unit, 'the pin’s length');
+          if (diameter === undefined)
+            throw new RangeError(
+              'Cannot log these pins: their diameter is needed, nothing was found. Type it.',
+            );
+          const done = await desk.run((context, id) =>
+            logPinsDriven(context, id, {
+              firstKey,
+              lastKey,
+              pinDiameter_m: diameter,
+              ...(length === undefined ? {} : { pinLength_m: length }),
+              ...(values.remark.trim() === '' ? {} : { note: values.remark.trim() }),
+            }),
+          );
+          return done && { ...values, from: '', to: '', remark: '' };
+        }}
+      />
+      {driving.lines.length > 0 && (
+        <ol aria-label="Driving log">
+          {driving.lines.map(({ entry, notes, pins, diameter, at, by, note }) => (
+            <li key={entry}>
+              {notes}, {pins} pins, {lengthText(diameter, unit, 'diameter')}
+              {note !== undefined && `; ${note}`}{' '}
+              <span className="faint">
+                {new Date(at).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}, {by}
+              </span>{' '}
+              <TakeBack entry={entry} words={`pins ${notes}`} />
+            </li>
+          ))}
+        </ol>
+      )}
+    </section>
+  );
+}
+
+function TakeBack({ entry, words }: { entry: string; words: string }) {
+  const { desk } = useDesk();
+  return (
+    <button
+      type="button"
+      className="button quiet"
+      aria-label={`Take back ${words}`}
+      onClick={() => void desk.run((context, id) => withdrawEntry(context, id, entry, 'taken back'))}
+    >
+      Take back
+    </button>
+  );
+}

@@ -1,0 +1,112 @@
+import { inches, inInches, inMillimetres, metres, millimetres, noteName, parseNote } from '@becket/core';
+import type { Job } from '@becket/journal';
+import type { ReadingToRecord, TestPinToRecord } from '@becket/tasks';
+import type { LengthUnit } from '../../parts/length-text.ts';
+import { readTypedNumber } from '../../parts/typed-number.ts';
+import { readTypedTorque, type TorqueUnit } from './torque-state.ts';
+
+/** A length as it is typed; a number alone is in the unit of the screen. Undefined when nothing was typed. */
+export function typedLength(text: string, unit: LengthUnit, what: string): number | undefined {
+  const typed = readTypedNumber(text);
+  if (typed.is === 'empty') return undefined;
+  if (typed.is === 'problem') throw new RangeError(typed.sentence);
+  const value =
+    typed.unit === 'm'
+      ? metres(typed.value)
+      : typed.unit === 'um'
+        ? millimetres(typed.value / 1000)
+        : (typed.unit ?? unit) === 'in'
+          ? inches(typed.value)
+          : millimetres(typed.value);
+  if (!(value > 0))
+    throw new RangeError(
+      `Cannot take ${what}: a length above 0 is needed, '${text.trim()}' was found. Type it again.`,
+    );
+  return value;
+}
+
+/** A length as a form starts with it. */
+export const lengthField = (length_m: number | undefined, unit: LengthUnit): string =>
+  length_m === undefined
+    ? ''
+    : unit === 'mm'
+      ? `${Number(inMillimetres(metres(length_m)).toFixed(3))} mm`
+      : `${Number(inInches(metres(length_m)).toFixed(4))} in`;
+
+export function requiredNote(text: string, what: string): number {
+  if (text.trim() === '')
+    throw new RangeError(`Cannot keep ${what}: its note is needed, nothing was found. Type it, such as C4.`);
+  return parseNote(text.trim());
+}
+
+export function stringNumber(text: string): 1 | 2 | 3 {
+  const number = Number(text);
+  if (number === 1 || number === 2 || number === 3) return number;
+  throw new RangeError(
+    `Cannot keep this: a string 1, 2 or 3 is needed, '${text.trim()}' was found. Type it again.`,
+  );
+}
+
+/** A pin measured with the micrometer. */
+export function pinDiameterOf(
+  { note, string, value }: { note: string; string: string; value: string },
+  unit: LengthUnit,
+  reason: string,
+): ReadingToRecord {
+  const typed = readTypedNumber(value);
+  if (typed.is !== 'number')
+    throw new RangeError(
+      typed.is === 'problem'
+        ? typed.sentence
+        : 'Cannot keep this pin: its diameter is needed, nothing was found. Type what the micrometer shows.',
+    );
+  return {
+    quantity: 'pin-diameter',
+    place: { key: requiredNote(note, 'this pin'), string: stringNumber(string) },
+    value: typed.value,
+    unit: (typed.unit ?? unit) as ReadingToRecord['unit'],
+    ...(reason.trim() === '' ? {} : { reason: reason.trim() }),
+  };
+}
+
+/** A test pin as the form gives it. */
+export function testPinOf(
+  form: {
+    note: string;
+    string: string;
+    diameter: string;
+    length: string;
+    torque: string;
+    unit: string;
+    feel: string;
+    remark: string;
+  },
+  unit: LengthUnit,
+): TestPinToRecord {
+  const diameter = typedLength(form.diameter, unit, 'the pin’s diameter');
+  if (diameter === undefined)
+    throw new RangeError('Cannot keep this test pin: its diameter is needed, nothing was found. Type it.');
+  const torque = readTypedTorque(form.torque);
+  const read = torque.unit ?? (form.unit as TorqueUnit);
+  if (read === 'kgf·cm')
+    throw new RangeError(
+      `Cannot keep this test pin: a torque in in·lbf or N·m is needed, '${form.torque.trim()}' was found. Read it in one of those.`,
+    );
+  const length = typedLength(form.length, unit, 'the pin’s length');
+  return {
+    key: requiredNote(form.note, 'this test pin'),
+    string: stringNumber(form.string),
+    pinDiameter_m: diameter,
+    ...(length === undefined ? {} : { pinLength_m: length }),
+    torque: { value: torque.value, unit: read },
+    ...(form.feel === '' ? {} : { feel: form.feel as NonNullable<TestPinToRecord['feel']> }),
+    ...(form.remark.trim() === '' ? {} : { note: form.remark.trim() }),
+  };
+}
+
+/** The note some notes on, or the same one at the end of the compass. */
+export function notesOn(job: Job, note: string, every: number): string {
+  const last = job.piano?.lastKey ?? 88;
+  const key = parseNote(note.trim());
+  return noteName(Math.min(last, key + every));
+}
