@@ -30,7 +30,26 @@ export {
 export { type LearnedHours, learnedHours } from './appraise/learned-hours.ts';
 // Appraise
 
+export {
+  compareSurveys,
+  EXTENT_READING_ERROR,
+  type Finding,
+  placeInWords,
+  type SurveyChange,
+  type SurveyComparison,
+  type SurveyComparisonLine,
+} from './appraise/compare-surveys.ts';
 export { compareTorque, type PinBeforeAndAfter, type TorqueComparison } from './appraise/compare-torque.ts';
+export { type CopiedSurvey, copyEarlierSurvey } from './appraise/copy-earlier-survey.ts';
+export {
+  type DecisionAdvice,
+  type DecisionToRecord,
+  decisionAdvice,
+  recordDecision,
+} from './appraise/decision-advice.ts';
+export type { DecisionReason } from './appraise/decision-reason.ts';
+export { DECISION_LIMITS, FINDING_RULES, type FindingRule } from './appraise/decision-rules.ts';
+export type { StillUnknown } from './appraise/decision-unknowns.ts';
 export type { PinMeasured } from './appraise/measured-pins.ts';
 export type { ExpectedGrips, PinCandidate } from './appraise/pin-candidates.ts';
 export { type PinChoice, type PinChoiceOptions, pinChoice } from './appraise/pin-choice.ts';
@@ -181,6 +200,14 @@ export {
   comparedScales,
   isAnythingStrung,
 } from './scale/analysed-scale.ts';
+export {
+  type HeardPassage,
+  heardPassage,
+  type NoteToPlay,
+  type PassageName,
+  passages,
+  type ToHear,
+} from './scale/hear-scale.ts';
 export {
   chooseScale,
   proposeScale,

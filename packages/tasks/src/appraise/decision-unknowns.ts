@@ -1,0 +1,194 @@
+import {
+  type Job,
+  type SurveyPart,
+  surveyParts,
+  surveyThingNames,
+  surveyThings,
+  type Ulid,
+} from '@becket/journal';
+import type { SurveyComparison } from './compare-surveys.ts';
+import { DECISION_LIMITS, LOOK_FIRST } from './decision-rules.ts';
+import type { PinChoice } from './pin-choice.ts';
+
+/** Something that nobody knows yet, and what would settle it. */
+export interface StillUnknown {
+  readonly what: string;
+  readonly wouldSettle: string;
+  /** True when a plain go should not be said without it. */
+  readonly isNeededFirst: boolean;
+  /** '34 %' */
+  readonly figure: string | undefined;
+  readonly entries: readonly Ulid[];
+}
+
+/** What is still unknown, what should be known first at the head. */
+export function stillUnknown(job: Job, choice: PinChoice, survey: SurveyComparison): StillUnknown[] {
+  return [
+    ...surveyUnknowns(survey),
+    ...torqueUnknowns(choice),
+    ...readingUnknowns(job),
+    ...pinUnknowns(choice),
+  ].sort((a, b) => Number(b.isNeededFirst) - Number(a.isNeededFirst));
+}
+
+function surveyUnknowns({ lines }: SurveyComparison): StillUnknown[] {
+  const answered = new Set(
+    lines.flatMap(({ thing, now }) =>
+      now !== undefined && now.answer.is !== 'could not be seen' ? [thing] : [],
+    ),
+  );
+  const hidden = lines.filter(
+    ({ thing, now }) => now?.answer.is === 'could not be seen' && !answered.has(thing),
+  );
+  const hiddenThings = new Set(hidden.map(({ thing }) => thing));
+  const open = surveyThingNames.filter((thing) => !answered.has(thing) && !hiddenThings.has(thing));
+  const known = (thing: (typeof open)[number]) => lines.find((line) => line.thing === thing)?.earlierDay;
+  const first = LOOK_FIRST.filter((thing) => open.includes(thing)).map((thing): StillUnknown => {
+    const day = known(thing);
+    return {
+      what: `Nobody has looked for ${surveyThings[thing].label}${day === undefined ? '' : ` since ${day}`}.`,
+      wouldSettle: `Look for ${surveyThings[thing].label}, with a light and with the action out.`,
+      isNeededFirst: true,
+      figure: undefined,
+      entries: [],
+    };
+  });
+  const rest = (Object.keys(surveyParts) as SurveyPart[]).flatMap((part): StillUnknown[] => {
+    const things = open.filter((thing) => surveyThings[thing].part === part && !LOOK_FIRST.includes(thing));
+    if (things.length === 0) return [];
+    return [
+      {
+        what: `Not looked at yet, ${surveyParts[part]}: ${things.map((thing) => surveyThings[thing].label).join(', ')}.`,
+        wouldSettle: `Go through this part of the survey: ${surveyParts[part]}.`,
+        isNeededFirst: false,
+        figure: undefined,
+        entries: [],
+      },
+    ];
+  });
+  const unseen = hidden.map(
+    ({ thing, now }): StillUnknown => ({
+      what: `Could not be seen: ${surveyThings[thing].label}.`,
+      wouldSettle: `Look for ${surveyThings[thing].label} when the strings are off, and say in the estimate that it is open.`,
+      isNeededFirst: LOOK_FIRST.includes(thing),
+      figure: undefined,
+      entries: [now!.entry],
+    }),
+  );
+  return [...first, ...unseen, ...rest];
+}
+
+function torqueUnknowns({ map }: PinChoice): StillUnknown[] {
+  const none = { figure: undefined, entries: [] };
+  if (map.pins.length === 0)
+    return [
+      {
+        ...none,
+        what: 'No torque has been read: nothing is known of the grip of the block.',
+        wouldSettle: 'Read the torque of pins in every section, in both directions.',
+        isNeededFirst: true,
+      },
+    ];
+  const unknown: StillUnknown[] = [];
+  const withoutGrip = map.pins.filter(({ grip }) => grip === undefined);
+  if (withoutGrip.length > 0)
+    unknown.push({
+      what: `${withoutGrip.length} of ${map.pins.length} pins read have no grip: their direction, or the pull of their strings, is not known.`,
+      wouldSettle: 'Read these pins in both directions, or slack.',
+      isNeededFirst: withoutGrip.length === map.pins.length,
+      figure: `${withoutGrip.length} pins`,
+      entries: withoutGrip.flatMap(({ readings }) => readings.map(({ entry }) => entry)),
+    });
+  const { zone } = map;
+  if (zone !== undefined && zone.chanceMissed > DECISION_LIMITS.zoneChanceAccepted) {
+    const next =
+      zone.next === undefined
+        ? ''
+        : ` The next best is ${zone.next.note} string ${zone.next.string}: it leaves ${percent(zone.chanceAfterNext)}.`;
+    unknown.push({
+      what: `The torque sample is small: a bad zone of ${zone.size} pins in a row lies where nobody has read with a chance of ${percent(zone.chanceMissed)}.`,
+      wouldSettle: `Read more pins, spread over the block.${next}`,
+      isNeededFirst: false,
+      figure: percent(zone.chanceMissed),
+      entries: [],
+    });
+  }
+  const thin = map.sections.filter(
+    ({ pins, withGrip }) => pins > 0 && withGrip < Math.min(pins, DECISION_LIMITS.fewestPinsOfSection),
+  );
+  if (thin.length > 0)
+    unknown.push({
+      ...none,
+      what: `Fewer than ${DECISION_LIMITS.fewestPinsOfSection} pins have a grip in: ${thin.map(({ section, withGrip }) => `${section} (${withGrip})`).join(', ')}.`,
+      wouldSettle: `Read at least ${DECISION_LIMITS.fewestPinsOfSection} pins in each of these sections.`,
+      isNeededFirst: false,
+    });
+  if (map.season.withoutHumidity > 0)
+    unknown.push({
+      ...none,
+      what: `${map.season.withoutHumidity} torque readings say nothing of the air: how grip stands to the season is not known.`,
+      wouldSettle: 'Read relative humidity where the piano stands, the same day.',
+      isNeededFirst: false,
+    });
+  return unknown;
+}
+
+function readingUnknowns(job: Job): StillUnknown[] {
+  const has = (...quantities: readonly string[]) =>
+    job.readings.some(({ quantity, stage }) => stage === 'as found' && quantities.includes(quantity));
+  const unread = (isRead: boolean, what: string, wouldSettle: string): StillUnknown[] =>
+    isRead ? [] : [{ what, wouldSettle, isNeededFirst: false, figure: undefined, entries: [] }];
+  return [
+    ...unread(
+      has('soundboard-crown'),
+      'Crown of the soundboard has not been read.',
+      'Read crown with a thread or a straight edge, loaded, and again with the strings off.',
+    ),
+    ...unread(
+      has('bearing-angle', 'bearing-rise'),
+      'Bearing has not been read.',
+      'Read bearing in every section before the strip: afterwards it is gone.',
+    ),
+    ...unread(
+      has('pitch-offset'),
+      'Pitch as found has not been read.',
+      'Read the pitch of some notes in every section: the pull of the strings follows from it.',
+    ),
+    ...unread(
+      has('relative-humidity') ||
+        job.readings.some(({ condition }) => condition?.relativeHumidity_percent !== undefined),
+      'Relative humidity has not been read.',
+      'Read relative humidity where the piano stands.',
+    ),
+  ];
+}
+
+function pinUnknowns({ measured, law, lawSentence, lengthsNeed, limits, map }: PinChoice): StillUnknown[] {
+  const none = { isNeededFirst: false, figure: undefined, entries: [] };
+  const unknown: StillUnknown[] = [];
+  if (measured.length === 0)
+    unknown.push({
+      ...none,
+      what: 'No pin diameter has been read: the size as found is not known.',
+      wouldSettle: 'Measure pins with a micrometer in every section, over the thread.',
+    });
+  if (map.pins.length > 0 && law === undefined)
+    unknown.push({
+      ...none,
+      what: lawSentence,
+      wouldSettle: 'Fit test pins in the worst and in the best place before pins are ordered.',
+    });
+  const need = [
+    ...(limits.plateHoleDiameter === undefined ? ['the smallest plate hole'] : []),
+    ...lengthsNeed,
+  ];
+  if (measured.length > 0 && need.length > 0)
+    unknown.push({
+      ...none,
+      what: `What block and plate allow is not known: ${need.join(', ')}.`,
+      wouldSettle: 'Measure them before pins are ordered; a hole can be measured once its pin is out.',
+    });
+  return unknown;
+}
+
+const percent = (share: number): string => `${Math.round(100 * share)} %`;
