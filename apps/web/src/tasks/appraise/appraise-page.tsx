@@ -12,6 +12,9 @@ const TorquePlace = lazy(() =>
   import('./torque-place.tsx').then(({ TorquePlace: place }) => ({ default: place })),
 );
 const PinsPlace = lazy(() => import('./pins-place.tsx').then(({ PinsPlace: place }) => ({ default: place })));
+const DecisionPlace = lazy(() =>
+  import('./decision-place.tsx').then(({ DecisionPlace: place }) => ({ default: place })),
+);
 const EstimatePlace = lazy(() =>
   import('./estimate-place.tsx').then(({ EstimatePlace: place }) => ({ default: place })),
 );
@@ -23,6 +26,7 @@ const parts = {
   air: 'Pitch and air',
   torque: 'Pin torque',
   pins: 'Tuning pins',
+  decision: 'Decision',
   estimate: 'Estimate',
 } as const;
 type PartName = keyof typeof parts;
@@ -65,6 +69,8 @@ function Part({ name }: { name: PartName }) {
       return <TorquePlace />;
     case 'pins':
       return <PinsPlace />;
+    case 'decision':
+      return <DecisionPlace />;
     case 'estimate':
       return <EstimatePlace />;
   }

@@ -16,6 +16,7 @@ import { Field } from '../../parts/field.tsx';
 import { lengthText } from '../../parts/length-text.ts';
 import { PhotoThumb } from '../../photos/photo-thumb.tsx';
 import { TakePhoto } from '../../photos/take-photo.tsx';
+import { EarlierSurveys } from './earlier-surveys.tsx';
 import { ReasonHere } from './reason-here.tsx';
 import {
   type Finding,
@@ -89,6 +90,7 @@ export function SurveyPlace() {
           );
         })}
       </nav>
+      <EarlierSurveys />
       <ReasonHere reason={reason} onChange={setReason} />
       <h3 ref={head} tabIndex={-1} className="survey-head">
         {sentenceCase(surveyParts[part])}

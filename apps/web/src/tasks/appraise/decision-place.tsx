@@ -1,0 +1,187 @@
+import { type Verdict, verdicts } from '@becket/journal';
+import { type DecisionAdvice, type DecisionReason, decisionAdvice, recordDecision } from '@becket/tasks';
+import { type FormEvent, useDeferredValue, useMemo, useState } from 'react';
+import { hashOf } from '../../desk/route.ts';
+import { useDesk } from '../../desk/use-desk.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+
+const marks: Record<Verdict, string> = { go: '✓', 'go with conditions': '▲', stop: '■' };
+
+/** Go, go with conditions, or stop: every reason with its figure, and what is still unknown. */
+export function DecisionPlace() {
+  const { desk, job } = useDesk();
+  const settled = useDeferredValue(job);
+  const advice = useMemo(() => decisionAdvice(settled), [settled]);
+  const made = job.decisions.at(-1);
+  return (
+    <section aria-labelledby="decision">
+      <h2 id="decision">Decision</h2>
+      <p className="verdict" data-verdict={advice.verdict}>
+        <span aria-hidden="true">{marks[advice.verdict]} </span>
+        What is noted speaks for: <strong>{advice.verdict}</strong>
+      </p>
+      <p className="faint">
+        Rules: {advice.source}. It advises; you decide. Plate and structure are for specialists, the maker’s
+        data and local rules.
+      </p>
+      {verdicts
+        .toReversed()
+        .map((verdict) => [verdict, advice.reasons.filter((one) => one.verdict === verdict)] as const)
+        .filter(([, reasons]) => reasons.length > 0)
+        .map(([verdict, reasons]) => (
+          <section key={verdict} aria-label={`Reasons for ${verdict}`}>
+            <h3>
+              {marks[verdict]} {verdict}
+            </h3>
+            <ul className="reasons">
+              {reasons.map((reason) => (
+                <Reason key={reason.about + reason.sentence} reason={reason} />
+              ))}
+            </ul>
+          </section>
+        ))}
+      <Unknowns advice={advice} />
+      <section aria-labelledby="cautions">
+        <h3 id="cautions">Cautions</h3>
+        <ul>
+          {advice.cautions.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+        </ul>
+      </section>
+      {made !== undefined && (
+        <section className="estimate-version" aria-label="The decision that stands">
+          <h3>
+            {marks[made.verdict]} Decided: {made.verdict}{' '}
+            <span className="faint">
+              {new Date(made.at).toLocaleDateString([], { dateStyle: 'medium' })}, {made.by}
+            </span>
+          </h3>
+          <p>{made.because}</p>
+          {made.conditions.length > 0 && (
+            <ul>
+              {made.conditions.map((condition) => (
+                <li key={condition}>{condition}</li>
+              ))}
+            </ul>
+          )}
+          {made.advised !== made.verdict && (
+            <p className="faint">What was noted then spoke for: {made.advised}.</p>
+          )}
+          {made.advised !== advice.verdict && (
+            <p className="question">? What is noted now speaks for {advice.verdict}: look at it again.</p>
+          )}
+        </section>
+      )}
+      <DecisionForm key={`${advice.verdict}${made?.entry}`} advice={advice} />
+      <p>
+        <a href={hashOf({ place: 'job', job: desk.id, task: 'appraise', part: 'estimate' })}>
+          Go on to the estimate.
+        </a>
+      </p>
+    </section>
+  );
+}
+
+function Reason({ reason }: { reason: DecisionReason }) {
+  return (
+    <li>
+      {reason.sentence}
+      {reason.figure !== undefined && !reason.sentence.includes(reason.figure) && (
+        <>
+          {' '}
+          <strong className="one-line">{reason.figure}</strong>
+        </>
+      )}
+      {reason.condition !== undefined && <p>→ {reason.condition}</p>}
+      <p className="faint">
+        {reason.about}; rests on{' '}
+        {reason.entries.length === 0
+          ? 'nothing noted'
+          : `${reason.entries.length} ${reason.entries.length === 1 ? 'entry' : 'entries'}`}
+        {reason.deferTo !== undefined && `; to be judged by ${reason.deferTo}`}
+      </p>
+    </li>
+  );
+}
+
+function Unknowns({ advice }: { advice: DecisionAdvice }) {
+  if (advice.unknown.length === 0) return null;
+  return (
+    <section aria-labelledby="unknown">
+      <h3 id="unknown">Still unknown, and what would settle it</h3>
+      <ul className="reasons">
+        {advice.unknown.map(({ what, wouldSettle, isNeededFirst, figure }) => (
+          <li key={what}>
+            {isNeededFirst && <strong>First: </strong>}
+            {what}
+            {figure !== undefined && !what.includes(figure) && ` (${figure})`} <p>→ {wouldSettle}</p>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function DecisionForm({ advice }: { advice: DecisionAdvice }) {
+  const { desk } = useDesk();
+  const [verdict, setVerdict] = useState<Verdict>(advice.verdict);
+  const [conditions, setConditions] = useState(advice.conditions.join('\n'));
+  const [because, setBecause] = useState('');
+
+  async function keep(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    const done = await desk.run((context, id) =>
+      recordDecision(context, id, {
+        verdict,
+        conditions: verdict === 'go' ? [] : conditions.split('\n'),
+        because,
+      }),
+    );
+    if (done !== undefined) setBecause('');
+  }
+
+  return (
+    <form onSubmit={keep} aria-label="Decide" className="decide-form">
+      <h3>Decide</h3>
+      <Choice
+        label="The job is a"
+        value={verdict}
+        onChange={setVerdict}
+        options={verdicts.map((value) => ({ value, words: `${marks[value]} ${value}` }))}
+      />
+      {verdict !== 'go' && (
+        <Field
+          label={
+            verdict === 'stop' ? 'What would have to be done first, one a line' : 'Conditions, one a line'
+          }
+        >
+          {(ids) => (
+            <textarea
+              {...ids}
+              className="input"
+              rows={Math.min(10, Math.max(3, conditions.split('\n').length + 1))}
+              value={conditions}
+              onChange={(event) => setConditions(event.target.value)}
+            />
+          )}
+        </Field>
+      )}
+      <Field label="Why, in a sentence">
+        {(ids) => (
+          <textarea
+            {...ids}
+            className="input"
+            rows={2}
+            value={because}
+            onChange={(event) => setBecause(event.target.value)}
+          />
+        )}
+      </Field>
+      <button type="submit" className="button strong">
+        Keep the decision
+      </button>
+    </form>
+  );
+}

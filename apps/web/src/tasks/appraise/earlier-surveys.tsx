@@ -1,0 +1,87 @@
+import { compareSurveys, copyEarlierSurvey, type ListedJob, listJobs } from '@becket/tasks';
+import { useEffect, useMemo, useState } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useDevice } from '../../desk/use-device.ts';
+import { Field } from '../../parts/field.tsx';
+
+/** What became of what earlier surveys of this piano noted: which repairs hold, and what grew. */
+export function EarlierSurveys() {
+  const { desk, job } = useDesk();
+  const device = useDevice();
+  const [others, setOthers] = useState<readonly ListedJob[]>([]);
+  const [chosen, setChosen] = useState('');
+  const [said, setSaid] = useState('');
+  const survey = useMemo(() => compareSurveys(job), [job]);
+
+  useEffect(() => {
+    let isCurrent = true;
+    void listJobs(device.context()).then((jobs) => {
+      if (isCurrent) setOthers(jobs.filter((one) => one.job !== desk.id));
+    });
+    return () => {
+      isCurrent = false;
+    };
+  }, [device, desk.id]);
+
+  async function copy(): Promise<void> {
+    const done = await desk.run((context, id) => copyEarlierSurvey(context, id, chosen));
+    if (done === undefined) return;
+    const { copied, already, notOnThisPiano } = done;
+    setSaid(
+      [
+        `${copied} ${copied === 1 ? 'line was' : 'lines were'} copied.`,
+        ...(already > 0 ? [`${already} stood here already.`] : []),
+        ...(notOnThisPiano.length > 0
+          ? [`Not on this piano as described: ${notOnThisPiano.join('; ')}.`]
+          : []),
+      ].join(' '),
+    );
+  }
+
+  return (
+    <details className="earlier" open={survey.days.length > 0}>
+      <summary>Earlier surveys of this piano</summary>
+      {others.length === 0 ? (
+        <p className="faint">No other job is on this device.</p>
+      ) : (
+        <div className="row-form">
+          <Field label="From the job">
+            {(ids) => (
+              <select
+                {...ids}
+                className="input"
+                value={chosen}
+                onChange={(event) => setChosen(event.target.value)}
+              >
+                <option value="">choose one</option>
+                {others.map(({ job: id, title }) => (
+                  <option key={id} value={id}>
+                    {title}
+                  </option>
+                ))}
+              </select>
+            )}
+          </Field>
+          <button type="button" className="button" disabled={chosen === ''} onClick={() => void copy()}>
+            Copy its survey here
+          </button>
+        </div>
+      )}
+      <p role="status">{said}</p>
+      {survey.days.length > 0 && (
+        <ul aria-label="Then and now">
+          {survey.lines
+            .filter(({ earlier }) => earlier !== undefined)
+            .map(({ thing, sentence, change, earlier }) => (
+              <li
+                key={earlier!.entry + thing}
+                className={change === 'grew' || change === 'graver' ? 'warn' : undefined}
+              >
+                {sentence}
+              </li>
+            ))}
+        </ul>
+      )}
+    </details>
+  );
+}
