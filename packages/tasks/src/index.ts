@@ -209,6 +209,13 @@ export {
   type ToHear,
 } from './scale/hear-scale.ts';
 export {
+  type HeardPassage,
+  heardPassage,
+  type PassageName,
+  passages,
+  type ToHear,
+} from './scale/hear-scale.ts';
+export {
   chooseScale,
   proposeScale,
   type ScaleOutcome,

@@ -128,7 +128,7 @@ function Task({ task, part }: { task: TaskName; part: string | undefined }) {
     case 'record':
       return <RecordPage part={part} />;
     case 'scale':
-      return <ScalePage />;
+      return <ScalePage part={part} />;
     case 'order':
       return <OrderPage />;
     case 'string':

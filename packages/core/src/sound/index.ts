@@ -1,5 +1,6 @@
 // A string heard from its model
 
+export { comparedSounds, type NoteToPlay } from './compared-sounds.ts';
 export { HEADPHONE_PEAK_DBFS, matchLevels, rootMeanSquare } from './match-levels.ts';
 export { partialDecay } from './partial-decay.ts';
 export { octaveAbove, type PassageNote, singleNote, thirdsAcross } from './passages.ts';

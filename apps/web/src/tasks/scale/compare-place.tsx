@@ -1,0 +1,331 @@
+import { noteName } from '@becket/core';
+import { chosenScaleOf, type ScaleComparison, type WhichScale } from '@becket/journal';
+import { comparedScales } from '@becket/tasks';
+import { useMemo } from 'react';
+import { hashOf } from '../../desk/route.ts';
+import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { loadText } from '../../parts/force-text.ts';
+import type { LengthUnit } from '../../parts/length-text.ts';
+import { useObservable } from '../../parts/observable.ts';
+import { SelectField } from '../../parts/select-field.tsx';
+import { TableFrame } from '../../parts/table-frame.tsx';
+import {
+  beatText,
+  changeLines,
+  comparisonCharts,
+  pairOf,
+  scaleChoices,
+  signed,
+  standingPair,
+  summarySentences,
+} from './compare-state.ts';
+import { ComparisonChart } from './comparison-chart.tsx';
+import { keysText, wireText } from './scale-words.ts';
+import { useAnalysed } from './use-analysed.ts';
+
+/** Two scales of this piano side by side: what changes, what it does, and what wire it takes. */
+export function ComparePlace() {
+  const { desk, job } = useDesk();
+  const { unit } = useSettings();
+  const [selected, select] = useSelectedKey();
+  const pair = pairOf(desk.id);
+  const { before: first, after: second } = standingPair(job, useObservable(pair));
+  const before = useAnalysed(job, first);
+  const after = useAnalysed(job, second);
+  const comparison = useMemo(() => comparedScales(job, before, after), [job, before, after]);
+  const charts = useMemo(() => comparisonCharts(before, after, unit), [before, after, unit]);
+  const choices = scaleChoices(job);
+  const { piano } = job;
+
+  if (piano === undefined || before.notes.length === 0) {
+    return (
+      <>
+        <h2>Compare</h2>
+        <p>
+          No string can be computed yet.{' '}
+          <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>Enter readings in Record.</a>
+        </p>
+      </>
+    );
+  }
+  if (choices.length === 1) {
+    return (
+      <>
+        <h2>Compare</h2>
+        <p>
+          There is only the scale as it was found.{' '}
+          <a href={hashOf({ place: 'job', job: desk.id, task: 'scale', part: 'propose' })}>
+            Make a proposal first.
+          </a>
+        </p>
+      </>
+    );
+  }
+  return (
+    <>
+      <h2>Compare</h2>
+      <ChosenLine />
+      <div className="fields">
+        <SelectField<WhichScale>
+          label="Before"
+          value={first}
+          onChange={(value) => pair.update({ before: value })}
+          options={choices}
+        />
+        <SelectField<WhichScale>
+          label="After"
+          value={second}
+          onChange={(value) => pair.update({ after: value })}
+          options={choices}
+        />
+      </div>
+      <ul className="summary">
+        {summarySentences(comparison, before, after, unit).map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+      <div className="charts">
+        {charts.map((chart) => (
+          <ComparisonChart
+            key={chart.name}
+            {...chart}
+            firstKey={piano.firstKey}
+            lastKey={piano.lastKey}
+            sections={job.sections}
+            selected={selected}
+            onSelect={select}
+          />
+        ))}
+      </div>
+      <Loads comparison={comparison} unit={unit} />
+      <Beats comparison={comparison} />
+      <Changes comparison={comparison} unit={unit} onSelect={select} />
+      <Wires comparison={comparison} unit={unit} />
+    </>
+  );
+}
+
+/** Which scale is to be strung, and whether it still is what was chosen. */
+export function ChosenLine() {
+  const { job } = useDesk();
+  const chosen = chosenScaleOf(job);
+  if (chosen === undefined) return <p className="faint">No scale is chosen for stringing yet.</p>;
+  if (chosen.changedSince !== undefined)
+    return (
+      <p role="alert" className="notice bad">
+        ▲ {chosen.changedSince}
+      </p>
+    );
+  return (
+    <p>
+      Chosen for stringing: <strong>{chosen.name}</strong>, because “{chosen.reason}”.
+    </p>
+  );
+}
+
+function Loads({ comparison, unit }: { comparison: ScaleComparison; unit: LengthUnit }) {
+  const load = (force: number | undefined) => (force === undefined ? '–' : loadText(force, unit));
+  const hasBearing = comparison.loads.some(({ after }) => after?.bearing !== undefined);
+  return (
+    <section aria-labelledby="compared-loads">
+      <h3 id="compared-loads">What do the bridges and the plate bear?</h3>
+      <TableFrame label="Loads before and after">
+        <table className="table">
+          <thead>
+            <tr>
+              <th scope="col">of</th>
+              <th scope="col" className="number">
+                before
+              </th>
+              <th scope="col" className="number">
+                after
+              </th>
+              <th scope="col" className="number">
+                change
+              </th>
+              {hasBearing && (
+                <th scope="col" className="number">
+                  bearing, before → after
+                </th>
+              )}
+            </tr>
+          </thead>
+          <tbody>
+            {comparison.loads.map(({ of, name, before, after }) => (
+              <tr key={`${of}/${name}`}>
+                <th scope="row">{of === 'all' ? name : `${of} ${name}`}</th>
+                <td className="number">{load(before?.load)}</td>
+                <td className="number">
+                  {load(after?.load)}
+                  {after?.loadUncertainty !== undefined && (
+                    <span className="faint"> ± {loadText(after.loadUncertainty, unit)}</span>
+                  )}
+                </td>
+                <td className="number">
+                  {before !== undefined && after !== undefined
+                    ? signed(after.load - before.load, (force) => loadText(force, unit))
+                    : '–'}
+                </td>
+                {hasBearing && (
+                  <td className="number">
+                    {after?.bearing === undefined
+                      ? 'not read'
+                      : `${load(before?.bearing?.force)} → ${load(after.bearing.force)} (${after.bearing.notes} notes)`}
+                  </td>
+                )}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </TableFrame>
+    </section>
+  );
+}
+
+function Beats({ comparison }: { comparison: ScaleComparison }) {
+  const { beats, breaks, tunedBy } = comparison;
+  if (beats.length === 0) return null;
+  return (
+    <section aria-labelledby="compared-beats">
+      <h3 id="compared-beats">How do intervals beat over the break?</h3>
+      <p className="faint">
+        Between {breaks.map((key) => `${noteName(key - 1)} and ${noteName(key)}`).join(', ')}. Beats a second;
+        a row that rises evenly is heard as even. Tuned by{' '}
+        {tunedBy === 'stretch'
+          ? 'the stretch of each scale’s own inharmonicity'
+          : 'equal temperament, as notes are missing for a stretch'}
+        .
+      </p>
+      <TableFrame label="Beats over the break before and after">
+        <table className="table">
+          <thead>
+            <tr>
+              <th scope="col">interval</th>
+              <th scope="col">notes</th>
+              <th scope="col" className="number">
+                before
+              </th>
+              <th scope="col" className="number">
+                after
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {beats.map(({ interval, lowerKey, upperKey, before, after }) => (
+              <tr key={`${interval}/${lowerKey}`}>
+                <th scope="row">{interval}</th>
+                <td>
+                  {noteName(lowerKey)}–{noteName(upperKey)}
+                </td>
+                <td className="number">{beatText(before)}</td>
+                <td className="number">{beatText(after)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </TableFrame>
+    </section>
+  );
+}
+
+interface ChangesProps {
+  readonly comparison: ScaleComparison;
+  readonly unit: LengthUnit;
+  readonly onSelect: (key: number) => void;
+}
+
+function Changes({ comparison, unit, onSelect }: ChangesProps) {
+  const lines = changeLines(comparison, unit);
+  if (lines.length === 0) return null;
+  return (
+    <section aria-labelledby="compared-notes">
+      <h3 id="compared-notes">Which notes change?</h3>
+      <TableFrame label="Changes note by note">
+        <table className="table changes">
+          <thead>
+            <tr>
+              <th scope="col">note</th>
+              <th scope="col">wire</th>
+              <th scope="col" className="number">
+                tension
+              </th>
+              <th scope="col" className="number">
+                of break
+              </th>
+              <th scope="col" className="number">
+                B
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {lines.map(({ key, note, strings, wires, tensions, breakShares, inharmonicities }) => (
+              <tr key={key}>
+                <th scope="row">
+                  <button type="button" className="button quiet" onClick={() => onSelect(key)}>
+                    {note} <span className="faint">×{strings}</span>
+                  </button>
+                </th>
+                <td>
+                  <Both texts={wires} />
+                </td>
+                <td className="number">
+                  <Both texts={tensions} />
+                </td>
+                <td className="number">
+                  <Both texts={breakShares} />
+                </td>
+                <td className="number">
+                  <Both texts={inharmonicities} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </TableFrame>
+    </section>
+  );
+}
+
+function Both({ texts: [before, after] }: { texts: readonly [string, string] }) {
+  return (
+    <>
+      <span className="faint">{before}</span>
+      <span aria-hidden="true"> → </span>
+      <span className="unseen"> becomes </span>
+      {after}
+    </>
+  );
+}
+
+function Wires({ comparison, unit }: { comparison: ScaleComparison; unit: LengthUnit }) {
+  return (
+    <section aria-labelledby="compared-wires">
+      <h3 id="compared-wires">What wire does the second one take?</h3>
+      <TableFrame label="Wire sizes needed">
+        <table className="table">
+          <thead>
+            <tr>
+              <th scope="col">use</th>
+              <th scope="col">size</th>
+              <th scope="col" className="number">
+                strings
+              </th>
+              <th scope="col">notes</th>
+            </tr>
+          </thead>
+          <tbody>
+            {comparison.wires.map(({ use, diameter, strings, keys }) => (
+              <tr key={`${use}/${diameter}`}>
+                <th scope="row">{use}</th>
+                <td>{wireText(diameter, unit)}</td>
+                <td className="number">{strings}</td>
+                <td>{keysText(keys)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </TableFrame>
+    </section>
+  );
+}

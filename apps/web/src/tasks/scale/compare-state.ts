@@ -1,0 +1,187 @@
+import { inPoundsForce, type NoteAnalysis, newtons, noteName, scaleFindings } from '@becket/core';
+import type { Job, ScaleComparison, WhichScale } from '@becket/journal';
+import { type AnalysedScale, isAnythingStrung } from '@becket/tasks';
+import { forceText, loadText } from '../../parts/force-text.ts';
+import type { LengthUnit } from '../../parts/length-text.ts';
+import { type Observable, observable } from '../../parts/observable.ts';
+import { counted, stringText } from './scale-words.ts';
+
+/** Two scales that are looked at side by side. */
+export interface Pair {
+  readonly before: WhichScale;
+  readonly after: WhichScale | undefined;
+}
+
+const pairs = new Map<string, Observable<Pair>>();
+
+/** The pair that was looked at last in a job, kept while the program is open. */
+export function pairOf(job: string): Observable<Pair> {
+  const known = pairs.get(job) ?? observable<Pair>({ before: 'as found', after: undefined });
+  pairs.set(job, known);
+  return known;
+}
+
+/** Every scale of a job that can be looked at. */
+export function scaleChoices(job: Job): { value: WhichScale; words: string }[] {
+  return [
+    { value: 'as found', words: 'as found' },
+    ...job.proposals.map(({ entry, name }) => ({ value: entry, words: name })),
+    ...(isAnythingStrung(job) ? [{ value: 'as strung' as const, words: 'as strung' }] : []),
+  ];
+}
+
+/** The pair with what is no longer there put right: the chosen scale, else the last proposal, against what was found. */
+export function standingPair(job: Job, pair: Pair): { before: WhichScale; after: WhichScale } {
+  const choices = scaleChoices(job).map(({ value }) => value);
+  const chosen = job.chosenScale?.scale;
+  const usual =
+    chosen !== undefined && chosen !== 'as found' && choices.includes(chosen)
+      ? chosen
+      : (job.proposals.at(-1)?.entry ?? choices.at(-1)!);
+  return {
+    before: choices.includes(pair.before) ? pair.before : 'as found',
+    after: pair.after !== undefined && choices.includes(pair.after) ? pair.after : usual,
+  };
+}
+
+/** One string's figure in a chart of several scales, in the unit of the axis. */
+export interface SeriesPoint {
+  readonly key: number;
+  readonly value: number;
+  readonly low: number | undefined;
+  readonly high: number | undefined;
+  readonly words: string;
+}
+
+export interface ComparisonChartData {
+  readonly name: 'tension' | 'break-share' | 'inharmonicity';
+  readonly question: string;
+  readonly axis: string;
+  readonly scale: 'linear' | 'log';
+  readonly basis: string;
+  /** Before first, then after. */
+  readonly series: readonly { readonly name: string; readonly points: readonly SeriesPoint[] }[];
+}
+
+/** Three charts of two scales on the same axes. */
+export function comparisonCharts(
+  before: Pick<AnalysedScale, 'name' | 'analysis'>,
+  after: Pick<AnalysedScale, 'name' | 'analysis'>,
+  unit: LengthUnit,
+): ComparisonChartData[] {
+  const tensionIn = (force: number) => (unit === 'mm' ? force : inPoundsForce(newtons(force)));
+  const seriesOf = (drawn: (note: NoteAnalysis) => Omit<SeriesPoint, 'key'>) =>
+    [before, after].map(({ name, analysis }) => ({
+      name,
+      points: analysis.notes.map((note) => ({ key: note.key, ...drawn(note) })),
+    }));
+  const spread = (value: number, uncertainty: number | undefined) => ({
+    value,
+    low: uncertainty === undefined ? undefined : value - uncertainty,
+    high: uncertainty === undefined ? undefined : value + uncertainty,
+  });
+  const tables = [
+    ...new Set([...before.analysis.notes, ...after.analysis.notes].map(({ strengthTable }) => strengthTable)),
+  ].join(' and ');
+  return [
+    {
+      name: 'tension',
+      question: 'How hard does each string pull?',
+      axis: unit === 'mm' ? 'tension of one string (N)' : 'tension of one string (lbf)',
+      scale: 'linear',
+      basis: 'At the pitch of equal temperament.',
+      series: seriesOf(({ tension, standardUncertainties }) => ({
+        ...spread(tensionIn(tension), standardUncertainties && tensionIn(standardUncertainties.tension)),
+        words: forceText(tension, unit),
+      })),
+    },
+    {
+      name: 'break-share',
+      question: 'How near is each string to breaking?',
+      axis: 'tension as a share of the break load (%)',
+      scale: 'linear',
+      basis: `Break load by the table ${tables}. ${after.analysis.notes[0]?.strengthRemark ?? ''}`,
+      series: seriesOf(({ breakShare, standardUncertainties }) => ({
+        ...spread(breakShare * 100, standardUncertainties && standardUncertainties.breakShare * 100),
+        words: `${(breakShare * 100).toFixed(0)} %`,
+      })),
+    },
+    {
+      name: 'inharmonicity',
+      question: 'How inharmonic is each string?',
+      axis: 'inharmonicity B, logarithmic',
+      scale: 'log',
+      basis: 'B as in f = n·f₁·√(1 + B·n²); wound strings from their exact modes.',
+      series: seriesOf(({ inharmonicity, standardUncertainties }) => ({
+        ...spread(inharmonicity, standardUncertainties?.inharmonicity),
+        words: `B = ${inharmonicity.toExponential(2)}`,
+      })),
+    },
+  ];
+}
+
+/** What the change comes to, in a few sentences. */
+export function summarySentences(
+  comparison: ScaleComparison,
+  before: AnalysedScale,
+  after: AnalysedScale,
+  unit: LengthUnit,
+): string[] {
+  const { notes, changed, loads } = comparison;
+  if (changed.length === 0)
+    return [`“${after.name}” has the same wires as “${before.name}” at every note that can be computed.`];
+  const all = loads.find(({ of }) => of === 'all')!;
+  const difference = all.after!.load - all.before!.load;
+  const beyond = (scale: AnalysedScale) =>
+    scaleFindings(scale.analysis).filter(({ weight }) => weight === 'beyond a limit').length;
+  return [
+    `${counted(changed.length, 'note', 'notes')} of ${notes.length} get another wire.`,
+    `All strings together pull ${loadText(all.after!.load, unit)} instead of ${loadText(all.before!.load, unit)}, ${signed(difference, (force) => loadText(force, unit))}.`,
+    `Beyond the shop’s limits: ${counted(beyond(before), 'finding', 'findings')} before, ${counted(beyond(after), 'finding', 'findings')} after.`,
+    ...(comparison.notes.some((note) => note.before === undefined || note.after === undefined)
+      ? ['Notes that can be computed in one of the two scales only count as changed.']
+      : []),
+  ];
+}
+
+/** '+1.2 kN', '−0.4 kN', 'no change'. */
+export function signed(value: number, words: (size: number) => string): string {
+  const text = words(Math.abs(value));
+  return /[1-9]/.test(text) ? `${value > 0 ? '+' : '−'}${text}` : 'no change';
+}
+
+/** One line of the change list. */
+export interface ChangeLine {
+  readonly key: number;
+  readonly note: string;
+  readonly strings: string;
+  readonly wires: readonly [string, string];
+  readonly tensions: readonly [string, string];
+  readonly breakShares: readonly [string, string];
+  readonly inharmonicities: readonly [string, string];
+}
+
+export function changeLines({ changed }: ScaleComparison, unit: LengthUnit): ChangeLine[] {
+  return changed.map(({ key, before, after }) => {
+    const both = (words: (note: NoteAnalysis) => string): [string, string] => [
+      before === undefined ? '–' : words(before),
+      after === undefined ? '–' : words(after),
+    ];
+    return {
+      key,
+      note: noteName(key),
+      strings: String((after ?? before)?.note.strings ?? ''),
+      wires: both(({ note }) => stringText(note.string, unit)),
+      tensions: both(({ tension }) => forceText(tension, unit)),
+      breakShares: both(({ breakShare }) => `${(breakShare * 100).toFixed(0)} %`),
+      inharmonicities: both(({ inharmonicity }) => inharmonicity.toExponential(1)),
+    };
+  });
+}
+
+/** '3.4 wide', '1.2 narrow', '–' where a note is missing. */
+export function beatText(rate: number | undefined): string {
+  if (rate === undefined) return '–';
+  const text = Math.abs(rate).toFixed(1);
+  return text === '0.0' ? 'still' : `${text} ${rate > 0 ? 'wide' : 'narrow'}`;
+}

@@ -1,0 +1,18 @@
+import type { Job, WhichScale } from '@becket/journal';
+import { type AnalysedScale, analysedScale } from '@becket/tasks';
+import { useEffect, useMemo, useState } from 'react';
+import { analyseAway, type ScaleAnswer } from '../../worker/scale-away.ts';
+
+/** A scale of the job: the figures at once, with their uncertainties as soon as the worker has them. */
+export function useAnalysed(job: Job, which: WhichScale): AnalysedScale {
+  const quick = useFigures(job, which);
+  const [answered, setAnswered] = useState<{ of: AnalysedScale; answer: ScaleAnswer }>();
+  useEffect(() => analyseAway(quick.notes, (answer) => setAnswered({ of: quick, answer })), [quick]);
+  const analysis = answered?.of === quick ? answered.answer.analysis : undefined;
+  return useMemo(() => (analysis === undefined ? quick : { ...quick, analysis }), [quick, analysis]);
+}
+
+/** A scale of the job, its figures alone. */
+export function useFigures(job: Job, which: WhichScale): AnalysedScale {
+  return useMemo(() => analysedScale(job, which, { uncertainties: 'left out' }), [job, which]);
+}
