@@ -16,6 +16,7 @@ export function pinReasons(choice: PinChoice): DecisionReason[] {
     ...holdingReasons(gripped),
     ...patternReasons(choice, gripped),
     ...sizeReasons(choice),
+    ...belowFirmReasons(choice, gripped),
     ...firmReasons(choice, gripped),
   ];
 }
@@ -107,6 +108,28 @@ function sizeReasons({ groups }: PinChoice): DecisionReason[] {
       },
     ];
   });
+}
+
+/** Pins that hold but are not firm: the rule goes up further, and test pins say whether that is enough. */
+function belowFirmReasons({ map, policy, law }: PinChoice, gripped: readonly PinTorque[]): DecisionReason[] {
+  const low = gripped.filter(({ isLow }) => isLow === true);
+  if (low.length === 0) return [];
+  const lowest = newtonMetres(Math.min(...low.map(({ grip }) => grip!.grip)));
+  return [
+    {
+      about: 'pins',
+      verdict: law === undefined ? 'go with conditions' : 'go',
+      sentence: `${low.length} of ${gripped.length} pins with a grip hold less than ${torqueText(map.lowBelow)} (${map.lowBelowFrom}): the rule goes up ${policy.sizesUpWhenLoose} ${policy.sizesUpWhenLoose === 1 ? 'size' : 'sizes'} there. The lowest has ${torqueText(lowest)}.`,
+      figure: torqueText(lowest),
+      entries: entriesOf(low),
+      condition:
+        law === undefined
+          ? 'Test pins in the worst and in the best place show that the larger size holds, before the set is bought.'
+          : undefined,
+      deferTo: undefined,
+      source: policy.source,
+    },
+  ];
 }
 
 function firmReasons({ map }: PinChoice, gripped: readonly PinTorque[]): DecisionReason[] {
