@@ -174,6 +174,56 @@ export {
   paperSizes,
 } from './make-paper.ts';
 export { type NewJob, openJob } from './open-job.ts';
+// Order: what is needed, the stock of the shop, suppliers and orders
+export { itemWords, quantityWords } from './order/item-words.ts';
+export { type CutPolicy, type OrderPolicy, STARTING_ORDER_POLICY } from './order/order-policy.ts';
+export {
+  type OrderedFrom,
+  type OrderedLength,
+  type OrderString,
+  type OrderStrings,
+  orderStrings,
+} from './order/order-strings.ts';
+export {
+  draftSupplyOrder,
+  moveOrder,
+  type OrderMove,
+  readOrders,
+  receiveGoods,
+} from './order/orders.ts';
+export {
+  keepPriceList,
+  type PriceListToKeep,
+  priceListColumns,
+  priceListExample,
+} from './order/price-list.ts';
+export {
+  daysBefore,
+  type PurchaseLine,
+  type PurchaseList,
+  type PurchaseWish,
+  purchaseList,
+  type SupplierPurchase,
+} from './order/purchase-list.ts';
+export { readShop, type Shop, shopOf } from './order/shop.ts';
+export {
+  noteStock,
+  releaseReservation,
+  reserveForJob,
+  type StockMove,
+  takeReserved,
+} from './order/stock-commands.ts';
+export {
+  type Cover,
+  coverFromStock,
+  type ReorderLine,
+  reorderList,
+  type Shortage,
+  shortagesOf,
+} from './order/stock-cover.ts';
+export { type Supplies, suppliesOf } from './order/supplies.ts';
+export { type SupplyGroup, type SupplyLine, type SupplySource, supplyGroups } from './order/supply-line.ts';
+export { type WireCut, type WireCuts, wireCuts } from './order/wire-cuts.ts';
 // Record
 export { type FactToRecord, recordFacts, type SaidKind } from './record-facts.ts';
 // Photos
@@ -200,14 +250,6 @@ export {
   comparedScales,
   isAnythingStrung,
 } from './scale/analysed-scale.ts';
-export {
-  type HeardPassage,
-  heardPassage,
-  type NoteToPlay,
-  type PassageName,
-  passages,
-  type ToHear,
-} from './scale/hear-scale.ts';
 export {
   type HeardPassage,
   heardPassage,

@@ -1,4 +1,4 @@
-import { foldJob, type Ulid } from '@becket/journal';
+import { foldJob, SHOP_JOURNAL, type Ulid } from '@becket/journal';
 import type { TaskContext } from './context.ts';
 
 export interface ListedJob {
@@ -10,11 +10,12 @@ export interface ListedJob {
   readonly isSealed: boolean;
 }
 
-/** Every job in the store, the one last worked on first. */
+/** Every job in the store, the one last worked on first; the shop's own journal is not a job. */
 export async function listJobs(context: TaskContext): Promise<ListedJob[]> {
   const listings = await context.store.jobs();
   const jobs: ListedJob[] = [];
   for (const { job, entries, lastAt } of listings) {
+    if (job === SHOP_JOURNAL) continue;
     const state = foldJob((await context.store.entries(job)).entries);
     jobs.push({
       job,

@@ -29,19 +29,19 @@ export function stockUnitOf(item: StockItem): StockUnit {
 }
 
 /**
- * One text for one item: diameters to a tenth of a micrometre, pin lengths to a tenth of a millimetre, names without regard
- * to capitals, so that the same thing written twice is one line of the stock.
+ * One text for one item: wire to a micrometre, pins to a hundredth of a millimetre, names without regard to capitals, so that
+ * the same thing written twice is one line of the stock. A list in millimetres has 1.041 where the size is 41 mils.
  *
- * @example stockItemId({ kind: 'wire', diameter_m: 0.0009906 })  // = wire 0.9906 mm
- * @example stockItemId({ kind: 'tuning pin', diameter_m: 0.0071628, length_m: 0.0635 })  // = tuning pin 7.163 x 63.5 mm
+ * @example stockItemId({ kind: 'wire', diameter_m: 0.0009906 })  // = wire 0.991 mm
+ * @example stockItemId({ kind: 'tuning pin', diameter_m: 0.0071628, length_m: 0.0635 })  // = tuning pin 7.16 x 63.5 mm
  */
 export function stockItemId(item: StockItem): string {
   switch (item.kind) {
     case 'wire':
-      return `wire ${(item.diameter_m * 1000).toFixed(4)} mm`;
+      return `wire ${(item.diameter_m * 1000).toFixed(3)} mm`;
     case 'tuning pin': {
       const length = item.length_m === undefined ? 'any length' : `${(item.length_m * 1000).toFixed(1)} mm`;
-      return `tuning pin ${(item.diameter_m * 1000).toFixed(3)} x ${length}`;
+      return `tuning pin ${(item.diameter_m * 1000).toFixed(2)} x ${length}`;
     }
     case 'other':
       return `${item.name.trim().toLowerCase().replace(/\s+/g, ' ')} (${item.unit})`;

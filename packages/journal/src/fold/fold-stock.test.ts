@@ -146,7 +146,7 @@ describe('foldStock()', () => {
 
   it('takes the same thing written twice for one line', () => {
     const own = [
-      entry(1, 1, { kind: 'stock-received', v: 1, item: { ...wire, diameter_m: 0.00099061 }, quantity: 5 }),
+      entry(1, 1, { kind: 'stock-received', v: 1, item: { ...wire, diameter_m: 0.000991 }, quantity: 5 }),
       entry(2, 2, { kind: 'stock-received', v: 1, item: wire, quantity: 7 }),
       entry(3, 3, {
         kind: 'stock-received',
@@ -163,7 +163,7 @@ describe('foldStock()', () => {
     ];
     expect(foldStock(own).lines.map(({ id, onHand }) => [id, onHand])).toEqual([
       ['red felt (mm)', 7],
-      ['wire 0.9906 mm', 12],
+      ['wire 0.991 mm', 12],
     ]);
   });
 });

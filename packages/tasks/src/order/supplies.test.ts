@@ -1,70 +1,20 @@
 import { cutLength, metres, millimetres } from '@becket/core';
-import type { Fact, FactOf } from '@becket/journal';
+import type { FactOf } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
-import { addFacts, readJob } from '../context.ts';
+import { readJob } from '../context.ts';
 import { describeJob } from '../describe-job.ts';
 import { openJob } from '../open-job.ts';
 import { recordFacts } from '../record-facts.ts';
-import { recordReadings } from '../record-reading.ts';
 import { memoryContext } from '../testing/memory-context.ts';
+import { wireJob } from '../testing/wire-job.ts';
 import { STARTING_ORDER_POLICY } from './order-policy.ts';
 import { suppliesOf } from './supplies.ts';
 
 const policy = STARTING_ORDER_POLICY;
 
-/** Four notes of three plain strings and one wound note, with two sizes of wire; every length read. */
 async function smallPiano() {
   const context = memoryContext();
-  const { id } = await openJob(context, { title: 'five notes' });
-  await describeJob(context, id, {
-    piano: { form: 'grand', firstKey: 39, lastKey: 43, referencePitch_hz: 440 },
-    sections: [
-      { section: 'bass', firstKey: 39, lastKey: 39, bridge: 'bass', frontTermination: 'agraffe' },
-      { section: 'treble', firstKey: 40, lastKey: 43, bridge: 'treble', frontTermination: 'agraffe' },
-    ],
-    unisons: [
-      { firstKey: 39, lastKey: 39, strings: 2, winding: 'wound', layers: 1 },
-      { firstKey: 40, lastKey: 43, strings: 3, winding: 'plain', layers: 0 },
-    ],
-  });
-  const proposed: Fact = {
-    kind: 'scale-proposed',
-    v: 1,
-    name: 'two sizes',
-    notes: [40, 41, 42, 43].map((key) => ({
-      winding: 'plain' as const,
-      key,
-      gauge_m: key < 42 ? 0.0010414 : 0.0009906,
-      from: 'by hand' as const,
-    })),
-    madeFrom: 'a'.repeat(64),
-  };
-  const { entries } = await addFacts(context, id, [proposed]);
-  await addFacts(context, id, [
-    { kind: 'scale-chosen', v: 1, scale: entries[0]!.id, reason: 'a test', digest: 'b'.repeat(64) },
-  ]);
-  await recordReadings(
-    context,
-    id,
-    [40, 41, 42, 43].flatMap((key) =>
-      (
-        [
-          ['speaking-length', 700 - 10 * (key - 40)],
-          ['front-length', 100],
-          ['back-length', 150],
-          ['hitch-pin-diameter', 4],
-        ] as const
-      ).map(([quantity, value]) => ({
-        quantity,
-        place: { key },
-        value,
-        unit: 'mm' as const,
-        origin: 'measured' as const,
-        stage: 'as found' as const,
-      })),
-    ),
-  );
-  return { context, id };
+  return { context, id: await wireJob(context) };
 }
 
 describe('suppliesOf()', () => {
@@ -83,7 +33,7 @@ describe('suppliesOf()', () => {
     // 2.1673 m, 14.49, so 15.
     expect(thick).toMatchObject({ needed: 44, total: 44 + 5 + 15, unit: 'g' });
     expect(thick?.extra.map(({ quantity }) => quantity)).toEqual([5, 15]);
-    expect(thin?.id).toBe('wire 0.9906 mm');
+    expect(thin?.id).toBe('wire 0.991 mm');
     expect(thick?.what).toContain('US 18');
   });
 

@@ -1,0 +1,233 @@
+import {
+  coilsToBuy,
+  inKilograms,
+  kilograms,
+  type MinorUnits,
+  metres,
+  minorUnits,
+  packsToBuy,
+  sumOfMoney,
+  wireMass,
+} from '@becket/core';
+import { type Order, type PriceLine, type Stock, stockItemId, stockUnitOf, type Ulid } from '@becket/journal';
+import { type Cover, coverFromStock } from './stock-cover.ts';
+import type { Supplies } from './supplies.ts';
+import type { SupplyLine } from './supply-line.ts';
+
+/** One thing to buy from one supplier. */
+export interface PurchaseLine {
+  readonly line: SupplyLine;
+  readonly cover: Cover;
+  readonly article: string;
+  /** Packs, coils or pieces to buy. */
+  readonly packs: number;
+  /** 'coil of 500 g', 'pack of 50' */
+  readonly packWords: string;
+  /** What one holds, whole numbers of the line's unit. */
+  readonly packHolds: number;
+  readonly price: MinorUnits;
+  readonly total: MinorUnits;
+  readonly leadTime_days: number | undefined;
+  /** By when it has to be ordered to be here in time; undefined where no day or no lead time is known. */
+  readonly orderBy: string | undefined;
+  /** Set where coils could not be laid out wire by wire. */
+  readonly remark: string | undefined;
+}
+
+export interface SupplierPurchase {
+  readonly supplier: string;
+  readonly currency: string;
+  readonly lines: readonly PurchaseLine[];
+  readonly total: MinorUnits;
+  /** The earliest of its lines. */
+  readonly orderBy: string | undefined;
+}
+
+export interface PurchaseList {
+  /** By name. */
+  readonly suppliers: readonly SupplierPurchase[];
+  /** To buy, but in no price list. */
+  readonly notListed: readonly { readonly line: SupplyLine; readonly cover: Cover }[];
+  /** Covered by the stock or by what is on order. */
+  readonly covered: readonly { readonly line: SupplyLine; readonly cover: Cover }[];
+  /** Quantity unknown. */
+  readonly unknown: readonly { readonly line: SupplyLine; readonly cover: Cover }[];
+  readonly neededOn: string | undefined;
+}
+
+export interface PurchaseWish {
+  readonly supplies: Supplies;
+  readonly stock: Stock;
+  readonly job: Ulid;
+  /** Of the job and of the shop. */
+  readonly orders?: readonly Order[] | undefined;
+  /** When the goods are to be here, YYYY-MM-DD. */
+  readonly neededOn?: string | undefined;
+}
+
+/**
+ * What is to be bought, by supplier: where several sell a thing in one currency, the cheapest for this quantity; of several
+ * currencies, which cannot be compared, the one of the supplier that comes first by name.
+ */
+export function purchaseList({ supplies, stock, job, orders = [], neededOn }: PurchaseWish): PurchaseList {
+  const bySupplier = new Map<string, PurchaseLine[]>();
+  const currencies = new Map(stock.priceLists.map(({ supplier, currency }) => [supplier, currency]));
+  const rest = {
+    notListed: [] as { line: SupplyLine; cover: Cover }[],
+    covered: [] as { line: SupplyLine; cover: Cover }[],
+    unknown: [] as { line: SupplyLine; cover: Cover }[],
+  };
+  for (const line of supplies.lines) {
+    const cover = coverFromStock(line, stock, job, orders);
+    if (cover.toBuy === undefined) rest.unknown.push({ line, cover });
+    else if (cover.toBuy === 0) rest.covered.push({ line, cover });
+    else {
+      const best = bestOffer(line, cover, stock, neededOn);
+      if (best === undefined) rest.notListed.push({ line, cover });
+      else bySupplier.set(best.supplier, [...(bySupplier.get(best.supplier) ?? []), best.purchase]);
+    }
+  }
+  const suppliers = [...bySupplier]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([supplier, lines]) => ({
+      supplier,
+      currency: currencies.get(supplier)!,
+      lines,
+      total: sumOfMoney(lines.map(({ total }) => total)),
+      orderBy: lines
+        .map(({ orderBy }) => orderBy)
+        .filter((day) => day !== undefined)
+        .sort()[0],
+    }));
+  return { suppliers, ...rest, neededOn };
+}
+
+function bestOffer(
+  line: SupplyLine,
+  cover: Cover,
+  { priceLists, suppliers }: Stock,
+  neededOn: string | undefined,
+): { supplier: string; purchase: PurchaseLine } | undefined {
+  const { item } = line;
+  if (item === undefined) return undefined;
+  const id = stockItemId(item);
+  const offers = priceLists.flatMap(({ supplier, currency, lines }) =>
+    lines
+      .filter((offer) => stockItemId(offer.item) === id)
+      .flatMap((offer) => {
+        const leadTime_days =
+          offer.leadTime_days ?? suppliers.find((one) => one.supplier === supplier)?.leadTime_days;
+        const packs = packsOf(line, cover, offer);
+        return packs === undefined
+          ? []
+          : [
+              {
+                supplier,
+                currency,
+                purchase: purchaseOf(line, cover, { offer, ...packs, leadTime_days, neededOn }),
+              },
+            ];
+      }),
+  );
+  const [first] = offers;
+  return offers
+    .filter(({ currency }) => currency === first?.currency)
+    .reduce<(typeof offers)[number] | undefined>(
+      (best, one) => (best === undefined || one.purchase.total < best.purchase.total ? one : best),
+      undefined,
+    );
+}
+
+interface Packs {
+  readonly packs: number;
+  readonly packHolds: number;
+  readonly remark: string | undefined;
+}
+
+/** Undefined when a wire is longer than what this supplier sells. */
+function packsOf(line: SupplyLine, { covered, toBuy }: Cover, { item, pack }: PriceLine): Packs | undefined {
+  if (pack.by === 'count')
+    return { packs: packsToBuy(toBuy!, pack.count).packs, packHolds: pack.count, remark: undefined };
+  if (item.kind !== 'wire' || line.wire === undefined) return undefined;
+  const diameter = metres(item.diameter_m);
+  const grams =
+    pack.by === 'coil mass'
+      ? Math.round(pack.mass_kg * 1000)
+      : Math.max(1, Math.floor(1000 * inKilograms(wireMass({ diameter, length: metres(pack.length_m) }))));
+  // Part of it is on the shelf, in pieces of which nobody knows the lengths: then only the mass can be counted.
+  if (covered > 0)
+    return {
+      packs: packsToBuy(toBuy!, grams).packs,
+      packHolds: grams,
+      remark: 'by mass, since part of it is on the shelf; look whether the pieces there are long enough',
+    };
+  const sold =
+    pack.by === 'coil mass'
+      ? ({ by: pack.by, mass: kilograms(pack.mass_kg) } as const)
+      : ({ by: pack.by, length: metres(pack.length_m) } as const);
+  try {
+    const { count } = coilsToBuy({ diameter, cuts: line.wire.cuts, beyond: line.wire.beyond, sold });
+    return { packs: count, packHolds: grams, remark: undefined };
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
+}
+
+function purchaseOf(
+  line: SupplyLine,
+  cover: Cover,
+  {
+    offer,
+    packs,
+    packHolds,
+    remark,
+    leadTime_days,
+    neededOn,
+  }: Packs & {
+    readonly offer: PriceLine;
+    readonly leadTime_days: number | undefined;
+    readonly neededOn: string | undefined;
+  },
+): PurchaseLine {
+  const price = minorUnits(offer.priceMinorUnits);
+  return {
+    line,
+    cover,
+    article: offer.article,
+    packs,
+    packWords: packWords(offer),
+    packHolds,
+    price,
+    total: sumOfMoney([minorUnits(packs * price)]),
+    leadTime_days,
+    orderBy:
+      neededOn === undefined || leadTime_days === undefined ? undefined : daysBefore(neededOn, leadTime_days),
+    remark,
+  };
+}
+
+/** 'coil of 500 g', 'coil of 25 m', 'piece of 2.5 m', 'pack of 50', 'set' */
+function packWords({ item, pack }: PriceLine): string {
+  switch (pack.by) {
+    case 'coil mass':
+      return `coil of ${Number((pack.mass_kg * 1000).toFixed(1))} g`;
+    case 'coil length':
+      return `coil of ${Number(pack.length_m.toFixed(3))} m`;
+    case 'piece':
+      return `piece of ${Number(pack.length_m.toFixed(3))} m`;
+    case 'count': {
+      const unit = stockUnitOf(item);
+      if (pack.count === 1) return unit;
+      return unit === 'piece' ? `pack of ${pack.count}` : `pack of ${pack.count} ${unit}`;
+    }
+  }
+}
+
+/**
+ * The day so many days before another, both YYYY-MM-DD.
+ * @example daysBefore('2026-03-01', 1)  // = 2026-02-28
+ */
+export function daysBefore(day: string, days: number): string {
+  return new Date(Date.parse(`${day}T00:00:00Z`) - days * 86_400_000).toISOString().slice(0, 10);
+}

@@ -1,0 +1,101 @@
+import { SHOP_JOURNAL, type StockItem } from '@becket/journal';
+import { describe, expect, it } from 'vitest';
+import { readJob } from '../context.ts';
+import { listJobs } from '../list-jobs.ts';
+import { memoryContext } from '../testing/memory-context.ts';
+import { wireJob } from '../testing/wire-job.ts';
+import { readShop } from './shop.ts';
+import { noteStock, releaseReservation, reserveForJob, takeReserved } from './stock-commands.ts';
+import { coverFromStock, reorderList, shortagesOf } from './stock-cover.ts';
+import { suppliesOf } from './supplies.ts';
+
+const thick: StockItem = { kind: 'wire', diameter_m: 0.0010414 };
+
+async function twoJobs() {
+  const context = memoryContext();
+  const [a, b] = [await wireJob(context, 'Grand upstairs'), await wireJob(context, 'Upright below')];
+  const { lines } = suppliesOf(await readJob(context, a));
+  return { context, a, b, lines, line: lines.find(({ id }) => id === 'wire 1.041 mm')! };
+}
+
+describe('the stock of the shop', () => {
+  it('is never among the jobs', async () => {
+    const { context } = await twoJobs();
+    await noteStock(context, [{ kind: 'stock-counted', item: thick, quantity: 500 }]);
+    const jobs = await listJobs(context);
+    expect(jobs.map(({ title }) => title).sort()).toEqual(['Grand upstairs', 'Upright below']);
+    expect((await context.store.entries(SHOP_JOURNAL)).entries).toHaveLength(1);
+  });
+
+  it('covers a job from the shelf, and says what is left to buy', async () => {
+    const { context, a, line } = await twoJobs();
+    // 44 + 5 + 15 = 64 g are needed; see the sum in the test of supplies.
+    expect(coverFromStock(line, (await readShop(context)).stock, a)).toMatchObject({
+      onHand: undefined,
+      covered: 0,
+      toBuy: 64,
+    });
+    const { stock } = await noteStock(context, [{ kind: 'stock-counted', item: thick, quantity: 40 }]);
+    expect(coverFromStock(line, stock, a)).toMatchObject({ onHand: 40, covered: 40, toBuy: 24 });
+  });
+
+  it('reserves what is free and nothing more, and not twice', async () => {
+    const { context, a, b, lines, line } = await twoJobs();
+    await noteStock(context, [{ kind: 'stock-counted', item: thick, quantity: 100 }]);
+    await reserveForJob(context, a, lines);
+    const { stock } = await reserveForJob(context, a, lines);
+    const shelf = stock.lines.find(({ id }) => id === line.id)!;
+    expect(shelf).toMatchObject({ onHand: 100, reserved: 64, free: 36 });
+    expect(shelf.reservations).toHaveLength(1);
+    const after = await reserveForJob(context, b, lines);
+    expect(after.stock.lines.find(({ id }) => id === line.id)).toMatchObject({ reserved: 100, free: 0 });
+    expect(coverFromStock(line, after.stock, b)).toMatchObject({ mine: 36, covered: 36, toBuy: 28 });
+    expect(shortagesOf(after.stock)).toEqual([]);
+  });
+
+  it('says who lacks what once less is there than was set aside', async () => {
+    const { context, a, b, lines } = await twoJobs();
+    await noteStock(context, [{ kind: 'stock-counted', item: thick, quantity: 128 }]);
+    await reserveForJob(context, a, lines);
+    await reserveForJob(context, b, lines);
+    const { stock } = await noteStock(context, [{ kind: 'stock-counted', item: thick, quantity: 90 }]);
+    expect(shortagesOf(stock).map(({ sentence }) => sentence)).toEqual([
+      "Plain wire 1.041 mm (0.0410 in; US 18): 90 g on hand, 128 g set aside. 'Upright below' (Ada, 2026-03-01) lacks 38 g; set aside before: 'Grand upstairs' (Ada, 2026-03-01).",
+    ]);
+    const [again] = reorderList(stock);
+    expect(again).toMatchObject({ quantity: 38 });
+    expect(again?.because).toContain("set aside for 'Grand upstairs' and 'Upright below'");
+  });
+
+  it('asks to buy again below the minimum, and not what is on its way', async () => {
+    const { context } = await twoJobs();
+    const pins: StockItem = { kind: 'tuning pin', diameter_m: 0.0071628, length_m: 0.0635 };
+    const { stock } = await noteStock(context, [
+      { kind: 'stock-received', item: pins, quantity: 30 },
+      { kind: 'stock-minimum-set', item: pins, minimum: 50 },
+      { kind: 'stock-counted', item: thick, quantity: 10 },
+    ]);
+    expect(reorderList(stock)).toMatchObject([
+      { quantity: 20, because: '30 pieces free; at least 50 pieces wanted' },
+    ]);
+  });
+
+  it('takes what was set aside off the shelf, and refuses a second time', async () => {
+    const { context, a, lines, line } = await twoJobs();
+    await noteStock(context, [{ kind: 'stock-counted', item: thick, quantity: 100 }]);
+    await reserveForJob(context, a, lines);
+    const { stock } = await takeReserved(context, a, thick);
+    expect(stock.lines.find(({ id }) => id === line.id)).toMatchObject({ onHand: 36, reserved: 0, free: 36 });
+    await expect(takeReserved(context, a, thick)).rejects.toThrow('Reserve it first');
+  });
+
+  it('releases a reservation once', async () => {
+    const { context, a, lines } = await twoJobs();
+    await noteStock(context, [{ kind: 'stock-counted', item: thick, quantity: 100 }]);
+    const { stock } = await reserveForJob(context, a, lines);
+    const { entry } = stock.lines[0]!.reservations[0]!;
+    const after = await releaseReservation(context, entry, 'the job was put off');
+    expect(after.stock.lines[0]).toMatchObject({ reserved: 0, free: 100 });
+    await expect(releaseReservation(context, entry, 'again')).rejects.toThrow('one that still stands');
+  });
+});
