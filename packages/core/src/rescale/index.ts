@@ -1,6 +1,52 @@
 // The best plain sizes under stated rules
 
+export {
+  bestPlainGauges,
+  type GaugeNote,
+  gaugeObjective,
+  type PlainGaugeAnswer,
+  type PlainGaugeProblem,
+} from './plain-gauges.ts';
+
+// The best whole scale: plain and wound strings together
+
+export { type RescaleNotesOptions, rescaleNotes } from './rescale-notes.ts';
+export type { ScaleClash, ScheduleRuleName } from './scale-clash.ts';
+export {
+  isSameString,
+  type NoteCandidates,
+  type StringCandidate,
+  type StringLimitName,
+} from './string-candidates.ts';
+export {
+  type AnsweredLoad,
+  bestPreparedScale,
+  bestWholeScale,
+  type ChosenString,
+  type NoWholeScale,
+  type ObjectiveParts,
+  type PreparedScale,
+  prepareScale,
+  type ScaleProof,
+  scaleObjective,
+  type WholeScaleAnswer,
+  weighedSum,
+} from './whole-scale.ts';
+export {
+  COMMON_RESCALE_RULES,
+  COMMON_RESCALE_WEIGHTS,
+  COMMON_WINDING_WIRES,
+  type LoadLimit,
+  type RescaleNote,
+  type RescaleRules,
+  type RescaleWeights,
+  type WholeScaleProblem,
+  type WindingEnds,
+  type WireCatalogue,
+} from './whole-scale-problem.ts';
+
 // Which strings share a wire, and how long to cut it
+
 export {
   type ChangeShift,
   type CutLength,
@@ -12,10 +58,3 @@ export {
   type PlanString,
   shiftsThatSaveTies,
 } from './loop-plan.ts';
-export {
-  bestPlainGauges,
-  type GaugeNote,
-  gaugeObjective,
-  type PlainGaugeAnswer,
-  type PlainGaugeProblem,
-} from './plain-gauges.ts';

@@ -1,0 +1,371 @@
+/*
+ * The exact search over schedules, on bare numbers: one candidate a note, the cheapest path under the rules of runs, breaks
+ * and ties. What a candidate is, and where its figures come from, is none of its business.
+ */
+
+export const PLAIN = 0;
+export const WOUND = 1;
+
+/** One note: its candidates column by column, and what it does to costs. */
+export interface SearchStage {
+  readonly count: number;
+  /** ln T and ln B of each candidate. */
+  readonly logTension: Float64Array;
+  readonly logInharmonicity: Float64Array;
+  /** What choosing it costs by itself. */
+  readonly own: Float64Array;
+  readonly kind: Uint8Array;
+  /** Equal within a kind for one size of wire; larger is thicker. */
+  readonly size: Int32Array;
+  readonly strings: number;
+  readonly beginsSection: boolean;
+  readonly bridge: string;
+  /** Weights of the bend whose middle note this is; 0 at the ends of the compass. */
+  readonly tensionBend: number;
+  readonly inharmonicityBend: number;
+}
+
+export interface SearchRules {
+  /** [PLAIN, WOUND]. */
+  readonly minimumRun: readonly [number, number];
+  readonly neverGrows: readonly [boolean, boolean];
+  readonly sizeChange: number;
+  readonly tiedString: number;
+}
+
+export interface SearchScope {
+  /** The first run may be the rest of a longer one, the last one may go on: for a part of a compass. */
+  readonly isStartOpen?: boolean;
+  readonly isEndOpen?: boolean;
+  /** Only schedules that cost less are sought. */
+  readonly below?: number;
+}
+
+export interface FoundSchedule {
+  readonly cost: number;
+  /** Candidate of each note. */
+  readonly choices: readonly number[];
+}
+
+/** The note at which no schedule was left; the count of notes when only its end broke a rule. */
+export interface NoSchedule {
+  readonly endsAt: number;
+}
+
+export const isFound = (result: FoundSchedule | NoSchedule): result is FoundSchedule => 'choices' in result;
+
+const FORBIDDEN = 0;
+const SAME_SIZE = 1;
+const SIZE_CHANGE = 2;
+const BREAK = 3;
+
+/** How candidate b of a note may follow candidate a of the note before. */
+export function relationOf(
+  before: SearchStage,
+  a: number,
+  here: SearchStage,
+  b: number,
+  rules: SearchRules,
+): number {
+  const [kindBefore, kind] = [before.kind[a]!, here.kind[b]!];
+  if (kindBefore !== kind) return kindBefore === WOUND ? BREAK : FORBIDDEN;
+  const [sizeBefore, size] = [before.size[a]!, here.size[b]!];
+  if (sizeBefore === size) return SAME_SIZE;
+  const mayNotGrow = rules.neverGrows[kind as 0 | 1] && (kind === PLAIN || before.bridge === here.bridge);
+  return mayNotGrow && size > sizeBefore ? FORBIDDEN : SIZE_CHANGE;
+}
+
+/**
+ * The cheapest schedule.
+ *
+ * Dynamic programming over pairs of neighbouring candidates, since a bend ties three notes together; beside the pair a state
+ * holds how long the run of one size is, up to the minimum run, and whether its strings within the section are odd. For
+ * each pair the states it can come from are tried cheapest first and the trying stops when the next one alone costs as much
+ * as the best found with its bend: a bend costs nothing less than nothing, so nothing is lost.
+ *
+ * Work: n·K² pairs, each with one to K tries, K candidates a note. Exact.
+ */
+export function cheapestSchedule(
+  stages: readonly SearchStage[],
+  rules: SearchRules,
+  scope: SearchScope = {},
+): FoundSchedule | NoSchedule {
+  return new ScheduleSearch(stages, rules, scope).cheapest();
+}
+
+/** The search with its table of costs, for those who need more than the cheapest schedule. */
+export class ScheduleSearch {
+  private readonly longest: number;
+  /** Run states of a pair: run 1 … longest, and odd or even where ties cost. */
+  private readonly states: number;
+  private readonly isOddKept: boolean;
+  /** [note] least that the notes after it can cost by themselves. */
+  private readonly restOwn: Float64Array;
+  constructor(
+    private readonly stages: readonly SearchStage[],
+    private readonly rules: SearchRules,
+    private readonly scope: SearchScope,
+  ) {
+    this.longest = Math.max(...rules.minimumRun);
+    this.isOddKept = rules.tiedString > 0;
+    this.states = this.longest * (this.isOddKept ? 2 : 1);
+    this.restOwn = new Float64Array(stages.length);
+    for (let note = stages.length - 2; note >= 0; note -= 1) {
+      const { own } = stages[note + 1]!;
+      this.restOwn[note] =
+        this.restOwn[note + 1]! + own.reduce((low, cost) => Math.min(low, cost), Number.POSITIVE_INFINITY);
+    }
+  }
+
+  /** `costs`, where given, is filled with the least cost of every state, note by note; see `transition` for its order. */
+  cheapest(costs?: Float64Array[]): FoundSchedule | NoSchedule {
+    const { stages, states, scope } = this;
+    const below = scope.below ?? Number.POSITIVE_INFINITY;
+    const first = stages[0]!;
+    let cost = new Float64Array(first.count * states).fill(Number.POSITIVE_INFINITY);
+    for (let b = 0; b < first.count; b += 1) {
+      const run = scope.isStartOpen ? this.runOf(first, b) : 1;
+      cost[b * states + this.state(run, this.isOdd(first, b, 0))] = first.own[b]!;
+    }
+    if (first.count === 0) return { endsAt: 0 };
+    costs?.push(cost);
+    const cameFrom: Int32Array[] = [];
+    for (let note = 1; note < stages.length; note += 1) {
+      const size = stages[note]!.count * stages[note - 1]!.count * states;
+      const next = new Float64Array(size).fill(Number.POSITIVE_INFINITY);
+      const from = new Int32Array(size);
+      const isReached = this.step(note, cost, next, from, below - this.restOwn[note]!);
+      if (!isReached) return { endsAt: note };
+      cameFrom.push(from);
+      cost = next;
+      costs?.push(cost);
+    }
+    return this.trace(cost, cameFrom, below);
+  }
+
+  private runOf(stage: SearchStage, candidate: number): number {
+    return this.rules.minimumRun[stage.kind[candidate]! as 0 | 1];
+  }
+
+  private state(run: number, odd: number): number {
+    return run - 1 + (this.isOddKept ? odd * this.longest : 0);
+  }
+
+  /** Whether the looped strings of a run are odd when this note joins `before` of them. */
+  private isOdd(stage: SearchStage, candidate: number, before: number): number {
+    return stage.kind[candidate] === PLAIN ? (before + stage.strings) % 2 : 0;
+  }
+
+  /** From pairs (a, b) ending at the note before to pairs (b, c) ending at `note`. */
+  private step(
+    note: number,
+    cost: Float64Array,
+    next: Float64Array,
+    from: Int32Array,
+    below: number,
+  ): boolean {
+    const { stages, states, longest, rules } = this;
+    const before = stages[note - 2];
+    const middle = stages[note - 1]!;
+    const here = stages[note]!;
+    const countA = before?.count ?? 1;
+    const { tensionBend, inharmonicityBend } = before === undefined ? NO_BEND : middle;
+    const tensionA = before?.logTension ?? ZERO;
+    const inharmonicityA = before?.logInharmonicity ?? ZERO;
+    // One list of sources for a change, and one for each run state that the same size may lead to.
+    const lists = Array.from({ length: states + 1 }, () => new SourceList(countA * states));
+    let isReached = false;
+
+    for (let b = 0; b < middle.count; b += 1) {
+      const base = b * countA * states;
+      const run = this.runOf(middle, b);
+      const isPlain = middle.kind[b] === PLAIN;
+      for (const list of lists) list.clear();
+      let isAny = false;
+      for (let a = 0; a < countA; a += 1) {
+        for (let state = 0; state < states; state += 1) {
+          const source = base + a * states + state;
+          const sum = cost[source]!;
+          if (sum >= below) continue;
+          isAny = true;
+          const runSoFar = (state % longest) + 1;
+          const odd = state >= longest ? 1 : 0;
+          const tie = isPlain ? odd * rules.tiedString : 0;
+          if (runSoFar >= run) lists[states]!.add(source, a, sum + tie);
+          const goesOnOdd = isPlain ? ((here.beginsSection ? 0 : odd) + here.strings) % 2 : 0;
+          const goesOn = this.state(Math.min(runSoFar + 1, run), goesOnOdd);
+          lists[goesOn]!.add(source, a, sum + (here.beginsSection ? tie : 0));
+        }
+      }
+      if (!isAny) continue;
+      for (const list of lists) list.sort();
+
+      const doubleTension = 2 * middle.logTension[b]!;
+      const doubleInharmonicity = 2 * middle.logInharmonicity[b]!;
+      for (let c = 0; c < here.count; c += 1) {
+        const relation = relationOf(middle, b, here, c, rules);
+        if (relation === FORBIDDEN) continue;
+        const own = here.own[c]! + (relation === SIZE_CHANGE ? rules.sizeChange : 0);
+        const evenTension = doubleTension - here.logTension[c]!;
+        const evenInharmonicity = doubleInharmonicity - here.logInharmonicity[c]!;
+        const [firstList, lastList] = relation === SAME_SIZE ? [0, states - 1] : [states, states];
+        for (let which = firstList; which <= lastList; which += 1) {
+          const list = lists[which]!;
+          let best = below - own;
+          let bestSource = -1;
+          for (let index = 0; index < list.length; index += 1) {
+            const sum = list.sums[index]!;
+            if (sum >= best) break;
+            const a = list.candidates[index]!;
+            const bendT = tensionA[a]! - evenTension;
+            const bendB = inharmonicityA[a]! - evenInharmonicity;
+            const total = sum + tensionBend * bendT * bendT + inharmonicityBend * bendB * bendB;
+            if (total < best) {
+              best = total;
+              bestSource = list.sources[index]!;
+            }
+          }
+          if (bestSource < 0) continue;
+          const state = relation === SAME_SIZE ? which : this.state(1, this.isOdd(here, c, 0));
+          const target = (c * middle.count + b) * states + state;
+          next[target] = best + own;
+          from[target] = bestSource;
+          isReached = true;
+        }
+      }
+    }
+    return isReached;
+  }
+
+  private trace(
+    cost: Float64Array,
+    cameFrom: readonly Int32Array[],
+    below: number,
+  ): FoundSchedule | NoSchedule {
+    const { stages } = this;
+    const last = stages.length - 1;
+    let best = below;
+    let bestState = -1;
+    for (let index = 0; index < cost.length; index += 1) {
+      if (cost[index]! >= best) continue;
+      const total = cost[index]! + this.endCost(index);
+      if (total < best) {
+        best = total;
+        bestState = index;
+      }
+    }
+    if (bestState < 0) return { endsAt: stages.length };
+    const choices: number[] = [];
+    for (let note = last; note >= 0; note -= 1) {
+      choices.unshift(this.candidateOf(bestState, note));
+      if (note > 0) bestState = cameFrom[note - 1]![bestState]!;
+    }
+    return { cost: best, choices };
+  }
+
+  /** What ending in a state at the last note adds: a tied string, or Infinity where its run is too short. */
+  endCost(index: number): number {
+    const { stages, states, longest, rules } = this;
+    const last = stages.length - 1;
+    const candidate = this.candidateOf(index, last);
+    const state = index % states;
+    if (this.scope.isEndOpen) return 0;
+    if ((state % longest) + 1 < this.runOf(stages[last]!, candidate)) return Number.POSITIVE_INFINITY;
+    return state >= longest && stages[last]!.kind[candidate] === PLAIN ? rules.tiedString : 0;
+  }
+
+  /** What a step from a state at the note before to one at `note` costs; Infinity where it is no step. */
+  transition(note: number, from: number, to: number): number {
+    const { stages, states, longest, rules } = this;
+    const [before, middle, here] = [stages[note - 2], stages[note - 1]!, stages[note]!];
+    const b = this.candidateOf(from, note - 1);
+    const c = this.candidateOf(to, note);
+    if (Math.floor(to / states) % middle.count !== b) return Number.POSITIVE_INFINITY;
+    const relation = relationOf(middle, b, here, c, rules);
+    if (relation === FORBIDDEN) return Number.POSITIVE_INFINITY;
+    const runSoFar = ((from % states) % longest) + 1;
+    const odd = from % states >= longest ? 1 : 0;
+    const isPlain = middle.kind[b] === PLAIN;
+    const run = this.runOf(middle, b);
+    const tie = isPlain ? odd * rules.tiedString : 0;
+    let cost = here.own[c]!;
+    let state: number;
+    if (relation === SAME_SIZE) {
+      const goesOnOdd = isPlain ? ((here.beginsSection ? 0 : odd) + here.strings) % 2 : 0;
+      state = this.state(Math.min(runSoFar + 1, run), goesOnOdd);
+      if (here.beginsSection) cost += tie;
+    } else {
+      if (runSoFar < run) return Number.POSITIVE_INFINITY;
+      state = this.state(1, this.isOdd(here, c, 0));
+      cost += tie + (relation === SIZE_CHANGE ? rules.sizeChange : 0);
+    }
+    if (state !== to % states) return Number.POSITIVE_INFINITY;
+    if (before === undefined) return cost;
+    const a = Math.floor(from / states) % before.count;
+    const bendT = before.logTension[a]! - 2 * middle.logTension[b]! + here.logTension[c]!;
+    const bendB = before.logInharmonicity[a]! - 2 * middle.logInharmonicity[b]! + here.logInharmonicity[c]!;
+    return cost + middle.tensionBend * bendT ** 2 + middle.inharmonicityBend * bendB ** 2;
+  }
+
+  /** States at the note before that may lead to a state at `note`: its own pair's states. */
+  *sourcesOf(note: number, to: number): Generator<number> {
+    const { stages, states } = this;
+    const b = Math.floor(to / states) % stages[note - 1]!.count;
+    const countA = stages[note - 2]?.count ?? 1;
+    for (let source = b * countA * states; source < (b + 1) * countA * states; source += 1) yield source;
+  }
+
+  /** Candidate of a note in one of its states. */
+  candidateOf(index: number, note: number): number {
+    return Math.floor(index / (this.states * (note === 0 ? 1 : this.stages[note - 1]!.count)));
+  }
+}
+
+const ZERO = new Float64Array(1);
+const NO_BEND = { tensionBend: 0, inharmonicityBend: 0 };
+
+/** States that a pair can come from, cheapest first once sorted. Kept from pair to pair so that nothing is allocated. */
+class SourceList {
+  length = 0;
+  sources: Int32Array;
+  candidates: Int32Array;
+  sums: Float64Array;
+  private readonly unsortedSources: Int32Array;
+  private readonly unsortedCandidates: Int32Array;
+  private readonly unsortedSums: Float64Array;
+  constructor(capacity: number) {
+    this.sources = new Int32Array(capacity);
+    this.candidates = new Int32Array(capacity);
+    this.sums = new Float64Array(capacity);
+    this.unsortedSources = new Int32Array(capacity);
+    this.unsortedCandidates = new Int32Array(capacity);
+    this.unsortedSums = new Float64Array(capacity);
+  }
+
+  clear(): void {
+    this.length = 0;
+  }
+
+  add(source: number, candidate: number, sum: number): void {
+    this.unsortedSources[this.length] = source;
+    this.unsortedCandidates[this.length] = candidate;
+    this.unsortedSums[this.length] = sum;
+    this.length += 1;
+  }
+
+  /** By merging ever longer pieces: typed arrays sort by value alone, and here three go together. */
+  sort(): void {
+    const { length } = this;
+    if (length === 0) return;
+    const order = new Int32Array(length);
+    for (let index = 0; index < length; index += 1) order[index] = index;
+    const sums = this.unsortedSums;
+    order.sort((x, y) => sums[x]! - sums[y]!);
+    for (let index = 0; index < length; index += 1) {
+      const at = order[index]!;
+      this.sources[index] = this.unsortedSources[at]!;
+      this.candidates[index] = this.unsortedCandidates[at]!;
+      this.sums[index] = sums[at]!;
+    }
+  }
+}

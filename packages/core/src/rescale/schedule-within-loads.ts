@@ -1,0 +1,331 @@
+import {
+  type FoundSchedule,
+  isFound,
+  type NoSchedule,
+  ScheduleSearch,
+  type SearchRules,
+  type SearchStage,
+} from './schedule-search.ts';
+
+/** A highest sum of loads over some of the notes. */
+export interface SearchLoad {
+  readonly highest: number;
+  /** [note][candidate] what it adds; undefined for notes that the limit is not about. */
+  readonly adds: readonly (Float64Array | undefined)[];
+}
+
+/** The cheapest schedule within loads, and how far that is proved. */
+export interface ScheduleWithinLoads extends FoundSchedule {
+  /** No schedule within the loads costs less than this. */
+  readonly lowerBound: number;
+  /** Whether nothing better exists; else the gap to `lowerBound` is what may be left. */
+  readonly isProven: boolean;
+}
+
+/** No schedule keeps one of the loads: even the lightest is above it. */
+export interface LoadTooLow {
+  readonly limit: number;
+  readonly lightest: number;
+}
+
+/** Each load can be kept, yet no schedule keeps all together: proved, or only that none was found. */
+export interface LoadsClash {
+  readonly areLoadsTogether: true;
+  readonly isProven: boolean;
+}
+
+/** Partial schedules kept before the proof is given up. */
+const MOST_LABELS = 400_000;
+/** Steps of one multiplier; each at least doubles it or crosses two lines, and some 10 are usual. */
+const MOST_STEPS = 40;
+const MOST_ROUNDS = 12;
+
+/**
+ * The cheapest schedule whose loads stay below their limits.
+ *
+ *     L(λ) = min over schedules of [cost + Σ λ·(load − highest)]  ≤  optimum,  λ ≥ 0
+ *
+ * A load ties all notes together, so it cannot be looked at note by note. Each λ makes it a price, the search stays as it
+ * is, and L(λ) is a lower bound. λ is raised limit by limit to where the two cheapest schedules beside it, one too heavy and
+ * one not, cost alike. What is left between the best schedule found and the bound is closed by walking back from the last
+ * note over partial schedules, each bounded from below by the table of the search itself; one that costs no less and weighs no
+ * less than another in the same state is dropped. Exact when the walk ends; else the gap is told.
+ *
+ * Source: H. Everett, Operations Research 11 (1963) 399, for the multipliers; G. Handler and I. Zang, Networks 10 (1980) 293,
+ * for the lines that cross (both from memory).
+ */
+export function scheduleWithinLoads(
+  stages: readonly SearchStage[],
+  rules: SearchRules,
+  loads: readonly SearchLoad[],
+): ScheduleWithinLoads | NoSchedule | LoadTooLow | LoadsClash {
+  const pricing = new Pricing(stages, rules, loads);
+  const free = pricing.solve();
+  if (!isFound(free)) return free;
+  if (pricing.isWithin(free)) return { ...free, lowerBound: free.cost, isProven: true };
+  for (const [index, load] of loads.entries()) {
+    const lightest = pricing.lightest(load);
+    if (lightest > load.highest) return { limit: index, lightest };
+  }
+  for (let round = 0; round < MOST_ROUNDS && pricing.raiseWorst(); round += 1);
+  // Prices that make cost count for less and less; a schedule that keeps all loads may still lie between them.
+  for (let turn = 0; turn < MOST_ROUNDS && pricing.best === undefined; turn += 1) pricing.raiseAll();
+  const walked = pricing.walkBack();
+  if (walked.best === undefined) return { areLoadsTogether: true, isProven: walked.isComplete };
+  if (!walked.isComplete) return { ...walked.best, lowerBound: pricing.lowerBound, isProven: false };
+  return { ...walked.best, lowerBound: walked.best.cost, isProven: true };
+}
+
+interface Priced {
+  readonly choices: readonly number[];
+  /** Cost without the price of loads. */
+  readonly cost: number;
+  readonly loads: readonly number[];
+}
+
+class Pricing {
+  /** Price of a newton over each limit. */
+  private readonly prices: number[];
+  best: FoundSchedule | undefined;
+  lowerBound = Number.NEGATIVE_INFINITY;
+  private bestPrices: readonly number[] = [];
+
+  constructor(
+    private readonly stages: readonly SearchStage[],
+    private readonly rules: SearchRules,
+    private readonly loads: readonly SearchLoad[],
+  ) {
+    this.prices = loads.map(() => 0);
+  }
+
+  loadOf(load: SearchLoad, choices: readonly number[]): number {
+    return load.adds.reduce((sum, adds, note) => sum + (adds?.[choices[note]!] ?? 0), 0);
+  }
+
+  isWithin({ choices }: FoundSchedule): boolean {
+    return this.loads.every((load) => this.loadOf(load, choices) <= load.highest);
+  }
+
+  /** Least load that any schedule under the other rules can have. */
+  lightest(load: SearchLoad): number {
+    const stages = this.stages.map((stage, note) => ({
+      ...stage,
+      own: load.adds[note] ?? new Float64Array(stage.count),
+      tensionBend: 0,
+      inharmonicityBend: 0,
+    }));
+    const found = new ScheduleSearch(stages, { ...this.rules, sizeChange: 0, tiedString: 0 }, {}).cheapest();
+    return isFound(found) ? found.cost : Number.POSITIVE_INFINITY;
+  }
+
+  private priced(prices: readonly number[]): SearchStage[] {
+    return this.stages.map((stage, note) => ({
+      ...stage,
+      own: stage.own.map((own, candidate) =>
+        this.loads.reduce(
+          (sum, { adds }, index) => sum + prices[index]! * (adds[note]?.[candidate] ?? 0),
+          own,
+        ),
+      ),
+    }));
+  }
+
+  /** The cheapest schedule at the present prices; keeps the best bound and the best schedule within the loads. */
+  solve(): FoundSchedule | NoSchedule {
+    const found = new ScheduleSearch(this.priced(this.prices), this.rules, {}).cheapest();
+    if (!isFound(found)) return found;
+    const bound =
+      found.cost - this.prices.reduce((sum, price, index) => sum + price * this.loads[index]!.highest, 0);
+    if (bound > this.lowerBound) {
+      this.lowerBound = bound;
+      this.bestPrices = [...this.prices];
+    }
+    const { cost } = this.pricedOf(found.choices);
+    if (this.isWithin(found) && cost < (this.best?.cost ?? Number.POSITIVE_INFINITY))
+      this.best = { cost, choices: found.choices };
+    return found;
+  }
+
+  private pricedOf(choices: readonly number[], cost = this.costOf(choices)): Priced {
+    return { choices, cost, loads: this.loads.map((load) => this.loadOf(load, choices)) };
+  }
+
+  /** Cost of a schedule without prices, by the search's own steps. */
+  private costOf(choices: readonly number[]): number {
+    const { stages, rules } = this;
+    const only = stages.map((stage, note): SearchStage => {
+      const choice = choices[note]!;
+      return {
+        ...stage,
+        count: 1,
+        logTension: stage.logTension.slice(choice, choice + 1),
+        logInharmonicity: stage.logInharmonicity.slice(choice, choice + 1),
+        own: stage.own.slice(choice, choice + 1),
+        kind: stage.kind.slice(choice, choice + 1),
+        size: stage.size.slice(choice, choice + 1),
+      };
+    });
+    const found = new ScheduleSearch(only, rules, {}).cheapest();
+    return isFound(found) ? found.cost : Number.POSITIVE_INFINITY;
+  }
+
+  /** Raises the price of the load that is furthest above its limit to where it no longer is. False when none is. */
+  raiseWorst(): boolean {
+    const found = this.solve();
+    if (!isFound(found)) return false;
+    const excess = this.loads.map((load) => this.loadOf(load, found.choices) / load.highest - 1);
+    const worst = excess.indexOf(Math.max(...excess));
+    if (excess[worst]! <= 0) return false;
+    const others = (choices: readonly number[]): number =>
+      this.costOf(choices) +
+      this.loads.reduce(
+        (sum, load, index) =>
+          index === worst ? sum : sum + this.prices[index]! * this.loadOf(load, choices),
+        0,
+      );
+    const load = this.loads[worst]!;
+    let heavy = { cost: others(found.choices), load: this.loadOf(load, found.choices) };
+    let light: { cost: number; load: number } | undefined;
+    // A first price that moves the cost by about itself when the excess is taken away.
+    let price = Math.max(
+      this.prices[worst]! * 2,
+      (Math.abs(found.cost) + 1e-6) / (heavy.load - load.highest) / 100,
+    );
+    for (let step = 0; step < MOST_STEPS; step += 1) {
+      this.prices[worst] = price;
+      const next = this.solve();
+      if (!isFound(next)) return false;
+      const figures = { cost: others(next.choices), load: this.loadOf(load, next.choices) };
+      const value = figures.cost + price * figures.load;
+      // Both lines pass here already: λ is the highest point of the bound.
+      if (light !== undefined && value >= light.cost + price * light.load - 1e-12 * Math.abs(value))
+        return true;
+      if (figures.load > load.highest) heavy = figures;
+      else light = figures;
+      price = light === undefined ? price * 4 : (light.cost - heavy.cost) / (heavy.load - light.load);
+    }
+    return true;
+  }
+
+  /** Triples every price; one that is still nothing becomes a third of the largest. */
+  raiseAll(): void {
+    const most = Math.max(...this.prices);
+    this.prices.forEach((price, index) => {
+      this.prices[index] = Math.max(3 * price, most / 3);
+    });
+    this.solve();
+  }
+
+  /** Every partial schedule that may still be better than the best, from the last note to the first. */
+  walkBack(): { best: FoundSchedule | undefined; isComplete: boolean } {
+    const { stages, loads, bestPrices } = this;
+    const search = new ScheduleSearch(this.priced(bestPrices), this.rules, {});
+    const costs: Float64Array[] = [];
+    search.cheapest(costs);
+    const free = bestPrices.reduce((sum, price, index) => sum + price * loads[index]!.highest, 0);
+    let best = this.best;
+    let bestCost = best?.cost ?? Number.POSITIVE_INFINITY;
+    // Lightest that the notes before one can be, by themselves: what is too heavy even so is dropped.
+    const lightestBefore = loads.map(({ adds }) => {
+      let sum = 0;
+      return adds.map((column) => {
+        const before = sum;
+        if (column !== undefined)
+          sum += column.reduce((low, add) => Math.min(low, add), Number.POSITIVE_INFINITY);
+        return before;
+      });
+    });
+
+    const last = stages.length - 1;
+    let labels = new Map<number, Label[]>();
+    let kept = 0;
+    const keep = (into: Map<number, Label[]>, note: number, label: Label): void => {
+      const bound = costs[note]![label.state]! + label.priced - free;
+      if (!(bound < bestCost - 1e-12)) return;
+      if (label.loads.some((sum, index) => sum + lightestBefore[index]![note]! > loads[index]!.highest))
+        return;
+      const there = into.get(label.state);
+      if (there === undefined) {
+        into.set(label.state, [label]);
+        kept += 1;
+        return;
+      }
+      if (there.some((other) => isNoWorse(other, label))) return;
+      const rest = there.filter((other) => !isNoWorse(label, other));
+      kept += 1 - (there.length - rest.length);
+      rest.push(label);
+      into.set(label.state, rest);
+    };
+    const withNote = (sums: readonly number[], note: number, candidate: number): number[] =>
+      sums.map((sum, index) => sum + (loads[index]!.adds[note]?.[candidate] ?? 0));
+    const real = (priced: number, sums: readonly number[]): number =>
+      sums.reduce((cost, sum, index) => cost - bestPrices[index]! * sum, priced);
+
+    for (let state = 0; state < costs[last]!.length; state += 1) {
+      const end = search.endCost(state);
+      if (!Number.isFinite(costs[last]![state]!) || !Number.isFinite(end)) continue;
+      // The state's own note is in the table's cost, and its load is counted here already.
+      const sums = withNote(
+        loads.map(() => 0),
+        last,
+        search.candidateOf(state, last),
+      );
+      keep(labels, last, { state, priced: end, cost: end, loads: sums, next: undefined });
+    }
+    for (let note = last; note > 0; note -= 1) {
+      const earlier = new Map<number, Label[]>();
+      kept = 0;
+      for (const group of labels.values()) {
+        for (const label of group) {
+          for (const source of search.sourcesOf(note, label.state)) {
+            if (!Number.isFinite(costs[note - 1]![source]!)) continue;
+            const step = search.transition(note, source, label.state);
+            if (!Number.isFinite(step)) continue;
+            const priced = label.priced + step;
+            const sums = withNote(label.loads, note - 1, search.candidateOf(source, note - 1));
+            keep(earlier, note - 1, {
+              state: source,
+              priced,
+              cost: real(priced, label.loads),
+              loads: sums,
+              next: label,
+            });
+          }
+          if (kept > MOST_LABELS) return { best, isComplete: false };
+        }
+      }
+      labels = earlier;
+    }
+    for (const group of labels.values()) {
+      for (const label of group) {
+        const choices: number[] = [];
+        let at: Label | undefined = label;
+        for (let note = 0; at !== undefined; note += 1) {
+          choices.push(search.candidateOf(at.state, note));
+          at = at.next;
+        }
+        const cost = this.costOf(choices);
+        if (cost < bestCost && this.isWithin({ cost, choices })) {
+          best = { cost, choices };
+          bestCost = cost;
+        }
+      }
+    }
+    return { best, isComplete: true };
+  }
+}
+
+/** A schedule from one note to the last. */
+interface Label {
+  readonly state: number;
+  /** Cost of everything after this note, with the price of loads. */
+  readonly priced: number;
+  /** The same without prices. */
+  readonly cost: number;
+  /** Loads of this note and those after it. */
+  readonly loads: readonly number[];
+  readonly next: Label | undefined;
+}
+
+const isNoWorse = (one: Label, other: Label): boolean =>
+  one.cost <= other.cost && one.loads.every((load, index) => load <= other.loads[index]!);

@@ -1,0 +1,65 @@
+import type { SearchRules, SearchStage } from './schedule-search.ts';
+import { PLAIN, WOUND } from './schedule-search.ts';
+import type { StringCandidate } from './string-candidates.ts';
+import type { RescaleRules, RescaleWeights, WholeScaleProblem } from './whole-scale-problem.ts';
+
+/** What a bend with its middle at this note is worth: nothing at the ends, less where the count of strings changes. */
+export function bendFactor(problem: Pick<WholeScaleProblem, 'notes' | 'weights'>, note: number): number {
+  const { notes, weights } = problem;
+  const [before, here, after] = [notes[note - 1], notes[note]!, notes[note + 1]];
+  if (before === undefined || after === undefined) return 0;
+  const { strings } = here.asFound;
+  const isAlike = before.asFound.strings === strings && after.asFound.strings === strings;
+  return isAlike ? 1 : weights.whereUnisonsDiffer;
+}
+
+/** What choosing one string at a note costs by itself. */
+export function ownCost(
+  candidate: Pick<StringCandidate, 'logTension' | 'isAsFound'>,
+  asFoundLogTension: number,
+  weights: RescaleWeights,
+): number {
+  const distance = candidate.logTension - asFoundLogTension;
+  return weights.tensionFromFound * distance * distance + (candidate.isAsFound ? 0 : weights.changedNote);
+}
+
+/** The problem as columns of numbers for the search. */
+export function searchStages(
+  problem: WholeScaleProblem,
+  candidates: readonly (readonly StringCandidate[])[],
+  asFoundLogTensions: readonly number[],
+  extra?: (note: number, candidate: StringCandidate) => number,
+): SearchStage[] {
+  const { weights } = problem;
+  return problem.notes.map(({ asFound }, note): SearchStage => {
+    const here = candidates[note]!;
+    const factor = bendFactor(problem, note);
+    const column = (value: (candidate: StringCandidate) => number): Float64Array =>
+      Float64Array.from(here, value);
+    return {
+      count: here.length,
+      logTension: column(({ logTension }) => logTension),
+      logInharmonicity: column(({ logInharmonicity }) => logInharmonicity),
+      own: column(
+        (candidate) =>
+          ownCost(candidate, asFoundLogTensions[note]!, weights) + (extra?.(note, candidate) ?? 0),
+      ),
+      kind: Uint8Array.from(here, ({ string }) => (string.kind === 'plain' ? PLAIN : WOUND)),
+      size: Int32Array.from(here, ({ size }) => Math.abs(size)),
+      strings: asFound.strings,
+      beginsSection: note > 0 && problem.notes[note - 1]!.asFound.section !== asFound.section,
+      bridge: asFound.bridge,
+      tensionBend: factor * weights.tensionBend,
+      inharmonicityBend: factor * weights.inharmonicityBend,
+    };
+  });
+}
+
+export function searchRules(rules: RescaleRules, weights: RescaleWeights): SearchRules {
+  return {
+    minimumRun: [rules.minimumRunPlain, rules.minimumRunCore],
+    neverGrows: [rules.plainNeverGrows, rules.coresNeverGrow],
+    sizeChange: weights.sizeChange,
+    tiedString: weights.tiedString,
+  };
+}

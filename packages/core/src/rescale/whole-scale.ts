@@ -1,0 +1,340 @@
+import type { PlainString, WoundString } from '../strings/index.ts';
+import { breakLoad, inharmonicity, stringTension, woundTensionAtPitch } from '../strings/index.ts';
+import { STEEL_YOUNGS_MODULUS } from '../tables/index.ts';
+import { type Newtons, newtons, requireNotNegative, requirePositive, requireWithin } from '../units/index.ts';
+import { emptyNoteClash, isUnder, loadClash, ruleClash, type ScaleClash } from './scale-clash.ts';
+import { isFound } from './schedule-search.ts';
+import { type SearchLoad, scheduleWithinLoads } from './schedule-within-loads.ts';
+import { bendFactor, searchRules, searchStages } from './search-stages.ts';
+import {
+  isSameString,
+  type NoteCandidates,
+  type StringCandidate,
+  stringCandidates,
+} from './string-candidates.ts';
+import type { LoadLimit, RescaleWeights, WholeScaleProblem } from './whole-scale-problem.ts';
+import { exactInharmonicityOfEnds } from './winding-layout.ts';
+
+/** The sum in its parts, each without its weight, so that two answers can be laid side by side. */
+export interface ObjectiveParts {
+  /** Σ of squared bends of ln T and of ln B, counted less where the number of strings changes. */
+  readonly tensionBend: number;
+  readonly inharmonicityBend: number;
+  /** Σ of squared distances of ln T from what was found. */
+  readonly tensionFromFound: number;
+  readonly changedNotes: number;
+  readonly sizeChanges: number;
+  readonly tiedStrings: number;
+}
+
+/** One note of an answer. All figures are of one string. */
+export interface ChosenString {
+  readonly key: number;
+  readonly string: PlainString | WoundString;
+  readonly isAsFound: boolean;
+  readonly tension: Newtons;
+  readonly inharmonicity: number;
+  readonly breakShare: number;
+}
+
+/** A load of the answer, with its limit where one was set. */
+export interface AnsweredLoad {
+  readonly of: LoadLimit['of'];
+  readonly name: string | undefined;
+  readonly load: Newtons;
+  readonly highest: Newtons | undefined;
+}
+
+/** How far it is proved that nothing better exists. */
+export interface ScaleProof {
+  /** True: no schedule of the candidates costs less. False: one may, down to `lowerBound`. */
+  readonly isOptimal: boolean;
+  readonly lowerBound: number;
+  /** Strings that were weighed, over all notes. */
+  readonly candidates: number;
+  /**
+   * Largest difference between ln T and ln B as they were weighed and the exact figures of the chosen strings: the sum was
+   * minimised with the first, `notes` carries the second.
+   */
+  readonly largestTensionError: number;
+  readonly largestInharmonicityError: number;
+}
+
+export interface WholeScaleAnswer {
+  readonly feasible: true;
+  /** Bass to treble. */
+  readonly notes: readonly ChosenString[];
+  readonly objective: number;
+  readonly parts: ObjectiveParts;
+  readonly loads: readonly AnsweredLoad[];
+  readonly proof: ScaleProof;
+}
+
+export interface NoWholeScale {
+  readonly feasible: false;
+  readonly clash: ScaleClash;
+}
+
+/** A problem with its candidates worked out: to solve it again under other weights at little cost. */
+export interface PreparedScale {
+  readonly problem: WholeScaleProblem;
+  readonly gathered: readonly NoteCandidates[];
+  /** ln T of what was found. */
+  readonly asFoundLogTensions: readonly number[];
+}
+
+/**
+ * The best whole scale, plain and wound strings chosen together, under hard limits.
+ *
+ *     minimise  w_T·Σ c·(Δ² ln T)²  +  w_B·Σ c·(Δ² ln B)²  +  w_F·Σ (ln(T / T_found))²
+ *               + w_N · changed notes  +  w_S · size changes  +  w_L · tied strings
+ *
+ * Δ² the second difference over three neighbours; c = 1 where all three have as many strings, else `whereUnisonsDiffer`.
+ * Hard: tension and break share of every note, the diameter over the core, minimum runs, sizes that never grow, wound
+ * strings below plain ones and only on bridges where they are allowed, pinned strings, loads.
+ *
+ * @param problem  see `WholeScaleProblem`; notes bass to treble, at least one
+ * @returns the strings, the sum in its parts, loads and proof; or which limits clash, at which notes
+ *
+ * Method: `stringCandidates`, then the exact search of `cheapestSchedule`, within loads by `scheduleWithinLoads`.
+ * What is proved: no other choice among the candidates has a smaller sum. Not proved: that a two-layer string between two
+ * steps of tension, or a wire outside the catalogue, would not be better. See docs/explanation/rescaling.md.
+ * Throws: RangeError when there is no note, a weight is negative or a dimension is not positive.
+ * Source: R. Bellman, Dynamic Programming, 1957 (the method; from memory). The sum is our own.
+ */
+export function bestWholeScale(problem: WholeScaleProblem): WholeScaleAnswer | NoWholeScale {
+  return bestPreparedScale(prepareScale(problem));
+}
+
+/** Works out what every note may choose from: the costly part, the same for all weights. */
+export function prepareScale(problem: WholeScaleProblem): PreparedScale {
+  const task = 'the best scale';
+  requirePositive(problem.notes.length, 'the number of notes', task);
+  requireWeights(problem.weights);
+  requirePositive(problem.rules.minimumRunPlain, 'the minimum run of plain sizes', task);
+  requirePositive(problem.rules.minimumRunCore, 'the minimum run of cores', task);
+  return {
+    problem,
+    gathered: problem.notes.map((note) => stringCandidates(problem, note)),
+    asFoundLogTensions: problem.notes.map((note, index) =>
+      Math.log(exactTension(problem, index, note.asFound.string)),
+    ),
+  };
+}
+
+/** `bestWholeScale` of a prepared problem, under its own weights or others. */
+export function bestPreparedScale(
+  prepared: PreparedScale,
+  weights: RescaleWeights = prepared.problem.weights,
+): WholeScaleAnswer | NoWholeScale {
+  requireWeights(weights);
+  const problem = { ...prepared.problem, weights };
+  const { gathered, asFoundLogTensions } = prepared;
+  const empty = emptyNoteClash(problem, gathered);
+  if (empty !== undefined) return { feasible: false, clash: empty };
+
+  const candidates = gathered.map((note) => note.candidates);
+  const stages = searchStages(problem, candidates, asFoundLogTensions);
+  const rules = searchRules(problem.rules, weights);
+  const loads = problem.rules.loads.map((limit) => searchLoad(problem, candidates, limit));
+  const found = scheduleWithinLoads(stages, rules, loads);
+  if ('lightest' in found)
+    return { feasible: false, clash: loadClash(problem, problem.rules.loads[found.limit]!, found.lightest) };
+  if ('areLoadsTogether' in found) {
+    const keys = problem.notes.map(({ asFound }) => asFound.key);
+    return {
+      feasible: false,
+      clash: {
+        limits: ['highest load'],
+        firstKey: keys[0]!,
+        lastKey: keys[keys.length - 1]!,
+        reason: `No scale ${found.isProven ? 'keeps' : 'was found that keeps'} all load limits together, though each can be kept alone. Raise one of them, or lower the lowest tensions.`,
+      },
+    };
+  }
+  if (!isFound(found)) return { feasible: false, clash: ruleClash(problem, stages, rules) };
+
+  const chosen = found.choices.map((choice, note) => candidates[note]![choice]!);
+  const parts = objectiveParts(problem, chosen, asFoundLogTensions);
+  const notes = chosen.map((candidate, note) => exactly(problem, note, candidate));
+  return {
+    feasible: true,
+    notes,
+    objective: weighedSum(parts, weights),
+    parts,
+    loads: answeredLoads(problem, notes),
+    proof: {
+      isOptimal: found.isProven,
+      lowerBound: found.lowerBound,
+      candidates: candidates.reduce((sum, here) => sum + here.length, 0),
+      largestTensionError: largest(
+        notes.map(({ tension }, note) => Math.log(tension) - chosen[note]!.logTension),
+      ),
+      largestInharmonicityError: largest(
+        notes.map((note, index) => Math.log(note.inharmonicity) - chosen[index]!.logInharmonicity),
+      ),
+    },
+  };
+}
+
+/**
+ * The sum that `bestWholeScale` minimises, in its parts, for any choice of strings with exact figures: to weigh another
+ * person's scale, or the one that was found, by the same rule. Limits are not looked at.
+ */
+export function scaleObjective(
+  problem: WholeScaleProblem,
+  strings: readonly (PlainString | WoundString)[],
+): { readonly objective: number; readonly parts: ObjectiveParts } {
+  const asFound = problem.notes.map((note, index) =>
+    Math.log(exactTension(problem, index, note.asFound.string)),
+  );
+  const figures = strings.map((string, note) => {
+    const tension = exactTension(problem, note, string);
+    return {
+      string,
+      isAsFound: isSameString(string, problem.notes[note]!.asFound.string),
+      logTension: Math.log(tension),
+      logInharmonicity: Math.log(exactInharmonicity(problem, string, tension)),
+    };
+  });
+  const parts = objectiveParts(problem, figures, asFound);
+  return { objective: weighedSum(parts, problem.weights), parts };
+}
+
+/** Adds up parts by their weights. */
+export function weighedSum(parts: ObjectiveParts, weights: RescaleWeights): number {
+  return (
+    weights.tensionBend * parts.tensionBend +
+    weights.inharmonicityBend * parts.inharmonicityBend +
+    weights.tensionFromFound * parts.tensionFromFound +
+    weights.changedNote * parts.changedNotes +
+    weights.sizeChange * parts.sizeChanges +
+    weights.tiedString * parts.tiedStrings
+  );
+}
+
+type Weighed = Pick<StringCandidate, 'string' | 'isAsFound' | 'logTension' | 'logInharmonicity'>;
+
+/** The parts of the sum as the statement has them, apart from how the search adds them up. */
+export function objectiveParts(
+  problem: Pick<WholeScaleProblem, 'notes' | 'weights'>,
+  chosen: readonly Weighed[],
+  asFoundLogTensions: readonly number[],
+): ObjectiveParts {
+  let [tensionBend, inharmonicityBend, tensionFromFound] = [0, 0, 0];
+  let [changedNotes, sizeChanges, tiedStrings] = [0, 0, 0];
+  let run = 0; // plain strings of one size so far, within the section
+  chosen.forEach((here, note) => {
+    const [before, after] = [chosen[note - 1], chosen[note + 1]];
+    const factor = bendFactor(problem, note);
+    if (before !== undefined && after !== undefined) {
+      tensionBend += factor * (before.logTension - 2 * here.logTension + after.logTension) ** 2;
+      inharmonicityBend +=
+        factor * (before.logInharmonicity - 2 * here.logInharmonicity + after.logInharmonicity) ** 2;
+    }
+    tensionFromFound += (here.logTension - asFoundLogTensions[note]!) ** 2;
+    if (!here.isAsFound) changedNotes += 1;
+    const isSameKind = before?.string.kind === here.string.kind;
+    const isSameSize = isSameKind && isOneSize(before!.string, here.string);
+    if (isSameKind && !isSameSize) sizeChanges += 1;
+    const { section, strings } = problem.notes[note]!.asFound;
+    const isSameSection = problem.notes[note - 1]?.asFound.section === section;
+    if (!(isSameSize && isSameSection)) {
+      tiedStrings += run % 2;
+      run = 0;
+    }
+    run += here.string.kind === 'plain' ? strings : 0;
+  });
+  tiedStrings += run % 2;
+  return { tensionBend, inharmonicityBend, tensionFromFound, changedNotes, sizeChanges, tiedStrings };
+}
+
+function isOneSize(a: PlainString | WoundString, b: PlainString | WoundString): boolean {
+  const wire = (string: PlainString | WoundString) =>
+    string.kind === 'plain' ? string.diameter : string.coreDiameter;
+  // A tenth of a micrometre, as candidates are told apart.
+  return Math.round(wire(a) * 1e7) === Math.round(wire(b) * 1e7);
+}
+
+function exactTension(problem: WholeScaleProblem, note: number, string: PlainString | WoundString): Newtons {
+  const { frequency } = problem.notes[note]!.asFound;
+  if (string.kind === 'wound') return woundTensionAtPitch({ string, frequency, stiffness: 'ignored' }).value;
+  const { diameter, speakingLength, steelDensity: density } = string;
+  return stringTension({ diameter, speakingLength, frequency, density });
+}
+
+function exactInharmonicity(
+  problem: WholeScaleProblem,
+  string: PlainString | WoundString,
+  tension: Newtons,
+): number {
+  const diameter = string.kind === 'plain' ? string.diameter : string.coreDiameter;
+  const youngsModulus = string.youngsModulus ?? problem.youngsModulusAt?.(diameter) ?? STEEL_YOUNGS_MODULUS;
+  const { speakingLength } = string;
+  const byCore = inharmonicity({ diameter, speakingLength, tension, youngsModulus });
+  return string.kind === 'plain'
+    ? byCore
+    : byCore + exactInharmonicityOfEnds({ ...string, youngsModulus }, tension);
+}
+
+function exactly(
+  problem: WholeScaleProblem,
+  note: number,
+  { string, isAsFound, wire }: StringCandidate,
+): ChosenString {
+  const tension = exactTension(problem, note, string);
+  const strength = problem.strengthTable.strengthAt(wire).strength;
+  return {
+    key: problem.notes[note]!.asFound.key,
+    string,
+    isAsFound,
+    tension,
+    inharmonicity: exactInharmonicity(problem, string, tension),
+    breakShare: tension / breakLoad({ diameter: wire, strength }),
+  };
+}
+
+function searchLoad(
+  problem: WholeScaleProblem,
+  candidates: readonly (readonly StringCandidate[])[],
+  limit: LoadLimit,
+): SearchLoad {
+  return {
+    highest: requirePositive(limit.highest, 'the highest load', 'the best scale'),
+    adds: problem.notes.map(({ asFound }, note) =>
+      isUnder(limit, asFound)
+        ? Float64Array.from(candidates[note]!, ({ tension }) => asFound.strings * tension)
+        : undefined,
+    ),
+  };
+}
+
+/** Loads of all strings, of each section and of each bridge. */
+function answeredLoads(problem: WholeScaleProblem, notes: readonly ChosenString[]): AnsweredLoad[] {
+  const names = (of: 'section' | 'bridge'): LoadLimit[] =>
+    [...new Set(problem.notes.map(({ asFound }) => asFound[of]))].map((name) => ({
+      of,
+      name,
+      highest: newtons(0),
+    }));
+  const groups: LoadLimit[] = [{ of: 'all', highest: newtons(0) }, ...names('section'), ...names('bridge')];
+  return groups.map((group) => {
+    const load = problem.notes.reduce(
+      (sum, { asFound }, note) =>
+        isUnder(group, asFound) ? sum + asFound.strings * notes[note]!.tension : sum,
+      0,
+    );
+    const limit = problem.rules.loads.find(({ of, name }) => of === group.of && name === group.name);
+    return { of: group.of, name: group.name, load: newtons(load), highest: limit?.highest };
+  });
+}
+
+function requireWeights(weights: RescaleWeights): void {
+  const task = 'the best scale';
+  for (const [name, weight] of Object.entries(weights))
+    requireNotNegative(weight, `the weight '${name}'`, task);
+  requireWithin(weights.whereUnisonsDiffer, 0, 1, "the factor 'whereUnisonsDiffer'", task);
+}
+
+const largest = (values: readonly number[]): number =>
+  values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
