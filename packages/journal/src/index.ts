@@ -146,6 +146,7 @@ export {
   type WireNeeded,
   wiresNeeded,
 } from './record/scale-comparison.ts';
+export { type MeasuredAnswer, measuredAnswer } from './strip/measured-answer.ts';
 export { isSealIntact, sealOf } from './strip/seal.ts';
 export { type Gap, type GapRank, gapRanks, type StripCheck, stripCheck } from './strip/strip-check.ts';
 export { newUlid, type Ulid, ulidSchema } from './ulid.ts';

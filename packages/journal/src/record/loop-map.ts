@@ -167,13 +167,14 @@ function numberedPinQuestions(job: Job, section: string, place: ReadonlyMap<stri
     const before = wires[index - 1];
     // One pin named twice is asked about by its own rule.
     if (before === undefined || (wire.pin - before.pin) * direction >= 0) return [];
+    const noted = wire.note ?? before.note;
     return [
       {
         kind: 'hitch pins out of order',
         strings: [...before.strings, ...wire.strings],
         section,
-        sentence: `In the section '${section}' ${spoken(before.strings)} go to hitch pin ${before.pin} and ${spoken(wire.strings)} to hitch pin ${wire.pin}: the wires cross. Look again, or note it as a predecessor's repair.`,
-        ...(wire.note === undefined ? {} : { noted: wire.note }),
+        sentence: `In the section '${section}' the wire of ${spoken(before.strings)} goes to hitch pin ${before.pin} and the wire of ${spoken(wire.strings)} to hitch pin ${wire.pin}: they cross. Look again, or note it as a predecessor's repair.`,
+        ...(noted === undefined ? {} : { noted }),
       },
     ];
   });

@@ -1,4 +1,5 @@
 import type { ObservedThing } from '../facts/answer.ts';
+import type { ReadingQuantityName } from '../facts/reading-quantities.ts';
 import type { Job } from '../fold/job.ts';
 import type { AsFoundNote } from '../record/as-found-record.ts';
 
@@ -38,6 +39,19 @@ export function measuredAnswer(
       return wiresAnswer(job, notes);
     case 'bearing':
       return bearingAnswer(job, section, notes);
+    case 'spacing':
+      return allRead(job, ['strike-line-spacing', 'bridge-spacing'], { section, notes });
+    case 'hitch-pins': {
+      const isHere = (keys: readonly number[]) => notes.some(({ key }) => keys.includes(key));
+      const isNamed = job.wirePaths.some(
+        ({ strings, hitchPin }) => hitchPin !== undefined && isHere(strings.map(({ key }) => key)),
+      );
+      return isNamed ? { is: 'answered' } : allRead(job, ['hitch-pin-diameter'], { section, notes });
+    }
+    case 'stamps':
+      return {
+        is: job.sizeStamps.some(({ key }) => notes.some((note) => note.key === key)) ? 'answered' : 'nothing',
+      };
     default:
       return { is: 'nothing' };
   }
@@ -59,6 +73,22 @@ function wiresAnswer(job: Job, notes: readonly AsFoundNote[]): MeasuredAnswer {
   if (strings.some((name) => said.has(name)) && left > 0)
     return left === strings.length ? { is: 'looked in vain' } : { is: 'in part', left, of: strings.length };
   return { is: 'nothing' };
+}
+
+/** Answered once each of these is read somewhere in the section. */
+function allRead(
+  job: Job,
+  quantities: readonly ReadingQuantityName[],
+  { section, notes }: { readonly section: string; readonly notes: readonly AsFoundNote[] },
+): MeasuredAnswer {
+  const isRead = (quantity: ReadingQuantityName) =>
+    job.readings.some(
+      (one) =>
+        one.quantity === quantity &&
+        one.stage === 'as found' &&
+        (one.place.section === section || notes.some(({ key }) => key === one.place.key)),
+    );
+  return { is: quantities.every(isRead) ? 'answered' : 'nothing' };
 }
 
 /** Bearing read under load, or answered: once the strings are off only the unloaded one is left. */

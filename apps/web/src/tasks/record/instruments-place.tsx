@@ -104,7 +104,7 @@ function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; 
           onChange={(name) => setForm({ ...form, name })}
         />
       )}
-      <div className="row-form">
+      <div className="fields">
         {before === undefined && (
           <SelectField
             label="What it measures"

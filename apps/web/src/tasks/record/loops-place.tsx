@@ -206,20 +206,31 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
           {steps.length > 0 && <span className="faint">. Last: {steps.at(-1)?.title}</span>}
         </p>
         <div className="button-row">
-          <button type="button" className="button" onClick={() => void act(loopWithNext)}>
-            Loop with next <kbd className="wide-only">L</kbd>
+          <button
+            type="button"
+            className="button"
+            aria-label="Loop with next"
+            onClick={() => void act(loopWithNext)}
+          >
+            Loop<span className="wide-only"> with next</span> <kbd className="wide-only">L</kbd>
           </button>
           <button type="button" className="button" onClick={() => void act(tie)}>
             Tied <kbd className="wide-only">T</kbd>
           </button>
-          <button type="button" className="button" onClick={() => void act(loopOnFrom)}>
-            Loop on from here <kbd className="wide-only">F</kbd>
+          <button
+            type="button"
+            className="button"
+            aria-label="Loop on from here"
+            onClick={() => void act(loopOnFrom)}
+          >
+            Loop on<span className="wide-only"> from here</span> <kbd className="wide-only">F</kbd>
           </button>
           <button type="button" className="button" onClick={() => void act(notKnown)}>
             Unknown <kbd className="wide-only">?</kbd>
           </button>
-          <button type="button" className="button" onClick={() => setWireOpen(true)}>
-            This wire <kbd className="wide-only">W</kbd>
+          <button type="button" className="button" aria-label="This wire" onClick={() => setWireOpen(true)}>
+            <span className="wide-only">This wire</span>
+            <span className="small-only">Wire</span> <kbd className="wide-only">W</kbd>
           </button>
           <button type="button" className="button quiet" disabled={steps.length === 0} onClick={undo}>
             Undo <kbd className="wide-only">U</kbd>
@@ -267,7 +278,7 @@ function WireSheet({
         </button>
       }
     >
-      <div className="row-form">
+      <div className="fields">
         <TextField
           label="Hitch pin"
           hint="its number along the section, or a name of its own"

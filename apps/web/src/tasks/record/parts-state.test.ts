@@ -99,6 +99,9 @@ describe('placeReadingOf()', () => {
     expect(() => placeReadingOf({ ...form, span: '' }, 'mm')).toThrow('the span it was read over');
     expect(() => placeReadingOf({ ...form, loaded: 'not said' }, 'mm')).toThrow('pressing on the board');
     expect(() => placeReadingOf({ ...form, quantity: 'soundboard-crown', span: '' }, 'mm')).toThrow('span');
+    const angle = { ...form, quantity: 'bearing-angle', unit: 'deg' } as const;
+    expect(() => placeReadingOf({ ...angle, span: '' }, 'mm')).toThrow('span');
+    expect(placeReadingOf(angle, 'mm')).toMatchObject({ unit: 'deg', span_m: 0.1, loaded: true });
   });
 
   test('the air belongs to the piano, a hitch pin to its note, and a typed unit goes over the chosen one', () => {
@@ -114,6 +117,29 @@ describe('placeReadingOf()', () => {
       'the note it belongs to',
     );
   });
+});
+
+test('the height of a pressure bar belongs to a note, or to a named point of its section', () => {
+  const form: PlaceReadingForm = {
+    quantity: 'pressure-bar-height',
+    value: '12',
+    unit: 'mm',
+    note: '',
+    section: 'treble',
+    point: 'at the left screw',
+    span: '',
+    loaded: 'not said',
+    instrument: 'depth gauge',
+  };
+  expect(placeReadingOf(form, 'mm')).toMatchObject({
+    place: { section: 'treble', point: 'at the left screw' },
+    instrument: 'depth gauge',
+  });
+  expect(placeReadingOf({ ...form, note: 'C5' }, 'mm').place).toEqual({
+    key: 52,
+    point: 'at the left screw',
+  });
+  expect(() => placeReadingOf({ ...form, point: '' }, 'mm')).toThrow('neither a note nor a point');
 });
 
 test('a sample has a name and a label, and a note where it has one', () => {

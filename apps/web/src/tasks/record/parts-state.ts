@@ -6,6 +6,7 @@ import {
   type ReadingQuantityName,
   type ReadUnit,
   readingQuantities,
+  type StandingReading,
   unitsForDimension,
 } from '@becket/journal';
 import type { FactToRecord, ReadingToRecord } from '@becket/tasks';
@@ -177,28 +178,29 @@ export function windingsOf(
 /** What is read at a few places rather than at every string, and what must be said with it. */
 export const placeQuantities = {
   'hitch-pin-diameter': { at: 'note' },
-  'bearing-angle': { at: 'note', needs: 'load' },
+  'bearing-angle': { at: 'note', needs: 'span and load' },
   'bearing-rise': { at: 'note', needs: 'span and load' },
   'soundboard-crown': { at: 'section', needs: 'span and load' },
   'pin-height': { at: 'note' },
   'pin-length': { at: 'note' },
   'pin-coils': { at: 'note' },
-  'pressure-bar-height': { at: 'note' },
+  'pressure-bar-height': { at: 'note or section' },
   'strike-line-spacing': { at: 'note' },
   'bridge-spacing': { at: 'note' },
   'pitch-offset': { at: 'note' },
   'relative-humidity': { at: 'piano' },
   temperature: { at: 'piano' },
 } as const satisfies Partial<
-  Record<ReadingQuantityName, { at: 'note' | 'section' | 'piano'; needs?: 'load' | 'span and load' }>
+  Record<
+    ReadingQuantityName,
+    { at: 'note' | 'section' | 'note or section' | 'piano'; needs?: 'span and load' }
+  >
 >;
 export type PlaceQuantity = keyof typeof placeQuantities;
 export const placeQuantityNames = Object.keys(placeQuantities) as PlaceQuantity[];
 
-export const needsOf = (quantity: PlaceQuantity): 'load' | 'span and load' | undefined => {
-  const one: { at: string; needs?: 'load' | 'span and load' } = placeQuantities[quantity];
-  return one.needs;
-};
+/** Whether a figure says nothing without its span and without whether the strings pressed on the board. */
+export const needsSpan = (quantity: PlaceQuantity): boolean => 'needs' in placeQuantities[quantity];
 
 export interface PlaceReadingForm {
   readonly quantity: PlaceQuantity;
@@ -209,6 +211,8 @@ export interface PlaceReadingForm {
   readonly point: string;
   readonly span: string;
   readonly loaded: 'not said' | 'loaded' | 'unloaded';
+  /** Name of the one in hand; undefined where none is. */
+  readonly instrument?: string | undefined;
 }
 
 /** Units to choose from; lengths in the unit of the screen first. */
@@ -228,13 +232,13 @@ export function placeReadingOf(form: PlaceReadingForm, screenUnit: LengthUnit): 
         ? typed.sentence
         : `Cannot record this ${label}: a number is needed, none was found. Type what the instrument shows.`,
     );
-  const needs = needsOf(quantity);
-  if (needs !== undefined && form.loaded === 'not said')
+  const needs = needsSpan(quantity);
+  if (needs && form.loaded === 'not said')
     throw new RangeError(
       `Cannot record this ${label}: whether the strings were pressing on the board is needed, it is not said. Choose loaded or unloaded.`,
     );
   const span = typedLength(form.span, screenUnit, 'span');
-  if (needs === 'span and load' && (span === undefined || span === 0))
+  if (needs && (span === undefined || span === 0))
     throw new RangeError(
       `Cannot record this ${label}: the span it was read over is needed, none was found. Without it the figure says nothing.`,
     );
@@ -245,18 +249,41 @@ export function placeReadingOf(form: PlaceReadingForm, screenUnit: LengthUnit): 
       `Cannot record this ${label}: the note it belongs to is needed, none was found. Type a note such as F#3.`,
     );
   const point = form.point.trim();
+  if (at === 'note or section' && note === '' && point === '')
+    throw new RangeError(
+      `Cannot record this ${label}: the point it was read at is needed, neither a note nor a point was found. Name the point, such as at the left screw.`,
+    );
   return {
     quantity,
     value: typed.value,
     unit: (typed.unit as ReadUnit | undefined) ?? form.unit,
     place: {
-      ...(at === 'note' ? { key: parseNote(note) } : {}),
-      ...(at === 'section' && form.section !== '' ? { section: form.section } : {}),
+      ...(at !== 'piano' && at !== 'section' && note !== '' ? { key: parseNote(note) } : {}),
+      ...((at === 'section' || (at === 'note or section' && note === '')) && form.section !== ''
+        ? { section: form.section }
+        : {}),
       ...(point === '' ? {} : { point }),
     },
-    ...(needs === 'span and load' ? { span_m: span } : {}),
-    ...(needs === undefined ? {} : { loaded: form.loaded === 'loaded' }),
+    ...(needs ? { span_m: span, loaded: form.loaded === 'loaded' } : {}),
+    ...(form.instrument === undefined ? {} : { instrument: form.instrument }),
   };
+}
+
+/** Readings of the kind that is taken here and there, as found, of a section; or of what lies in none. */
+export function placeReadingsOf(job: Job, section: string | undefined): StandingReading[] {
+  const names: readonly string[] = placeQuantityNames;
+  const sectionOf = ({ key, section: named }: StandingReading['place']): string | undefined =>
+    named ??
+    job.sections.find(({ firstKey, lastKey }) => key !== undefined && firstKey <= key && key <= lastKey)
+      ?.section;
+  return job.readings.filter(
+    // What is read of one string has its place among the strings.
+    ({ quantity, stage, place }) =>
+      stage === 'as found' &&
+      names.includes(quantity) &&
+      place.string === undefined &&
+      sectionOf(place) === section,
+  );
 }
 
 function text<Name extends string>(name: Name, words: string): { [N in Name]?: string } {

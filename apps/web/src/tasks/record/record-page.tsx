@@ -21,9 +21,6 @@ const LengthsPlace = lazy(() =>
 const LoopsPlace = lazy(() =>
   import('./loops-place.tsx').then(({ LoopsPlace: place }) => ({ default: place })),
 );
-const MeasuredParts = lazy(() =>
-  import('./measured-parts.tsx').then(({ MeasuredParts: place }) => ({ default: place })),
-);
 const AfterStripPlace = lazy(() =>
   import('./after-strip-place.tsx').then(({ AfterStripPlace: place }) => ({ default: place })),
 );
@@ -134,12 +131,7 @@ function Part({ name, shownPhoto }: { name: PartName; shownPhoto: string | undef
     case 'loops':
       return <LoopsPlace />;
     case 'seen':
-      return (
-        <>
-          <MeasuredParts />
-          <SeenPlace />
-        </>
-      );
+      return <SeenPlace />;
     case 'after-strip':
       return <AfterStripPlace />;
     case 'photos':

@@ -1,168 +1,175 @@
-import {
-  type Absence,
-  absences,
-  type ObservedThing,
-  observedThingNames,
-  observedThings,
-} from '@becket/journal';
-import { recordObservation } from '@becket/tasks';
-import { type FormEvent, useState } from 'react';
+import { type Absence, absences, type ObservedThing, observedThings } from '@becket/journal';
+import { useMemo, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
-import { Sheet } from '../../parts/dialog.tsx';
-import { Field } from '../../parts/field.tsx';
-import { useObservable } from '../../parts/observable.ts';
-import { TableFrame } from '../../parts/table-frame.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { PlaceReadings } from './place-readings.tsx';
+import { PlateParts } from './plate-parts.tsx';
+import { ReasonField, useSaidReason } from './reason-field.tsx';
+import './record-parts.css';
+import { RecordSheet } from './record-sheet.tsx';
 import { recordViewOf } from './record-state.ts';
-import { seenAt, seenWords } from './seen.ts';
+import { SamplesKept } from './samples-kept.tsx';
+import { useSection } from './section-choice.tsx';
+import { keepSeen, openThings, seenForm, type ThingSeen, thingsSeen } from './seen.ts';
+import { SoftParts } from './soft-parts.tsx';
+import { WindingsSaid } from './windings-said.tsx';
 
-interface Place {
-  readonly thing: ObservedThing;
-  readonly section: string | undefined;
-}
-
-/** What is seen rather than measured, section by section. */
+/** What the strip takes away beside the strings, a section at a time: seen, and measured. */
 export function SeenPlace() {
-  const { job } = useDesk();
-  const [open, setOpen] = useState<Place>();
-  const places = [...job.sections.map(({ section }): string | undefined => section), undefined];
+  const { desk, job, record } = useDesk();
+  const chosen = useSection();
+  const [isWhole, setWhole] = useState(chosen === undefined);
+  const section = isWhole ? undefined : chosen;
+  const open = useMemo(
+    () => job.sections.map((one) => ({ section: one.section, count: openThings(job, record, one.section) })),
+    [job, record],
+  );
   return (
     <section aria-labelledby="seen">
-      <h2 id="seen">Things seen</h2>
-      <p>
-        Felts, punchings, bars, loops: what the strip takes away and nobody can measure afterwards. What is
-        noted of the whole piano speaks for every section.
-      </p>
-      {places.map((section) => (
-        <TableFrame
-          label={section === undefined ? 'Seen on the whole piano' : `Seen in section ${section}`}
-          key={section ?? 'whole piano'}
-        >
-          <h3>{section === undefined ? 'The whole piano' : `Section ${section}`}</h3>
-          <table className="table">
-            <tbody>
-              {observedThingNames.map((thing) => {
-                const seen = seenAt(job, thing, section);
-                const words = `${observedThings[thing]}, ${section === undefined ? 'whole piano' : `section ${section}`}`;
-                return (
-                  <tr key={thing}>
-                    <th scope="row">{observedThings[thing]}</th>
-                    <td className="seen-words">
-                      {seen === undefined ? <span className="faint">nothing noted</span> : seenWords(seen)}
-                    </td>
-                    <td className="number">
-                      <button
-                        type="button"
-                        className="button quiet"
-                        aria-label={`${seen === undefined ? 'Note' : 'Change'} ${words}`}
-                        onClick={() => setOpen({ thing, section })}
-                      >
-                        {seen === undefined ? 'Note' : 'Change'}
-                      </button>
-                    </td>
-                  </tr>
-                );
-              })}
-            </tbody>
-          </table>
-        </TableFrame>
-      ))}
-      {open !== undefined && <SeenSheet place={open} onClose={() => setOpen(undefined)} />}
+      <h2 id="seen">Seen and measured</h2>
+      <Choice
+        label="Section, and how many things are open in it"
+        value={section === undefined ? 'whole piano' : `section ${section}`}
+        onChange={(value) => {
+          setWhole(value === 'whole piano');
+          if (value !== 'whole piano')
+            recordViewOf(desk.id).update({ section: value.slice('section '.length) });
+        }}
+        options={[
+          ...open.map((one) => ({
+            value: `section ${one.section}`,
+            words: one.count === 0 ? `${one.section} ✓` : `${one.section}: ${one.count}`,
+            spoken: `${one.section}, ${one.count === 0 ? 'nothing' : one.count} open`,
+          })),
+          { value: 'whole piano', words: 'whole piano', spoken: 'the whole piano' },
+        ]}
+      />
+      <ReasonField />
+      <ThingsSeen section={section} />
+      {section !== undefined && (
+        <>
+          <SoftParts section={section} />
+          <PlateParts section={section} />
+          <WindingsSaid section={section} />
+        </>
+      )}
+      <PlaceReadings section={section} />
+      {section === undefined && <SamplesKept />}
     </section>
   );
 }
 
-type Answer = 'known' | Absence;
-
-function SeenSheet({ place, onClose }: { place: Place; onClose: () => void }) {
-  const { desk, job } = useDesk();
-  const { thing, section } = place;
-  const seen = seenAt(job, thing, section);
-  const problem = useObservable(desk.problem);
-  const { reason: reasonAfterSeal } = useObservable(recordViewOf(desk.id));
-  const [answer, setAnswer] = useState<Answer>(seen?.answer.is ?? 'known');
-  const [text, setText] = useState(
-    seen === undefined ? '' : seen.answer.is === 'known' ? seen.answer.text : (seen.answer.reason ?? ''),
-  );
-  const [reason, setReason] = useState(reasonAfterSeal);
-
-  async function submit(event: FormEvent): Promise<void> {
-    event.preventDefault();
-    const words = text.trim();
-    const done = await desk.run((context, id) => {
-      if (answer === 'known' && words === '')
-        throw new RangeError(
-          'Cannot keep this note: words are needed, none were found. Say what is there, or choose one of the other answers.',
-        );
-      return recordObservation(context, id, {
-        thing,
-        place: section === undefined ? {} : { section },
-        answer:
-          answer === 'known'
-            ? { is: 'known', text: words }
-            : { is: answer, ...(words === '' ? {} : { reason: words }) },
-        ...(seen === undefined ? {} : { replaces: seen.entry }),
-        ...(reason.trim() === '' ? {} : { reason: reason.trim() }),
-      });
-    });
-    if (done) onClose();
-  }
-
+function ThingsSeen({ section }: { section: string | undefined }) {
+  const { desk, job, record } = useDesk();
+  const said = useSaidReason();
+  const [open, setOpen] = useState<ObservedThing>();
+  const things = useMemo(() => thingsSeen(job, record, section), [job, record, section]);
+  const left = things.filter(({ isOpen }) => isOpen).length;
+  const where = section === undefined ? 'whole piano' : `section ${section}`;
+  const answer = ({ thing, seen }: ThingSeen, is: Absence) =>
+    void desk.run((context, id) =>
+      keepSeen(context, id, { thing, section, seen }, { answer: is, text: '' }, said),
+    );
   return (
-    <Sheet
-      title={`${observedThings[thing]}, ${section === undefined ? 'the whole piano' : `section ${section}`}`}
-      isOpen
-      onClose={onClose}
-    >
-      <form onSubmit={submit}>
-        {problem !== undefined && (
-          <p role="alert" className="notice bad">
-            ▲ {problem}
-          </p>
-        )}
-        <Choice
-          label="What was found"
-          value={answer}
-          onChange={setAnswer}
-          options={[
-            { value: 'known', words: 'it is there' },
-            ...absences.map((value) => ({ value, words: value })),
-          ]}
+    <section aria-labelledby="things-seen">
+      <h3 id="things-seen">Things seen</h3>
+      <p data-open role="status">
+        {section === undefined
+          ? 'What is noted here speaks for every section of which nothing else is said.'
+          : left === 0
+            ? 'Nothing is open in this section.'
+            : `${left} of ${things.length - 1} things are open in this section.`}
+      </p>
+      <ul className="seen-list" aria-label={`Things seen, ${where}`}>
+        {things.map((one) => (
+          <li key={one.thing} data-open={one.isOpen || undefined}>
+            <strong>{observedThings[one.thing]}</strong>
+            <span className={one.seen === undefined ? 'faint' : undefined}>
+              {one.isOpen && <span aria-hidden="true">○ </span>}
+              {one.words}
+            </span>
+            <span className="button-row seen-answers">
+              <button
+                type="button"
+                className="button"
+                aria-label={`${one.seen === undefined ? 'Note' : 'Change'} ${observedThings[one.thing]}, ${where}`}
+                onClick={() => setOpen(one.thing)}
+              >
+                {one.seen === undefined ? 'Note' : 'Change'}
+              </button>
+              {one.isOpen &&
+                absences
+                  .filter((is) => is !== one.seen?.answer.is)
+                  .map((is) => (
+                    <button
+                      key={is}
+                      type="button"
+                      className="button quiet"
+                      aria-label={`${observedThings[one.thing]}: ${is}`}
+                      onClick={() => answer(one, is)}
+                    >
+                      {is}
+                    </button>
+                  ))}
+            </span>
+          </li>
+        ))}
+      </ul>
+      {open !== undefined && (
+        <SeenSheet
+          title={`${observedThings[open]}, ${where}`}
+          one={things.find(({ thing }) => thing === open)!}
+          section={section}
+          onClose={() => setOpen(undefined)}
         />
-        <Field label={answer === 'known' ? 'What is there' : 'Why, if there is something to say'}>
-          {(ids) => (
-            <textarea
-              {...ids}
-              className="input"
-              rows={4}
-              maxLength={answer === 'known' ? 2000 : 500}
-              value={text}
-              onChange={(event) => setText(event.target.value)}
-            />
-          )}
-        </Field>
-        {job.seal !== undefined && (
-          <Field label="Reason for changing the sealed record">
-            {(ids) => (
-              <input
-                {...ids}
-                className="input"
-                value={reason}
-                maxLength={500}
-                onChange={(event) => setReason(event.target.value)}
-              />
-            )}
-          </Field>
-        )}
-        <div className="button-row">
-          <button type="submit" className="button strong">
-            Keep the note
-          </button>
-          <button type="button" className="button quiet" onClick={onClose}>
-            Close
-          </button>
-        </div>
-      </form>
-    </Sheet>
+      )}
+    </section>
+  );
+}
+
+function SeenSheet({
+  title,
+  one,
+  section,
+  onClose,
+}: {
+  title: string;
+  one: ThingSeen;
+  section: string | undefined;
+  onClose: () => void;
+}) {
+  const { desk } = useDesk();
+  const said = useSaidReason();
+  const [form, setForm] = useState(() => seenForm(one.seen));
+  const isKnown = form.answer === 'known';
+  return (
+    <RecordSheet
+      title={title}
+      keep="Keep the note"
+      onClose={onClose}
+      onKeep={() =>
+        desk.run((context, id) =>
+          keepSeen(context, id, { thing: one.thing, section, seen: one.seen }, form, said),
+        )
+      }
+    >
+      <Choice
+        label="What was found"
+        value={form.answer}
+        onChange={(answer) => setForm({ ...form, answer })}
+        options={[
+          { value: 'known', words: 'it is there' },
+          ...absences.map((value) => ({ value, words: value })),
+        ]}
+      />
+      <TextField
+        label={isKnown ? 'What is there' : 'Why, if there is something to say'}
+        rows={4}
+        maxLength={isKnown ? 2000 : 500}
+        value={form.text}
+        onChange={(text) => setForm({ ...form, text })}
+      />
+    </RecordSheet>
   );
 }

@@ -1,4 +1,13 @@
-import type { Job, ObservedThing } from '@becket/journal';
+import {
+  type Absence,
+  type AsFoundRecord,
+  type Job,
+  type MeasuredAnswer,
+  measuredAnswer,
+  type ObservedThing,
+  observedThingNames,
+} from '@becket/journal';
+import { recordObservation, type TaskContext } from '@becket/tasks';
 
 export type Seen = Job['observations'][number];
 
@@ -11,4 +20,93 @@ export function seenWords(seen: Seen): string {
   const { answer } = seen;
   if (answer.is === 'known') return answer.text;
   return answer.reason === undefined ? answer.is : `${answer.is}: ${answer.reason}`;
+}
+
+/** How it stands with one thing of a section. */
+export interface ThingSeen {
+  readonly thing: ObservedThing;
+  /** What is noted of it here. */
+  readonly seen: Seen | undefined;
+  /** True while nobody has said enough of it: nothing, a part, or that it could not be told. */
+  readonly isOpen: boolean;
+  /** What stands in its row. */
+  readonly words: string;
+}
+
+/** Every thing of a section; or of the whole piano, where nothing has to be said. */
+export function thingsSeen(job: Job, record: AsFoundRecord, section: string | undefined): ThingSeen[] {
+  const notes = record.notes.filter((note) => note.section?.section === section);
+  return observedThingNames.map((thing): ThingSeen => {
+    const seen = seenAt(job, thing, section);
+    if (seen !== undefined)
+      return {
+        thing,
+        seen,
+        isOpen: section !== undefined && thing !== 'remarks' && seen.answer.is === 'unknown',
+        words: seenWords(seen),
+      };
+    if (section === undefined || thing === 'remarks')
+      return { thing, seen, isOpen: false, words: 'nothing noted' };
+    const everywhere = seenAt(job, thing, undefined);
+    if (everywhere !== undefined && everywhere.answer.is !== 'unknown')
+      return { thing, seen, isOpen: false, words: `on the whole piano: ${seenWords(everywhere)}` };
+    const measured = measuredAnswer(job, { thing, section, notes });
+    return { thing, seen, ...ofMeasured(measured, everywhere !== undefined) };
+  });
+}
+
+/** What stands in the row of a thing that is told by what was measured of it, or by nothing. */
+function ofMeasured(measured: MeasuredAnswer, wasLookedFor: boolean): Pick<ThingSeen, 'isOpen' | 'words'> {
+  switch (measured.is) {
+    case 'answered':
+      return { isOpen: false, words: 'measured' };
+    case 'in part':
+      return {
+        isOpen: true,
+        words: `${measured.of - measured.left} of ${measured.of} strings noted`,
+      };
+    case 'looked in vain':
+      return { isOpen: true, words: 'unknown' };
+    case 'nothing':
+      return { isOpen: true, words: wasLookedFor ? 'unknown' : 'open' };
+  }
+}
+
+/** How many things of a section are still open. */
+export const openThings = (job: Job, record: AsFoundRecord, section: string): number =>
+  thingsSeen(job, record, section).filter(({ isOpen }) => isOpen).length;
+
+/** What is typed or tapped of a thing. */
+export interface SeenForm {
+  readonly answer: 'known' | Absence;
+  readonly text: string;
+}
+export const seenForm = (seen: Seen | undefined): SeenForm => ({
+  answer: seen?.answer.is ?? 'known',
+  text: seen === undefined ? '' : seen.answer.is === 'known' ? seen.answer.text : (seen.answer.reason ?? ''),
+});
+
+/** Keeps what was seen of a thing in place of what stood there. Throws when it is there and nothing is said of it. */
+export async function keepSeen(
+  context: TaskContext,
+  job: string,
+  { thing, section, seen }: { thing: ObservedThing; section: string | undefined; seen: Seen | undefined },
+  { answer, text }: SeenForm,
+  said: { readonly reason?: string },
+): Promise<Job> {
+  const words = text.trim();
+  if (answer === 'known' && words === '')
+    throw new RangeError(
+      'Cannot keep this note: words are needed, none were found. Say what is there, or choose one of the other answers.',
+    );
+  return recordObservation(context, job, {
+    thing,
+    place: section === undefined ? {} : { section },
+    answer:
+      answer === 'known'
+        ? { is: 'known', text: words }
+        : { is: answer, ...(words === '' ? {} : { reason: words }) },
+    ...(seen === undefined ? {} : { replaces: seen.entry }),
+    ...said,
+  });
 }

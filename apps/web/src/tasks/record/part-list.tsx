@@ -1,0 +1,58 @@
+import type { Standing } from '@becket/journal';
+import { withdrawEntry } from '@becket/tasks';
+import type { ReactNode } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useSaidReason } from './reason-field.tsx';
+
+/** A heading with the way to add one of its kind. */
+export function PartHead({
+  id,
+  words,
+  add,
+  onAdd,
+}: {
+  id: string;
+  words: string;
+  add: string;
+  onAdd: () => void;
+}) {
+  return (
+    <div className="part-head">
+      <h3 id={id}>{words}</h3>
+      <button type="button" className="button" onClick={onAdd}>
+        {add}
+      </button>
+    </div>
+  );
+}
+
+/** A line with the way to take it back. */
+export function Line({
+  fact,
+  spoken,
+  children,
+}: {
+  fact: Standing<object>;
+  spoken: string;
+  children: ReactNode;
+}) {
+  const { desk } = useDesk();
+  const said = useSaidReason();
+  return (
+    <li>
+      <span>{children}</span>
+      <button
+        type="button"
+        className="button quiet"
+        aria-label={`Take back ${spoken}`}
+        onClick={() =>
+          void desk.run((context, id) =>
+            withdrawEntry(context, id, fact.entry, said.reason ?? 'taken back while recording'),
+          )
+        }
+      >
+        Take back
+      </button>
+    </li>
+  );
+}

@@ -1,0 +1,110 @@
+import { recordFacts } from '@becket/tasks';
+import { useState } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { TextField } from '../../parts/text-field.tsx';
+import { Line, PartHead } from './part-list.tsx';
+import { newPlatePartForm, platePartOf } from './parts-state.ts';
+import { useSaidReason } from './reason-field.tsx';
+import { RecordSheet } from './record-sheet.tsx';
+import { SectionSelect } from './section-choice.tsx';
+import { bothUnits } from './typed-length.ts';
+import { unitWords } from './unit-words.ts';
+
+/** Bars, rests and movable pieces of a section, with where they stood. */
+export function PlateParts({ section }: { section: string }) {
+  const { job } = useDesk();
+  const { unit } = useSettings();
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <section aria-labelledby="plate-parts">
+      <PartHead
+        id="plate-parts"
+        words="Bars, rests and movable pieces"
+        add="Add a piece"
+        onAdd={() => setOpen(true)}
+      />
+      <ul className="plain-list">
+        {job.plateParts
+          .filter((one) => one.section === section)
+          .map((one) => (
+            <Line key={one.entry} fact={one} spoken={one.part}>
+              <strong>{one.part}</strong>, {one.isMovable ? 'movable' : 'fixed'}
+              {one.distances.map(({ from, distance_m }) => (
+                <span key={from}>
+                  ; {bothUnits(distance_m, unit, 'length')} from {from}
+                </span>
+              ))}
+              {one.note !== undefined && `; ${one.note}`}
+            </Line>
+          ))}
+      </ul>
+      {isOpen && <PlatePartSheet section={section} onClose={() => setOpen(false)} />}
+    </section>
+  );
+}
+
+function PlatePartSheet({ section, onClose }: { section: string; onClose: () => void }) {
+  const { desk } = useDesk();
+  const { unit } = useSettings();
+  const said = useSaidReason();
+  const [form, setForm] = useState(() => newPlatePartForm(section));
+  const change = (index: number, part: Partial<(typeof form.distances)[number]>) =>
+    setForm({
+      ...form,
+      distances: form.distances.map((one, at) => (at === index ? { ...one, ...part } : one)),
+    });
+  return (
+    <RecordSheet
+      title="A bar, a rest or a movable piece"
+      keep="Keep the piece"
+      onClose={onClose}
+      onKeep={() =>
+        desk.run(async (context, id) => recordFacts(context, id, [{ ...platePartOf(form, unit), ...said }]))
+      }
+    >
+      <div className="fields">
+        <TextField
+          label="Its name"
+          hint="your own, such as bar 2"
+          value={form.part}
+          onChange={(part) => setForm({ ...form, part })}
+        />
+        <SectionSelect value={form.section} onChange={(section) => setForm({ ...form, section })} />
+      </div>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={form.isMovable}
+          onChange={(event) => setForm({ ...form, isMovable: event.target.checked })}
+        />
+        it can be moved or comes off
+      </label>
+      {form.distances.map((one, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: distances never change places
+        <div className="row-form" key={index}>
+          <TextField
+            label={`Distance ${index + 1}`}
+            hint={`in ${unitWords(unit)}, or with its unit`}
+            value={one.distance}
+            onChange={(distance) => change(index, { distance })}
+          />
+          <TextField
+            label={`From which point (${index + 1})`}
+            hint="such as the first agraffe"
+            value={one.from}
+            onChange={(from) => change(index, { from })}
+          />
+        </div>
+      ))}
+      <button
+        type="button"
+        className="button quiet"
+        onClick={() => setForm({ ...form, distances: [...form.distances, { from: '', distance: '' }] })}
+      >
+        One more distance
+      </button>
+      <TextField label="Note" value={form.note} onChange={(note) => setForm({ ...form, note })} />
+    </RecordSheet>
+  );
+}

@@ -1,0 +1,65 @@
+import { noteName } from '@becket/core';
+import { recordFacts } from '@becket/tasks';
+import { useState } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { TextField } from '../../parts/text-field.tsx';
+import { Line, PartHead } from './part-list.tsx';
+import { sampleOf } from './parts-state.ts';
+import { useSaidReason } from './reason-field.tsx';
+import { RecordSheet } from './record-sheet.tsx';
+
+/** Pieces of the old stringing kept in labelled bags, of the whole piano. */
+export function SamplesKept() {
+  const { job } = useDesk();
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <section aria-labelledby="samples">
+      <PartHead id="samples" words="Samples kept" add="Add a sample" onAdd={() => setOpen(true)} />
+      <ul className="plain-list">
+        {job.samples.map((one) => (
+          <Line key={one.entry} fact={one} spoken={`sample ${one.label}`}>
+            <strong>{one.label}</strong> {one.what},{' '}
+            {one.place.key === undefined ? 'of the whole piano' : noteName(one.place.key)}
+          </Line>
+        ))}
+      </ul>
+      {isOpen && <SampleSheet onClose={() => setOpen(false)} />}
+    </section>
+  );
+}
+
+function SampleSheet({ onClose }: { onClose: () => void }) {
+  const { desk } = useDesk();
+  const said = useSaidReason();
+  const [form, setForm] = useState({ what: '', label: '', note: '' });
+  return (
+    <RecordSheet
+      title="A sample kept"
+      keep="Keep the sample"
+      onClose={onClose}
+      onKeep={() =>
+        desk.run(async (context, id) => recordFacts(context, id, [{ ...sampleOf(form), ...said }]))
+      }
+    >
+      <div className="fields">
+        <TextField
+          label="What it is"
+          hint="such as wire of string 1, felt"
+          value={form.what}
+          onChange={(what) => setForm({ ...form, what })}
+        />
+        <TextField
+          label="Label on the bag"
+          value={form.label}
+          onChange={(label) => setForm({ ...form, label })}
+        />
+        <TextField
+          label="Note it comes from"
+          hint="empty for the whole piano"
+          value={form.note}
+          onChange={(note) => setForm({ ...form, note })}
+        />
+      </div>
+    </RecordSheet>
+  );
+}

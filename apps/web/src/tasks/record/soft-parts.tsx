@@ -1,0 +1,128 @@
+import { absences } from '@becket/journal';
+import { recordFacts } from '@becket/tasks';
+import { useState } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { TableFrame } from '../../parts/table-frame.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { type SoftPart, softPartForm, softPartOf, softParts, softPartWords } from './parts-state.ts';
+import { useSaidReason } from './reason-field.tsx';
+import { RecordSheet } from './record-sheet.tsx';
+import { unitWords } from './unit-words.ts';
+
+/** Felt, braid, punchings and bushings of a section, as measured. */
+export function SoftParts({ section }: { section: string }) {
+  const { job } = useDesk();
+  const { unit } = useSettings();
+  const [open, setOpen] = useState<SoftPart>();
+  return (
+    <section aria-labelledby="soft-parts">
+      <h3 id="soft-parts">Felt, braid, punchings and bushings</h3>
+      <TableFrame label={`Soft parts of ${section}`}>
+        <table className="table">
+          <tbody>
+            {softParts.map((part) => {
+              const known = job.softParts.find((one) => one.section === section && one.part === part);
+              const verb = known === undefined ? 'Measure' : 'Change';
+              return (
+                <tr key={part}>
+                  <th scope="row">{part}</th>
+                  <td className="seen-words">
+                    {known === undefined ? (
+                      <span className="faint">nothing measured</span>
+                    ) : (
+                      softPartWords(known, unit)
+                    )}
+                  </td>
+                  <td className="number">
+                    <button
+                      type="button"
+                      className="button quiet"
+                      aria-label={`${verb} ${part}, section ${section}`}
+                      onClick={() => setOpen(part)}
+                    >
+                      {verb}
+                    </button>
+                  </td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </TableFrame>
+      {open !== undefined && (
+        <SoftPartSheet part={open} section={section} onClose={() => setOpen(undefined)} />
+      )}
+    </section>
+  );
+}
+
+function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: string; onClose: () => void }) {
+  const { desk, job } = useDesk();
+  const { unit } = useSettings();
+  const said = useSaidReason();
+  const [form, setForm] = useState(() =>
+    softPartForm(
+      job.softParts.find((one) => one.section === section && one.part === part),
+      unit,
+    ),
+  );
+  const hint = `in ${unitWords(unit)}, or with its unit`;
+  return (
+    <RecordSheet
+      title={`${part}, section ${section}`}
+      keep="Keep it"
+      onClose={onClose}
+      onKeep={() =>
+        desk.run(async (context, id) =>
+          recordFacts(context, id, [{ ...softPartOf(form, { part, section, unit }), ...said }]),
+        )
+      }
+    >
+      <Choice
+        label="What was found"
+        value={form.answer}
+        onChange={(answer) => setForm({ ...form, answer })}
+        options={[
+          { value: 'known', words: 'it is there' },
+          ...absences.map((value) => ({ value, words: value })),
+        ]}
+      />
+      {form.answer === 'known' ? (
+        <div className="fields">
+          <TextField
+            label="Thickness"
+            hint={hint}
+            value={form.thickness}
+            onChange={(thickness) => setForm({ ...form, thickness })}
+          />
+          <TextField
+            label="Length"
+            hint={hint}
+            value={form.length}
+            onChange={(length) => setForm({ ...form, length })}
+          />
+          <TextField
+            label="Width"
+            hint={hint}
+            value={form.width}
+            onChange={(width) => setForm({ ...form, width })}
+          />
+          <TextField label="Colour" value={form.colour} onChange={(colour) => setForm({ ...form, colour })} />
+          <TextField
+            label="Where it lies"
+            value={form.where}
+            onChange={(where) => setForm({ ...form, where })}
+          />
+        </div>
+      ) : (
+        <TextField
+          label="Why, if there is something to say"
+          value={form.why}
+          onChange={(why) => setForm({ ...form, why })}
+        />
+      )}
+    </RecordSheet>
+  );
+}
