@@ -258,6 +258,14 @@ export {
   type ToHear,
 } from './scale/hear-scale.ts';
 export {
+  COMMON_CUT_ALLOWANCES,
+  type CutAllowances,
+  loopsAndCuts,
+  type SectionLoops,
+  type ShiftOffered,
+  type WireToCut,
+} from './scale/loops-and-cuts.ts';
+export {
   chooseScale,
   proposeScale,
   type ScaleOutcome,

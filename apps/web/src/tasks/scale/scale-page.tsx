@@ -9,12 +9,16 @@ const ComparePlace = lazy(() =>
   import('./compare-place.tsx').then(({ ComparePlace: place }) => ({ default: place })),
 );
 const HearPlace = lazy(() => import('./hear-place.tsx').then(({ HearPlace: place }) => ({ default: place })));
+const LoopsPlace = lazy(() =>
+  import('./loops-place.tsx').then(({ LoopsPlace: place }) => ({ default: place })),
+);
 
 /** The parts of Scale: name in the address, words on the screen; in the order of the work. */
 const parts = {
   'as-found': 'As found',
   compare: 'Compare',
   hear: 'Hear',
+  loops: 'Loops and cuts',
 } as const;
 type PartName = keyof typeof parts;
 const partNames = Object.keys(parts) as PartName[];
@@ -49,5 +53,7 @@ function Part({ name }: { name: PartName }) {
       return <ComparePlace />;
     case 'hear':
       return <HearPlace />;
+    case 'loops':
+      return <LoopsPlace />;
   }
 }

@@ -1,0 +1,166 @@
+import { noteName } from '@becket/core';
+import { scaleNotesOf, type WhichScale } from '@becket/journal';
+import { COMMON_CUT_ALLOWANCES, loopsAndCuts, type SectionLoops, type WireToCut } from '@becket/tasks';
+import { useMemo } from 'react';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { type LengthUnit, lengthNumber, lengthText } from '../../parts/length-text.ts';
+import { useObservable } from '../../parts/observable.ts';
+import { SelectField } from '../../parts/select-field.tsx';
+import { TableFrame } from '../../parts/table-frame.tsx';
+import { pairOf, scaleChoices, standingPair } from './compare-state.ts';
+import { baseline, drawnSection } from './loop-drawing.ts';
+import { counted, wireText } from './scale-words.ts';
+
+/** Which plain strings share a wire in one scale, and how long each wire is cut. */
+export function LoopsPlace() {
+  const { desk, job } = useDesk();
+  const { unit } = useSettings();
+  const pair = pairOf(desk.id);
+  const { after: which } = standingPair(job, useObservable(pair));
+  const sections = useMemo(() => loopsAndCuts(job, scaleNotesOf(job, which)), [job, which]);
+  const tied = sections.reduce((sum, { plan }) => sum + plan.tied, 0);
+  const wires = sections.reduce((sum, section) => sum + section.wires.length, 0);
+  return (
+    <>
+      <h2>Loops and cuts</h2>
+      <SelectField<WhichScale>
+        label="Scale"
+        value={which}
+        onChange={(value) => pair.update({ after: value })}
+        options={scaleChoices(job)}
+      />
+      {sections.length === 0 ? (
+        <p>No plain string can be computed yet: enter sections, wires and speaking lengths in Record.</p>
+      ) : (
+        <>
+          <p>
+            {counted(wires, 'plain wire', 'plain wires')}, of which <strong>{tied} tied</strong>: the fewest
+            with these sizes, as a loop joins two neighbours of one size within a section.
+          </p>
+          {which === 'as found' && (
+            <p className="faint">
+              Worn wire reads a little differently from note to note, and each reading counts as a size here.
+              A proposal has whole sizes.
+            </p>
+          )}
+          <p className="faint">
+            Cut length = front + speaking + back lengths, {COMMON_CUT_ALLOWANCES.coils} coils and becket on
+            each pin, half a turn round the hitch pin or{' '}
+            {lengthText(COMMON_CUT_ALLOWANCES.tie_m, unit, 'length')} for a tied loop, and{' '}
+            {lengthText(COMMON_CUT_ALLOWANCES.waste_m, unit, 'length')} waste at each pin (common practice).
+            Cut the first wire of a size, string it, and correct before cutting the rest. Cut ends spring:
+            hold both sides and wear glasses.
+          </p>
+          {sections.map((section) => (
+            <Section key={section.section} {...section} unit={unit} />
+          ))}
+        </>
+      )}
+    </>
+  );
+}
+
+function Section({ unit, ...loops }: SectionLoops & { readonly unit: LengthUnit }) {
+  const { section, plan, wires, shifts } = loops;
+  const drawn = drawnSection(loops);
+  const words = `${section}: ${counted(wires.length, 'wire', 'wires')}, ${plan.tied} tied`;
+  return (
+    <section aria-label={words}>
+      <h3>{words}</h3>
+      <TableFrame label={`Loops of ${section}, drawn`}>
+        <svg width={drawn.width} height={100} role="img" aria-label={words} className="loop-drawing">
+          {drawn.changes.map(({ x, diameter_m }) => (
+            <g key={x}>
+              <line className="loop-change" x1={x} x2={x} y1={6} y2={94} />
+              <text x={x + 4} y={18}>
+                {lengthNumber(diameter_m, unit, 'diameter')}
+              </text>
+            </g>
+          ))}
+          {drawn.strings.map(({ x, isFirstOfNote, key }) => (
+            <g key={x}>
+              <line className="loop-string-line" x1={x} x2={x} y1={44} y2={baseline} />
+              {isFirstOfNote && (key - 4) % 3 === 0 && (
+                <text x={x} y={38}>
+                  {noteName(key)}
+                </text>
+              )}
+            </g>
+          ))}
+          {drawn.wires.map(({ path, joined, isOther }) => (
+            <path key={path} d={path} className={`loop-wire ${joined}${isOther ? ' other' : ''}`} />
+          ))}
+        </svg>
+      </TableFrame>
+      {shifts.length > 0 && (
+        <>
+          <p>A change that moves by one note saves a tied string:</p>
+          <ul>
+            {shifts.map(({ sentence }) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      <details>
+        <summary className="button quiet">Cut list of {section}</summary>
+        <CutList wires={wires} unit={unit} label={`Cut list of ${section}`} />
+      </details>
+    </section>
+  );
+}
+
+interface CutListProps {
+  readonly wires: readonly WireToCut[];
+  readonly unit: LengthUnit;
+  readonly label: string;
+}
+
+function CutList({ wires, unit, label }: CutListProps) {
+  const part = (length: number | undefined) =>
+    length === undefined ? '–' : lengthNumber(length, unit, 'length');
+  return (
+    <TableFrame label={label}>
+      <table className="table">
+        <caption>Lengths in {unit}</caption>
+        <thead>
+          <tr>
+            <th scope="col">strings</th>
+            <th scope="col">wire</th>
+            {['cut', 'front', 'speaking', 'back', 'coils', 'beckets', 'hitch or tie', 'waste'].map((name) => (
+              <th key={name} scope="col" className="number">
+                {name}
+              </th>
+            ))}
+            <th scope="col">rests on</th>
+          </tr>
+        </thead>
+        <tbody>
+          {wires.map(({ strings, joined, diameter, cut, remarks }) => (
+            <tr key={`${strings[0]!.key}/${strings[0]!.string}`}>
+              <th scope="row">
+                {strings.map(({ key, string }) => `${noteName(key)}/${string}`).join(' + ')}
+                {joined === 'tied' && <span className="faint"> tied</span>}
+              </th>
+              <td>{wireText(diameter, unit)}</td>
+              <td className="number">
+                <strong>{part(cut?.total)}</strong>
+              </td>
+              <td className="number">{part(cut?.parts.front)}</td>
+              <td className="number">{part(cut?.parts.speaking)}</td>
+              <td className="number">{part(cut?.parts.back)}</td>
+              <td className="number">{part(cut?.parts.coils)}</td>
+              <td className="number">{part(cut?.parts.beckets)}</td>
+              <td className="number">
+                {part(cut === undefined ? undefined : cut.parts.hitch + cut.parts.tie)}
+              </td>
+              <td className="number">{part(cut?.parts.waste)}</td>
+              <td>{remarks.length === 0 ? 'readings' : remarks.join('; ')}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </TableFrame>
+  );
+}
