@@ -102,8 +102,9 @@ export function* everyChoice(
   for (const candidate of candidates[from.length]!) yield* everyChoice(candidates, [...from, candidate]);
 }
 
+/** To the nanometre: the same size in inches and in millimetres differs in its last digits. */
 const wireOf = (string: PlainString | WoundString): number =>
-  string.kind === 'plain' ? string.diameter : string.coreDiameter;
+  Math.round((string.kind === 'plain' ? string.diameter : string.coreDiameter) * 1e9);
 
 /** Runs of one kind and wire: where each begins and how long it is. */
 export function runsOf(
