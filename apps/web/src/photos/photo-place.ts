@@ -9,6 +9,14 @@ export function placeWords({ key, string, section }: Place): string {
   return section === undefined ? 'the whole piano' : `section ${section}`;
 }
 
+/** What a photo shows, where it is not the piano as found; and its place. */
+export function whereWords({ place, stage }: Pick<Photo, 'place' | 'stage'>): string {
+  return stage === undefined || stage === 'as found' ? placeWords(place) : `${placeWords(place)}, ${stage}`;
+}
+
+/** Whether a change of this photo, or to this stage, amends the record once it is sealed. */
+export const isOfRecord = ({ stage = 'as found' }: Pick<Photo, 'stage'>): boolean => stage === 'as found';
+
 /** Photos of a note: its own first, then those of its section. */
 export function photosOfNote(
   photos: readonly Photo[],

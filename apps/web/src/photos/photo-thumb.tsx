@@ -1,14 +1,14 @@
 import { hashOf } from '../desk/route.ts';
-import { type Photo, photoPart, placeWords } from './photo-place.ts';
+import { type Photo, photoPart, whereWords } from './photo-place.ts';
 import { usePhoto } from './use-photo.ts';
 import './photos.css';
 
 /** A small picture that leads to the photo, its marks and its place. */
 export function PhotoThumb({ job, photo, isBare = false }: { job: string; photo: Photo; isBare?: boolean }) {
   const picture = usePhoto(photo.digest);
-  const { marks, shows, place } = photo;
+  const { marks, shows } = photo;
   const marked = marks.length === 0 ? '' : `, ${marks.length} ${marks.length === 1 ? 'mark' : 'marks'}`;
-  const words = `${shows ?? 'Photo'}, ${placeWords(place)}`;
+  const words = `${shows ?? 'Photo'}, ${whereWords(photo)}`;
   return (
     <a
       className="photo-thumb"
@@ -30,7 +30,7 @@ export function PhotoThumb({ job, photo, isBare = false }: { job: string; photo:
         <span className="photo-words">
           <strong>{shows ?? 'Photo'}</strong>
           <span className="faint">
-            {placeWords(place)}
+            {whereWords(photo)}
             {marked}
           </span>
         </span>

@@ -1,17 +1,18 @@
-import { type PhotoMark, photoScale } from '@becket/journal';
-import { changePhoto, undoPhotoChange, withdrawPhoto } from '@becket/tasks';
+import { type PhotoMark, type PhotoStage, photoScale } from '@becket/journal';
+import { changePhoto, type PhotoChange, undoPhotoChange, withdrawPhoto } from '@becket/tasks';
 import { useState } from 'react';
 import { hashOf } from '../desk/route.ts';
 import { useDesk } from '../desk/use-desk.ts';
 import { useSettings } from '../desk/use-device.ts';
 import { go } from '../desk/use-route.ts';
 import { Choice } from '../parts/choice.tsx';
-import { Sheet } from '../parts/dialog.tsx';
-import { Field } from '../parts/field.tsx';
+import { FormSheet } from '../parts/form-sheet.tsx';
+import { TextField } from '../parts/text-field.tsx';
 import { type MarkKind, markKinds, markWords } from './drawing.ts';
 import { MarkSheet } from './mark-sheet.tsx';
 import { MarkedPicture } from './marked-picture.tsx';
-import { type Photo, placeWords } from './photo-place.ts';
+import { isOfRecord, type Photo, whereWords } from './photo-place.ts';
+import { StageChoice } from './photo-stage.tsx';
 import { PlaceChoice, readPlace, typedPlaceOf } from './place-choice.tsx';
 import { usePhoto } from './use-photo.ts';
 
@@ -27,15 +28,16 @@ export function PhotoView({ photo }: { photo: Photo }) {
   const scale = photoScale(photo);
   const { digest, marks } = photo;
   const isSealed = job.seal !== undefined;
-  const isLocked = isSealed && reason.trim() === '';
+  const needsReason = isSealed && isOfRecord(photo);
+  const isLocked = needsReason && reason.trim() === '';
   const changes = entries.filter(
     ({ id, fact }) =>
       fact.kind === 'photo' && 'digest' in fact && fact.digest === digest && !job.withdrawnEntries.has(id),
   ).length;
 
-  const change = (next: { marks?: readonly PhotoMark[]; place?: Photo['place']; shows?: string }) =>
+  const change = (next: Omit<PhotoChange, 'digest' | 'reason'>) =>
     desk.run((context, id) =>
-      changePhoto(context, id, { digest, ...next, reason: isSealed ? reason.trim() : undefined }),
+      changePhoto(context, id, { digest, ...next, reason: reason.trim() || undefined }),
     );
   const draw = (mark: PhotoMark) => {
     if (mark.mark === 'arrow') void change({ marks: [...marks, mark] });
@@ -51,20 +53,15 @@ export function PhotoView({ photo }: { photo: Photo }) {
         </a>
       </p>
       <h2 id="photo">
-        {photo.shows ?? 'Photo'} <span className="faint">{placeWords(photo.place)}</span>
+        {photo.shows ?? 'Photo'} <span className="faint">{whereWords(photo)}</span>
       </h2>
-      {isSealed && (
-        <Field label="Reason for changing the sealed record" hint="needed before anything can be drawn">
-          {(ids) => (
-            <input
-              {...ids}
-              className="input"
-              value={reason}
-              maxLength={500}
-              onChange={(event) => setReason(event.target.value)}
-            />
-          )}
-        </Field>
+      {needsReason && (
+        <TextField
+          label="Reason for changing the sealed record"
+          hint="needed before anything can be drawn"
+          value={reason}
+          onChange={setReason}
+        />
       )}
       {picture.is === 'here' ? (
         <>
@@ -163,7 +160,14 @@ export function PhotoView({ photo }: { photo: Photo }) {
         />
       )}
       {sheet === 'place' && (
-        <PlaceSheet photo={photo} onClose={() => setSheet(undefined)} onKeep={(next) => change(next)} />
+        <PlaceSheet
+          photo={photo}
+          isSealed={isSealed}
+          reason={reason}
+          onReason={setReason}
+          onClose={() => setSheet(undefined)}
+          onKeep={change}
+        />
       )}
       {sheet === 'out' && (
         <OutSheet
@@ -181,83 +185,66 @@ export function PhotoView({ photo }: { photo: Photo }) {
 
 function PlaceSheet({
   photo,
+  isSealed,
+  reason,
+  onReason,
   onClose,
   onKeep,
 }: {
   photo: Photo;
+  isSealed: boolean;
+  reason: string;
+  onReason: (reason: string) => void;
   onClose: () => void;
-  onKeep: (next: { place: Photo['place']; shows: string }) => Promise<unknown>;
+  onKeep: (next: Pick<PhotoChange, 'place' | 'shows' | 'stage'>) => Promise<unknown>;
 }) {
   const { job } = useDesk();
   const [typed, setTyped] = useState(() => typedPlaceOf(photo.place));
   const [shows, setShows] = useState(photo.shows ?? '');
+  const [stage, setStage] = useState<PhotoStage>(photo.stage ?? 'as found');
   const place = readPlace(typed);
+  const needsReason = isSealed && (isOfRecord(photo) || stage === 'as found');
+  const canKeep = typeof place !== 'string' && (!needsReason || reason.trim() !== '');
   return (
-    <Sheet title="Place and words" isOpen onClose={onClose}>
-      <form
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (typeof place === 'string') return;
-          void onKeep({ place, shows: shows.trim() });
-          onClose();
-        }}
-      >
-        <PlaceChoice job={job} typed={typed} onChange={setTyped} />
-        <Field label="What it shows" hint="may stay empty">
-          {(ids) => (
-            <input
-              {...ids}
-              className="input"
-              value={shows}
-              maxLength={300}
-              onChange={(event) => setShows(event.target.value)}
-            />
-          )}
-        </Field>
-        <div className="button-row">
-          <button type="submit" className="button strong" disabled={typeof place === 'string'}>
-            Keep
-          </button>
-          <button type="button" className="button quiet" onClick={onClose}>
-            Close
-          </button>
-        </div>
-      </form>
-    </Sheet>
+    <FormSheet
+      title="Place and words"
+      keep="Keep"
+      canKeep={canKeep}
+      onClose={onClose}
+      onKeep={() => {
+        if (typeof place === 'string') return;
+        void onKeep({ place, shows: shows.trim(), stage });
+        onClose();
+      }}
+    >
+      {isSealed && <StageChoice stage={stage} onChange={setStage} />}
+      <PlaceChoice job={job} typed={typed} onChange={setTyped} />
+      <TextField
+        label="What it shows"
+        hint="may stay empty"
+        maxLength={300}
+        value={shows}
+        onChange={setShows}
+      />
+      {needsReason && (
+        <TextField label="Reason for changing the sealed record" value={reason} onChange={onReason} />
+      )}
+    </FormSheet>
   );
 }
 
 function OutSheet({ onClose, onOut }: { onClose: () => void; onOut: (reason: string) => Promise<void> }) {
   const [reason, setReason] = useState('');
   return (
-    <Sheet title="Take the photo out of the record" isOpen onClose={onClose}>
-      <form
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (reason.trim() !== '') void onOut(reason.trim());
-        }}
-      >
-        <p>Its entries stay in the journal, and the picture in the saved job file.</p>
-        <Field label="Reason">
-          {(ids) => (
-            <input
-              {...ids}
-              className="input"
-              value={reason}
-              maxLength={500}
-              onChange={(event) => setReason(event.target.value)}
-            />
-          )}
-        </Field>
-        <div className="button-row">
-          <button type="submit" className="button strong" disabled={reason.trim() === ''}>
-            Take it out
-          </button>
-          <button type="button" className="button quiet" onClick={onClose}>
-            Close
-          </button>
-        </div>
-      </form>
-    </Sheet>
+    <FormSheet
+      title="Take the photo out of the record"
+      keep="Take it out"
+      canKeep={reason.trim() !== ''}
+      onClose={onClose}
+      onKeep={() => void onOut(reason.trim())}
+    >
+      <p>Its entries stay in the journal, and the picture in the saved job file.</p>
+      <TextField label="Reason" value={reason} onChange={setReason} />
+    </FormSheet>
   );
 }

@@ -1,9 +1,11 @@
+import type { PhotoStage } from '@becket/journal';
 import { recordPhoto } from '@becket/tasks';
 import { type DragEvent, useEffect, useRef, useState } from 'react';
 import { sentenceOf } from '../desk/sentence-of.ts';
 import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
-import { Field } from '../parts/field.tsx';
+import { TextField } from '../parts/text-field.tsx';
 import { encodeAway } from '../worker/photo-away.ts';
+import { StageChoice } from './photo-stage.tsx';
 import { PhotoThumb } from './photo-thumb.tsx';
 import { PhotoView } from './photo-view.tsx';
 import { PictureButton } from './picture-button.tsx';
@@ -40,6 +42,10 @@ function AddPhotos() {
   const [typed, setTyped] = useState(() => typedPlaceOf(selected === undefined ? {} : { key: selected }));
   const [shows, setShows] = useState('');
   const [reason, setReason] = useState('');
+  const [askedStage, setStage] = useState<PhotoStage>();
+  // Before the seal there is nothing but the piano as found.
+  const stage = job.seal === undefined ? 'as found' : askedStage;
+  const needsReason = job.seal !== undefined && stage === 'as found';
   const [progress, setProgress] = useState<string>();
   const [problems, setProblems] = useState<readonly string[]>([]);
   const [isOver, setOver] = useState(false);
@@ -52,7 +58,13 @@ function AddPhotos() {
       setProblems([place]);
       return;
     }
-    if (job.seal !== undefined && reason.trim() === '') {
+    if (stage === undefined) {
+      setProblems([
+        'Cannot add a photo after the seal before it is said what it shows: choose it above, then add the photo again.',
+      ]);
+      return;
+    }
+    if (needsReason && reason.trim() === '') {
       setProblems([
         'Cannot add to the sealed record without a reason: give it above, then add the photo again.',
       ]);
@@ -70,7 +82,8 @@ function AddPhotos() {
             ...encoded,
             place,
             shows: shows.trim() || undefined,
-            reason: job.seal === undefined ? undefined : reason.trim(),
+            stage,
+            reason: needsReason ? reason.trim() : undefined,
           }),
         );
         // What went wrong stands at the top of the page; what was kept before it stays.
@@ -116,32 +129,18 @@ function AddPhotos() {
 
   return (
     <div className="photo-add" data-over={isOver} {...drop}>
+      {job.seal !== undefined && <StageChoice stage={stage} onChange={setStage} />}
       <div className="fields">
         <PlaceChoice job={job} typed={typed} onChange={setTyped} />
-        <Field label="What it shows" hint="may stay empty">
-          {(ids) => (
-            <input
-              {...ids}
-              className="input"
-              value={shows}
-              maxLength={300}
-              autoComplete="off"
-              onChange={(event) => setShows(event.target.value)}
-            />
-          )}
-        </Field>
-        {job.seal !== undefined && (
-          <Field label="Reason for changing the sealed record">
-            {(ids) => (
-              <input
-                {...ids}
-                className="input"
-                value={reason}
-                maxLength={500}
-                onChange={(event) => setReason(event.target.value)}
-              />
-            )}
-          </Field>
+        <TextField
+          label="What it shows"
+          hint="may stay empty"
+          maxLength={300}
+          value={shows}
+          onChange={setShows}
+        />
+        {needsReason && (
+          <TextField label="Reason for changing the sealed record" value={reason} onChange={setReason} />
         )}
       </div>
       <div className="button-row">

@@ -5,6 +5,8 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
 import { LetDownPlan } from './let-down.tsx';
+import { recordViewOf } from './record-state.ts';
+import { StripDoubts } from './strip-doubts.tsx';
 
 const rankWords: Record<GapRank, string> = {
   'lost for ever': 'Lost for ever once the strings are off',
@@ -107,6 +109,7 @@ export function StripPlace() {
           </button>
         </div>
       )}
+      <StripDoubts />
       {gapRanks.map((rank) => (
         <Rank
           key={rank}
@@ -187,6 +190,8 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
               })}
               onClick={() => {
                 if (place.key !== undefined) select(place.key);
+                else if (place.section !== undefined)
+                  recordViewOf(desk.id).update({ section: place.section });
               }}
             >
               Go there
@@ -201,5 +206,6 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
 /** The part of Record where a gap of a section, or of the whole piano, is closed. */
 function partOfGap(name: string, section: string | undefined): string {
   if (section === undefined) return 'sections';
-  return name.startsWith('loops/') ? 'loops' : 'seen';
+  if (name.startsWith('loops/')) return 'loops';
+  return /^(pin-diameter|front-length|back-length)\//.test(name) ? 'strings' : 'seen';
 }
