@@ -18,7 +18,6 @@ export {
   surveyThingNames,
   surveyThings,
 } from './facts/finding.ts';
-// Orders and the stock of the shop
 export { type ReceivedQuantity, receivedQuantities } from './facts/goods-received.ts';
 export { type Fact, type FactOf, factSchema, isAsFoundFact, type Reading } from './facts/index.ts';
 export {
@@ -104,6 +103,19 @@ export {
   asFoundRecord,
   type Figure,
 } from './record/as-found-record.ts';
+// Orders and the stock of the shop
+export {
+  type BassAllowances,
+  type BassCheck,
+  type BassOrder,
+  type BassQuantity,
+  type BassString,
+  bassOrder,
+  bassQuantities,
+  changedSinceOrder,
+  STARTING_BASS_ALLOWANCES,
+  type Stated,
+} from './record/bass-order.ts';
 // The estimate and its answers
 export {
   answerTo,
