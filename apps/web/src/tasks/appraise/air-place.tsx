@@ -2,6 +2,7 @@ import { noteName, parseNote } from '@becket/core';
 import { type ReadingQuantityName, readingQuantities } from '@becket/journal';
 import { type ReadingToRecord, recordReadings, withdrawEntry } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
+import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
 import { readTypedNumber } from '../../parts/typed-number.ts';
@@ -32,14 +33,13 @@ export function AirPlace() {
       if (wanted.length === 0)
         throw new RangeError('Cannot keep this: at least one value is needed, none was found. Type one.');
       const words = reason.trim();
-      const done = await desk.run((context, id) =>
+      await runHere(desk, (context, id) =>
         recordReadings(
           context,
           id,
           wanted.map((reading) => (words === '' ? reading : { ...reading, reason: words })),
         ),
       );
-      if (done === undefined) return;
       setCents('');
       setHumidity('');
       setTemperature('');

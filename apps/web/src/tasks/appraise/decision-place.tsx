@@ -2,6 +2,7 @@ import { type Verdict, verdicts } from '@becket/journal';
 import { type DecisionAdvice, type DecisionReason, decisionAdvice, recordDecision } from '@becket/tasks';
 import { type FormEvent, useDeferredValue, useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
+import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -129,17 +130,23 @@ function DecisionForm({ advice }: { advice: DecisionAdvice }) {
   const [verdict, setVerdict] = useState<Verdict>(advice.verdict);
   const [conditions, setConditions] = useState(advice.conditions.join('\n'));
   const [because, setBecause] = useState('');
+  const [problem, setProblem] = useState<string>();
 
   async function keep(event: FormEvent): Promise<void> {
     event.preventDefault();
-    const done = await desk.run((context, id) =>
-      recordDecision(context, id, {
-        verdict,
-        conditions: verdict === 'go' ? [] : conditions.split('\n'),
-        because,
-      }),
-    );
-    if (done !== undefined) setBecause('');
+    setProblem(undefined);
+    try {
+      await runHere(desk, (context, id) =>
+        recordDecision(context, id, {
+          verdict,
+          conditions: verdict === 'go' ? [] : conditions.split('\n'),
+          because,
+        }),
+      );
+      setBecause('');
+    } catch (error) {
+      setProblem(error instanceof Error ? error.message : String(error));
+    }
   }
 
   return (
@@ -179,6 +186,11 @@ function DecisionForm({ advice }: { advice: DecisionAdvice }) {
           />
         )}
       </Field>
+      {problem !== undefined && (
+        <p role="alert" className="notice bad">
+          ▲ {problem}
+        </p>
+      )}
       <button type="submit" className="button strong">
         Keep the decision
       </button>

@@ -1,6 +1,7 @@
 import type { Job } from '@becket/journal';
 import { answerEstimate } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
+import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -23,28 +24,33 @@ export function EstimateAnswer({
   const [on, setOn] = useState(() => dayText(new Date()));
   const [agreed, setAgreed] = useState<readonly string[]>([]);
   const [note, setNote] = useState('');
+  const [problem, setProblem] = useState<string>();
   const [said, setSaid] = useState<readonly string[]>([]);
 
   async function keep(event: FormEvent): Promise<void> {
     event.preventDefault();
-    const done = await desk.run((context, id) => {
-      if (name.trim() === '')
-        throw new RangeError(
-          'Cannot keep this answer: the name of whoever gave it is needed, nothing was found. Type it.',
-        );
-      return answerEstimate(context, id, {
-        estimate: estimate.entry,
-        answer,
-        name: name.trim(),
-        on,
-        conditionalLines: answer === 'accepted' ? [...agreed] : [],
-        ...(note.trim() === '' ? {} : { note: note.trim() }),
-        isOlderVersionMeant: !isLast,
+    setProblem(undefined);
+    try {
+      const done = await runHere(desk, (context, id) => {
+        if (name.trim() === '')
+          throw new RangeError(
+            'Cannot keep this answer: the name of whoever gave it is needed, nothing was found. Type it.',
+          );
+        return answerEstimate(context, id, {
+          estimate: estimate.entry,
+          answer,
+          name: name.trim(),
+          on,
+          conditionalLines: answer === 'accepted' ? [...agreed] : [],
+          ...(note.trim() === '' ? {} : { note: note.trim() }),
+          isOlderVersionMeant: !isLast,
+        });
       });
-    });
-    if (done === undefined) return;
-    setSaid(done.said);
-    setOpen(false);
+      setSaid(done.said);
+      setOpen(false);
+    } catch (error) {
+      setProblem(error instanceof Error ? error.message : String(error));
+    }
   }
 
   return (
@@ -135,6 +141,11 @@ export function EstimateAnswer({
                 </label>
               ))}
             </fieldset>
+          )}
+          {problem !== undefined && (
+            <p role="alert" className="notice bad">
+              ▲ {problem}
+            </p>
           )}
           <div className="button-row">
             <button type="submit" className="button strong">

@@ -7,6 +7,7 @@ import {
   makeEstimate,
 } from '@becket/tasks';
 import { useMemo, useState } from 'react';
+import { runHere } from '../../desk/run-here.ts';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -180,11 +181,15 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
 
   async function make(): Promise<void> {
     if (estimate === undefined) return;
-    const done = await desk.run((context, id) => makeEstimate(context, id, estimate));
-    if (done === undefined) return;
-    keepRates(storageHere, rates);
-    setSaid(done.said);
-    onMade();
+    setProblem(undefined);
+    try {
+      const done = await runHere(desk, (context, id) => makeEstimate(context, id, estimate));
+      keepRates(storageHere, rates);
+      setSaid(done.said);
+      onMade();
+    } catch (error) {
+      setProblem(sentenceOf(error));
+    }
   }
 
   const change = (id: string, part: Partial<LineForm>) =>

@@ -1,6 +1,7 @@
 import { foldJob } from '@becket/journal';
 import { type LearnedHours, learnedHours, recordHours, STARTING_LABOUR_STEPS } from '@becket/tasks';
 import { type FormEvent, useEffect, useState } from 'react';
+import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice } from '../../desk/use-device.ts';
 import { Field } from '../../parts/field.tsx';
@@ -50,10 +51,10 @@ export function HoursWorked() {
     setProblem(undefined);
     try {
       const minutes = minutesOf(hours);
-      const done = await desk.run((context, id) =>
+      await runHere(desk, (context, id) =>
         recordHours(context, id, { labourStep: step, minutes, isFinished, on: dayText(new Date()) }),
       );
-      if (done !== undefined) setHours('');
+      setHours('');
     } catch (error) {
       setProblem(error instanceof Error ? error.message : String(error));
     }

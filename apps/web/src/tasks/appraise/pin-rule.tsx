@@ -1,6 +1,7 @@
 import { inches, inchPounds, inInches, inInchPounds, metres, newtonMetres } from '@becket/core';
 import { type PinChoice, setPinPolicy } from '@becket/tasks';
 import { useState } from 'react';
+import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { SmallForm } from '../../parts/small-form.tsx';
 import { torqueText } from './torque-state.ts';
@@ -79,7 +80,7 @@ export function PinRule({ choice }: { choice: PinChoice }) {
                   );
                 return { label, diameter_m: inches(value), source };
               });
-            const done = await desk.run((context, id) =>
+            await runHere(desk, (context, id) =>
               setPinPolicy(context, id, {
                 source,
                 sizes,
@@ -89,7 +90,6 @@ export function PinRule({ choice }: { choice: PinChoice }) {
                 sizesUpWhenLoose: number(values.upLoose, 'the sizes up when not firm'),
               }),
             );
-            if (done === undefined) return undefined;
             setOpen(false);
             return values;
           }}

@@ -11,6 +11,7 @@ import {
   withdrawEntry,
 } from '@becket/tasks';
 import { useDeferredValue, useMemo, useState } from 'react';
+import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { type LengthUnit, lengthText } from '../../parts/length-text.ts';
@@ -87,8 +88,8 @@ function PinsAsFound({ choice, unit }: PartProps) {
         isStrong
         onKeep={async (values) => {
           const reading = pinDiameterOf(values, unit, reason);
-          const done = await desk.run((context, id) => recordReadings(context, id, [reading]));
-          return done && { ...values, value: '', note: notesOn(job, values.note, 8) };
+          await runHere(desk, (context, id) => recordReadings(context, id, [reading]));
+          return { ...values, value: '', note: notesOn(job, values.note, 8) };
         }}
       />
       {scatter === undefined ? (
@@ -210,7 +211,7 @@ function Limits({ choice, unit }: PartProps) {
           const plateHoleDiameter_m = of('plateHole');
           const holeDepth_m = of('holeDepth');
           const plateThickness_m = of('plate');
-          const done = await desk.run((context, id) =>
+          await runHere(desk, (context, id) =>
             setPinLimits(context, id, {
               ...(largestDiameter_m === undefined ? {} : { largestDiameter_m }),
               ...(plateHoleDiameter_m === undefined ? {} : { plateHoleDiameter_m }),
@@ -218,7 +219,7 @@ function Limits({ choice, unit }: PartProps) {
               ...(plateThickness_m === undefined ? {} : { plateThickness_m }),
             }),
           );
-          return done && values;
+          return values;
         }}
       />
       {lengths === undefined ? (
@@ -284,8 +285,8 @@ function TestPins({ choice, unit }: PartProps) {
         submit="Keep the test pin"
         onKeep={async (values) => {
           const pin = testPinOf(values, unit);
-          const done = await desk.run((context, id) => recordTestPin(context, id, pin));
-          return done && { ...values, note: '', torque: '', feel: '', remark: '' };
+          await runHere(desk, (context, id) => recordTestPin(context, id, pin));
+          return { ...values, note: '', torque: '', feel: '', remark: '' };
         }}
       />
       <p>{choice.lawSentence}</p>
@@ -376,7 +377,7 @@ function SinglePins({ choice, unit }: PartProps) {
         onKeep={async (values) => {
           const diameter = typedLength(values.diameter, unit, 'the pin’s diameter');
           const key = requiredNote(values.note, 'this');
-          const done = await desk.run((context, id) =>
+          await runHere(desk, (context, id) =>
             choosePinRemedy(context, id, {
               key,
               string: stringNumber(values.string),
@@ -385,7 +386,7 @@ function SinglePins({ choice, unit }: PartProps) {
               ...(values.remark.trim() === '' ? {} : { note: values.remark.trim() }),
             }),
           );
-          return done && { ...values, note: '', remark: '' };
+          return { ...values, note: '', remark: '' };
         }}
       />
       {job.unisons.size === 0 && (
@@ -470,7 +471,7 @@ function Driving({ choice, unit }: PartProps) {
             throw new RangeError(
               'Cannot log these pins: their diameter is needed, nothing was found. Type it.',
             );
-          const done = await desk.run((context, id) =>
+          await runHere(desk, (context, id) =>
             logPinsDriven(context, id, {
               firstKey,
               lastKey,
@@ -479,7 +480,7 @@ function Driving({ choice, unit }: PartProps) {
               ...(values.remark.trim() === '' ? {} : { note: values.remark.trim() }),
             }),
           );
-          return done && { ...values, from: '', to: '', remark: '' };
+          return { ...values, from: '', to: '', remark: '' };
         }}
       />
       {driving.lines.length > 0 && (

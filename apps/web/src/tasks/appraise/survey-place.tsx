@@ -9,6 +9,7 @@ import {
 } from '@becket/journal';
 import { recordFindings, withdrawEntry } from '@becket/tasks';
 import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { runHere } from '../../desk/run-here.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -271,8 +272,8 @@ function FindingSheet({
     try {
       const finding = findingOf(thing, { ...form, reason }, unit, replaced?.entry);
       setProblem(undefined);
-      const done = await desk.run((context, id) => recordFindings(context, id, [finding]));
-      if (done !== undefined) onDone();
+      await runHere(desk, (context, id) => recordFindings(context, id, [finding]));
+      onDone();
     } catch (error) {
       setProblem(error instanceof Error ? error.message : String(error));
     }

@@ -20,6 +20,7 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
   const [frame, width] = useWidth<HTMLElement>();
   const inUnit = (torque: number) => (unit === 'mm' ? torque : inInchPounds(newtonMetres(torque)));
   const shown = map.pins.filter(({ grip }) => grip !== undefined);
+  const raw = map.pins.filter(({ grip }) => grip === undefined);
   const keys = map.field.sections.flatMap(({ firstKey, lastKey }) => [firstKey, lastKey]);
   const [first, last] = keys.length === 0 ? [1, 88] : [Math.min(...keys), Math.max(...keys)];
   const x = scaleLinear()
@@ -28,6 +29,7 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
   const most = Math.max(
     inUnit(map.lowBelow) * 1.2,
     ...shown.map(({ grip }) => inUnit(grip!.grip + grip!.standardUncertainty)),
+    ...raw.flatMap(({ byKind }) => Object.values(byKind).map((torque) => inUnit(torque))),
     ...map.pins.map(({ pull }) => (pull === undefined ? 0 : inUnit(pull.pull))),
   );
   const y = scaleLinear()
@@ -134,6 +136,16 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
             />
           ),
         )}
+        {raw.flatMap((one) =>
+          Object.entries(one.byKind).map(([kind, torque]) => (
+            <path
+              key={`${one.name}${kind}`}
+              className="torque-raw"
+              d={kind === 'flat' ? 'M-6,-5 L6,-5 L0,6 Z' : 'M-6,5 L6,5 L0,-6 Z'}
+              transform={`translate(${atX(one)} ${y(inUnit(torque))})`}
+            />
+          )),
+        )}
         {shown.map((one) => {
           const grip = one.grip!;
           return (
@@ -174,6 +186,8 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
       <figcaption className="faint">
         Dots: grip with one standard uncertainty. Bands: mean of the section with its 95 % interval. Dashed:{' '}
         {torqueIn(map.lowBelow, unit)}, {map.lowBelowFrom}. Short lines: pull of the string.
+        {raw.length > 0 &&
+          ' Triangles: torque as read, ▲ going sharp with the string’s pull in it, ▼ going flat without it; no grip is known there.'}
       </figcaption>
     </figure>
   );

@@ -2,6 +2,7 @@ import { noteName } from '@becket/core';
 import { pinFeels, type StandingReading } from '@becket/journal';
 import { pinTorqueMap, recordReadings, withdrawEntry } from '@becket/tasks';
 import { type FormEvent, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -95,8 +96,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
     setProblem(undefined);
     try {
       const reading = torqueReadingOf(form, reason);
-      const done = await desk.run((context, id) => recordReadings(context, id, [reading]));
-      if (done === undefined) return;
+      const done = await runHere(desk, (context, id) => recordReadings(context, id, [reading]));
       const { place, value, unit } = reading;
       const si = done.job.readings.find(({ entry }) => entry === done.entries[0])!.value_si;
       setKept((now) => [
@@ -132,15 +132,23 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
       </p>
       <details className="torque-how" open={isFirst}>
         <summary>
-          Turned {form.turning} · {form.unit} · {form.stage === 'as found' ? 'as found' : 'newly strung'} ·
-          every {form.every === 1 ? 'note' : `${form.every} notes`}
+          Turned {form.isBothWays ? 'sharp, then flat' : form.turning} · {form.unit} ·{' '}
+          {form.stage === 'as found' ? 'as found' : 'newly strung'} · every{' '}
+          {form.every === 1 ? 'note' : `${form.every} notes`}
         </summary>
         <div className="fields torque-settings">
           <Choice
-            label="The pin was turned"
-            value={form.turning}
-            onChange={(turning) => take({ turning })}
-            options={turnings.map((value) => ({ value, words: value }))}
+            label="Pins are turned"
+            value={form.isBothWays ? 'both' : form.turning}
+            onChange={(way) =>
+              take(
+                way === 'both' ? { isBothWays: true, turning: 'sharp' } : { isBothWays: false, turning: way },
+              )
+            }
+            options={[
+              ...turnings.map((value) => ({ value, words: value })),
+              { value: 'both' as const, words: 'sharp, then flat' },
+            ]}
           />
           <Choice
             label="Unit of the wrench"
@@ -201,7 +209,13 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
           onChange={(feel) => take({ feel })}
           options={pinFeels.map((value) => ({ value, words: value }))}
         />
-        <Field label={`Torque (${form.unit})`}>
+        <Field
+          label={
+            form.turning === 'no string pull'
+              ? `Torque (${form.unit})`
+              : `Torque (${form.unit}), going ${form.turning}`
+          }
+        >
           {(ids) => (
             <input
               {...ids}

@@ -41,6 +41,9 @@ describe('torque along the block', () => {
       if (next === undefined) break;
       form = { ...form, ...next };
     }
+    const both = { ...newTorqueForm(1), isBothWays: true };
+    expect(nextPin(job, both)).toEqual({ note: 'A0', string: 1, turning: 'flat' });
+    expect(nextPin(job, { ...both, turning: 'flat' })).toEqual({ note: 'C#1', string: 1, turning: 'sharp' });
     expect(visited).toHaveLength(22);
     expect(visited.slice(0, 3)).toEqual(['A0', 'C#1', 'F1']);
     const { job: changed } = await recordReadings(context, id, [

@@ -16,6 +16,8 @@ export interface TorqueForm {
   readonly value: string;
   readonly unit: TorqueUnit;
   readonly turning: Turning;
+  /** Each pin is read sharp and then flat before the next: that gives its grip whatever its string pulls. */
+  readonly isBothWays: boolean;
   readonly feel: (typeof pinFeels)[number] | '';
   /** How many notes to go on by after each reading. */
   readonly every: number;
@@ -28,6 +30,7 @@ export const newTorqueForm = (firstKey: number): TorqueForm => ({
   value: '',
   unit: 'in·lbf',
   turning: 'sharp',
+  isBothWays: false,
   feel: '',
   every: 4,
   stage: 'as found',
@@ -76,17 +79,22 @@ export function readTypedTorque(text: string): { value: number; unit: TorqueUnit
   return { value: number.value, unit };
 }
 
-/** The pin after this one in the chosen order: on by so many notes; after the last, the first note that was passed over. */
+/** What is read after this: the same pin the other way, or the pin so many notes on. Undefined at the end of the compass. */
 export function nextPin(
   job: Job,
-  { note, every, string }: Pick<TorqueForm, 'note' | 'every' | 'string'>,
-): { note: string; string: 1 | 2 | 3 } | undefined {
+  { note, every, string, isBothWays, turning }: TorqueForm,
+): Pick<TorqueForm, 'note' | 'string' | 'turning'> | undefined {
+  if (isBothWays && turning === 'sharp') return { note, string, turning: 'flat' };
   const key = parseNote(note.trim());
   const last = job.piano?.lastKey ?? 88;
   const next = key + every;
   if (next > last) return undefined;
   const strings = job.unisons.get(next)?.strings ?? 3;
-  return { note: noteName(next), string: Math.min(string, strings) as 1 | 2 | 3 };
+  return {
+    note: noteName(next),
+    string: Math.min(string, strings) as TorqueForm['string'],
+    turning: isBothWays ? 'sharp' : turning,
+  };
 }
 
 /** '13.3 N·m = 118 in·lbf' */
