@@ -34,7 +34,9 @@ export type Block =
   | Box
   | Table
   | Chart
+  | Photos
   | AddressCode
+  | SignatureLines
   | { readonly is: 'page break' };
 
 /** Level 1 is the paper's title, level 2 a chapter, level 3 a part of one. */
@@ -78,6 +80,12 @@ export interface AddressCode {
   readonly text: string;
 }
 
+/** Lines to be written on by hand, side by side, each with its name beneath. */
+export interface SignatureLines {
+  readonly is: 'signature lines';
+  readonly names: readonly string[];
+}
+
 export interface Table {
   readonly is: 'table';
   /** Repeated with the headings on every page the table runs over. */
@@ -103,8 +111,8 @@ export interface TableColumn {
   readonly page?: string;
 }
 
-/** A row of cells, or a band across the whole table that names the rows below it. */
-export type TableRow = { readonly cells: readonly Cell[] } | { readonly band: string };
+/** A row of cells, in full ink where it is the sum of those above; or a band across the table that names the rows below it. */
+export type TableRow = { readonly cells: readonly Cell[]; readonly tone?: 'sum' } | { readonly band: string };
 
 /**
  * A formatted figure or word; what was found instead of a figure; or a blank to be filled in, with its reason.
@@ -137,8 +145,42 @@ export interface Axis {
 
 export interface ChartSeries {
   readonly name: string;
-  readonly mark: 'dot' | 'ring' | 'square' | 'cross';
+  readonly mark: 'dot' | 'ring' | 'square' | 'cross' | 'bar';
+  /** Width of a bar along x; a bar stands on the foot of the chart. */
+  readonly barWidth?: number;
   readonly points: readonly (readonly [x: number, y: number])[];
+}
+
+/** Photos, several to a page. The tree names each by its digest; whoever renders hands in the bytes. */
+export interface Photos {
+  readonly is: 'photos';
+  readonly photos: readonly PrintedPhoto[];
+}
+
+export interface PrintedPhoto {
+  /** SHA-256 of the picture's bytes, hexadecimal. */
+  readonly digest: string;
+  /** What it shows; under it where, when and by which name it is found again. */
+  readonly title: string;
+  readonly lines: readonly string[];
+  readonly marks: readonly PrintedMark[];
+}
+
+/** A mark that lies on top of a photo, its words ready; positions are shares of the picture from its top left corner. */
+export type PrintedMark =
+  | { readonly mark: 'arrow'; readonly from: PhotoPoint; readonly to: PhotoPoint; readonly words: string }
+  | { readonly mark: 'label'; readonly at: PhotoPoint; readonly words: string }
+  /** A length; of a `scale bar` it was measured on the piano. */
+  | {
+      readonly mark: 'scale bar' | 'distance';
+      readonly from: PhotoPoint;
+      readonly to: PhotoPoint;
+      readonly words: string;
+    };
+
+export interface PhotoPoint {
+  readonly x: number;
+  readonly y: number;
 }
 
 /** A table for a machine: plain names with the unit in them, plain numbers with a decimal point. */

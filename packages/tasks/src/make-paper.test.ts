@@ -3,7 +3,7 @@ import { createMemoryStore } from '@becket/store/memory';
 import { describe, expect, it } from 'vitest';
 import { readJob, type TaskContext } from './context.ts';
 import { describeSections, describeUnisons } from './describe-piano.ts';
-import { makePaper, paperNames } from './make-paper.ts';
+import { makePaper, type PaperName, paperNames } from './make-paper.ts';
 import { openJob } from './open-job.ts';
 import { recordReadings } from './record-reading.ts';
 import { acceptGaps, sealRecord } from './strip-record.ts';
@@ -61,6 +61,16 @@ async function jobIn(context: TaskContext) {
 
 const textOf = ({ bytes }: { bytes: Uint8Array }) => new TextDecoder().decode(bytes);
 
+/** The first columns of each table for machines. */
+const firstColumns: Readonly<Record<PaperName, readonly string[]>> = {
+  'appraisal-report': ['part', 'thing', 'section'],
+  'appraisal-annex': ['key', 'note', 'string'],
+  estimate: ['row', 'version', 'line_id'],
+  'change-order': ['line', 'entry', 'noted_at'],
+  'as-found-record': ['key', 'note', 'section'],
+  'bass-string-order': ['key', 'note', 'section'],
+};
+
 describe('makePaper()', () => {
   it('makes every paper we have, as PDF in both sizes and as CSV', async () => {
     const context = contextAt(at);
@@ -76,8 +86,25 @@ describe('makePaper()', () => {
       }
       const csv = await makePaper(context, job, { paper, format: 'csv' });
       expect(csv.mediaType).toBe('text/csv; charset=utf-8');
-      expect(textOf(csv)).toMatch(/^key,note,section,/);
+      expect(textOf(csv).split(',').slice(0, 3), paper).toEqual(firstColumns[paper]);
     }
+  });
+
+  it('hands the appraisal papers the figures that the job gives', async () => {
+    const context = contextAt(at);
+    const job = await jobIn(context);
+    await recordReadings(context, job, [
+      {
+        quantity: 'pin-torque',
+        place: { key: 22, string: 1 },
+        value: 9.5,
+        unit: 'N·m',
+        condition: { strings: 'let down' },
+      },
+    ]);
+    const csv = textOf(await makePaper(context, job, { paper: 'appraisal-annex', format: 'csv' }));
+    const [head = '', row = ''] = csv.split('\r\n');
+    expect(row.split(',')[head.split(',').indexOf('grip_n_m')]).toBe('9.500');
   });
 
   it('leaves a missing core empty in the order, with its state', async () => {
@@ -102,7 +129,7 @@ describe('makePaper()', () => {
     const context = contextAt(at);
     const job = await jobIn(context);
     await expect(makePaper(context, job, { paper: 'poster' as never })).rejects.toThrow(
-      "Cannot make this paper: a paper of as-found-record, bass-string-order is needed, 'poster' was found.",
+      `Cannot make this paper: a paper of ${paperNames.join(', ')} is needed, 'poster' was found.`,
     );
     await expect(makePaper(context, job, { paper: 'as-found-record', size: 'A3' as never })).rejects.toThrow(
       RangeError,

@@ -1,7 +1,11 @@
 import { foldJob, isSealIntact, type Job, type Ulid } from '@becket/journal';
 import {
+  appraisalAnnexPaper,
+  appraisalReportPaper,
   asFoundRecordPaper,
   bassStringOrderPaper,
+  changeOrderPaper,
+  estimatePaper,
   type LengthUnit,
   type PageTree,
   type PaperOptions,
@@ -9,11 +13,17 @@ import {
   renderCsv,
 } from '@becket/papers';
 import type { PaperFonts } from '@becket/papers/pdf';
+import { type BlobStore, StoreUnavailable } from '@becket/store';
+import { appraisalFigures } from './appraise/appraisal-figures.ts';
 import { entriesOf, type TaskContext } from './context.ts';
 
 const makers = {
+  'appraisal-report': (job, options) => appraisalReportPaper(job, options, appraisalFigures(job)),
+  'appraisal-annex': (job, options) => appraisalAnnexPaper(job, options, appraisalFigures(job)),
+  estimate: estimatePaper,
   'as-found-record': asFoundRecordPaper,
   'bass-string-order': bassStringOrderPaper,
+  'change-order': changeOrderPaper,
 } as const satisfies Record<string, (job: Job, options: PaperOptions) => PageTree>;
 
 /** Every paper by the name it is asked for. */
@@ -72,9 +82,29 @@ export async function makePaper(
     };
   }
   // Only now, so that a page which makes no paper never loads the type-setting.
-  const { fontsOnNode, renderPdf } = await import('@becket/papers/pdf');
-  const bytes = await renderPdf(tree, { size, madeAt, fonts: fonts ?? (await fontsOnNode()) });
+  const { fontsOnNode, photosOf, printSizedOnNode, renderPdf } = await import('@becket/papers/pdf');
+  const photos = new Map<string, Uint8Array>();
+  for (const digest of photosOf(tree)) {
+    const kept = await photoFrom(context.store.blobs, digest);
+    if (kept !== undefined) photos.set(digest, await printSizedOnNode(kept));
+  }
+  const bytes = await renderPdf(tree, {
+    size,
+    madeAt,
+    fonts: fonts ?? (await fontsOnNode()),
+    photos: (digest) => photos.get(digest),
+  });
   return { fileName, mediaType: 'application/pdf', bytes };
+}
+
+/** A photo that is missing or damaged is said on the paper; the rest of it is made. */
+async function photoFrom(blobs: BlobStore, digest: string): Promise<Uint8Array | undefined> {
+  try {
+    return await blobs.get(digest);
+  } catch (error) {
+    if (error instanceof StoreUnavailable && error.problem === 'damaged') return undefined;
+    throw error;
+  }
 }
 
 function requireOneOf(value: string, allowed: readonly string[], what: string): void {

@@ -10,6 +10,7 @@ const ink = '#1a1a1a';
 const quiet = '#6a6a6a';
 const grid = '#d4d4d4';
 const band = '#f1f1f1';
+const barFill = '#c4c4c4';
 const room = { left: 46, right: 8, top: 26, bottom: 34 };
 const textSize = 7.5;
 const radius = 1.6;
@@ -52,7 +53,13 @@ export function chartSvg(
   parts.push(line(room.left, room.top, room.left, bottom, ink, 0.8));
   parts.push(text(4, room.top - 16, chart.y.name, `fill="${ink}"`));
   for (const series of chart.series) {
-    for (const [x, y] of series.points) parts.push(mark(series.mark, xOf(x), yOf(y)));
+    for (const [x, y] of series.points) {
+      parts.push(
+        series.mark === 'bar'
+          ? bar(xOf(x - (series.barWidth ?? 1) / 2), xOf(x + (series.barWidth ?? 1) / 2), yOf(y), bottom)
+          : mark(series.mark, xOf(x), yOf(y)),
+      );
+    }
   }
   parts.push(...key(chart, text, bottom + 25));
   parts.push(text(width - room.right, bottom + 25, chart.x.name, `fill="${ink}" text-anchor="end"`));
@@ -82,12 +89,18 @@ function mark(shape: ChartSeries['mark'], x: number, y: number): string {
       return `<circle cx="${at(x)}" cy="${at(y)}" r="${radius}" fill="none" stroke="${ink}" stroke-width="0.7"/>`;
     case 'square':
       return `<rect x="${at(x - radius)}" y="${at(y - radius)}" width="${2 * radius}" height="${2 * radius}" fill="none" stroke="${ink}" stroke-width="0.7"/>`;
+    case 'bar':
+      return bar(x - radius, x + radius, y - radius, y + radius);
     case 'cross':
       return (
         line(x - radius, y - radius, x + radius, y + radius, ink, 0.7) +
         line(x - radius, y + radius, x + radius, y - radius, ink, 0.7)
       );
   }
+}
+
+function bar(left: number, right: number, top: number, foot: number): string {
+  return `<rect x="${at(left)}" y="${at(top)}" width="${at(right - left)}" height="${at(foot - top)}" fill="${barFill}" stroke="${ink}" stroke-width="0.7"/>`;
 }
 
 function line(x1: number, y1: number, x2: number, y2: number, colour: string, weight: number): string {

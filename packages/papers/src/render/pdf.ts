@@ -12,6 +12,7 @@ import type {
   TableRow,
 } from '../page-tree.ts';
 import { fontFileNames, type PaperFonts } from './fonts.ts';
+import { type PhotoBytes, pdfImages, photosContent } from './photo-content.ts';
 
 /*
  * Page trees set in type. Lengths are points (1/72 in). Nothing here knows of pianos. Every width is given as a number:
@@ -41,6 +42,8 @@ export interface PdfOptions {
   readonly fonts: PaperFonts;
   /** When the file was made, for its own record. The paper's printed date stands in the tree. */
   readonly madeAt: Date;
+  /** The bytes of the photos that `photosOf` names; one that is not there is said on the page. */
+  readonly photos?: PhotoBytes | undefined;
 }
 
 /**
@@ -48,7 +51,10 @@ export interface PdfOptions {
  *
  * The same tree, fonts, size and time give the same bytes.
  */
-export async function renderPdf(tree: PageTree, { size, fonts, madeAt }: PdfOptions): Promise<Uint8Array> {
+export async function renderPdf(
+  tree: PageTree,
+  { size, fonts, madeAt, photos = () => undefined }: PdfOptions,
+): Promise<Uint8Array> {
   const { default: pdfmake } = await import('pdfmake');
   const files = (pdfmake as unknown as WithVirtualFiles).virtualfs;
   // The faces are filed under their PostScript names, by which text inside a chart finds them again.
@@ -60,7 +66,7 @@ export async function renderPdf(tree: PageTree, { size, fonts, madeAt }: PdfOpti
   // A paper is made of what it is handed: nothing is fetched and no other file is read.
   pdfmake.setUrlAccessPolicy?.(() => false);
   pdfmake.setLocalAccessPolicy?.(() => false);
-  const document = pdfmake.createPdf(documentOf(tree, size, madeAt)) as unknown as {
+  const document = pdfmake.createPdf(documentOf(tree, { size, madeAt, photos })) as unknown as {
     getBuffer(): Promise<Uint8Array>;
   };
   return document.getBuffer();
@@ -74,7 +80,10 @@ interface WithVirtualFiles {
   };
 }
 
-function documentOf(tree: PageTree, size: PaperSize, madeAt: Date): TDocumentDefinitions {
+function documentOf(
+  tree: PageTree,
+  { size, madeAt, photos }: Pick<PdfOptions, 'size' | 'madeAt'> & { readonly photos: PhotoBytes },
+): TDocumentDefinitions {
   const portrait = pageSizes[size];
   const page =
     tree.orientation === 'portrait' ? portrait : { width: portrait.height, height: portrait.width };
@@ -106,27 +115,64 @@ function documentOf(tree: PageTree, size: PaperSize, madeAt: Date): TDocumentDef
         { text: `page ${currentPage} of ${pageCount}`, width: 70, alignment: 'right', fontSize: 8.5 },
       ],
     }),
-    content: contentsOf(tree, width),
+    images: pdfImages(tree, photos),
+    content: contentsOf(tree, { width, photos }),
   } as TDocumentDefinitions;
 }
 
-function contentsOf(tree: PageTree, width: number): Content[] {
+/** The width between the margins, and what a page shows beside the tree. */
+interface Setting {
+  readonly width: number;
+  readonly photos: PhotoBytes;
+}
+
+function contentsOf(tree: PageTree, setting: Setting): Content[] {
   const contents: Content[] = [];
   let isNewPage = false;
+  let headings: Content[] = [];
+  const add = (own: Content[], isKeptTogether: boolean) => {
+    // The break hangs on what follows it: an empty line of its own could itself run over and leave a page blank.
+    contents.push(
+      isNewPage || isKeptTogether
+        ? ({
+            stack: own,
+            ...(isNewPage ? { pageBreak: 'before' } : {}),
+            ...(isKeptTogether ? { unbreakable: true } : {}),
+          } as Content)
+        : own.length === 1
+          ? own[0]!
+          : { stack: own },
+    );
+    isNewPage = false;
+    headings = [];
+  };
   for (const block of tree.blocks) {
     if (block.is === 'page break') {
+      if (headings.length > 0) add(headings, false);
       isNewPage = true;
       continue;
     }
-    const content = contentOf(block, tree, width);
-    // The break hangs on what follows it: an empty line of its own could itself run over and leave a page blank.
-    contents.push(isNewPage ? ({ stack: [content], pageBreak: 'before' } as Content) : content);
-    isNewPage = false;
+    const content = contentOf(block, tree, setting);
+    if (block.is === 'heading') headings.push(content);
+    // A heading must not stand alone at the foot of a page.
+    else add([...headings, content], headings.length > 0 && isShort(block));
   }
+  if (headings.length > 0) add(headings, false);
   return contents;
 }
 
-function contentOf(block: Exclude<Block, { is: 'page break' }>, tree: PageTree, width: number): Content {
+/** Whether a block surely takes less than half a page, so that it can be kept with its heading. */
+function isShort(block: Block): boolean {
+  const letters = JSON.stringify(block).length;
+  if (block.is === 'table') return block.rows.length <= 12 && letters < 4000;
+  return block.is === 'chart' || (block.is !== 'photos' && letters < 1500);
+}
+
+function contentOf(
+  block: Exclude<Block, { is: 'page break' }>,
+  tree: PageTree,
+  { width, photos }: Setting,
+): Content {
   switch (block.is) {
     case 'heading':
       return headingOf(block.level, block.text);
@@ -141,10 +187,16 @@ function contentOf(block: Exclude<Block, { is: 'page break' }>, tree: PageTree, 
       return factsOf(block.rows, width);
     case 'list':
       return block.marks === 'dots'
-        ? { ul: [...block.items], margin: [0, 0, 0, 8] }
+        ? { ul: block.items.map(wholeItem), margin: [0, 0, 0, 8] }
         : { margin: [0, 0, 0, 8], stack: block.items.map((text) => tickLine(text, width)) };
     case 'box':
       return boxOf(block, width);
+    case 'photos':
+      return photosContent(block, {
+        width,
+        columns: tree.orientation === 'portrait' ? 2 : 3,
+        bytesOf: photos,
+      });
     case 'address code':
       return {
         columns: [
@@ -158,6 +210,8 @@ function contentOf(block: Exclude<Block, { is: 'page break' }>, tree: PageTree, 
         margin: [0, 8, 0, 8],
         unbreakable: true,
       } as Content;
+    case 'signature lines':
+      return signatureOf(block.names, width);
     case 'table':
       return tableOf(block, tree.orientation, width * (block.width ?? 1));
     case 'chart':
@@ -206,6 +260,10 @@ function factsOf(rows: FactList['rows'], width: number): Content {
   };
 }
 
+/** An item of a few lines stays on one page; a longer one may have to run over. */
+const wholeItem = (text: string): Content =>
+  text.length < 600 ? ({ stack: [{ text }], unbreakable: true } as Content) : { text };
+
 function tickLine(text: string, width: number): Content {
   return {
     columns: [
@@ -244,6 +302,24 @@ function boxOf({ tone, title, texts }: Box, width: number): Content {
     },
     margin: [0, 4, 0, 10],
   };
+}
+
+function signatureOf(names: readonly string[], width: number): Content {
+  const gap = 18;
+  const lineWidth = (width - gap * (names.length - 1)) / names.length;
+  return {
+    columns: names.map((name) => ({
+      width: lineWidth,
+      stack: [
+        { canvas: [{ type: 'line', x1: 0, y1: 0, x2: lineWidth, y2: 0, lineWidth: 0.8, lineColor: ink }] },
+        { text: name, fontSize: 8.5, color: quiet, margin: [0, 2, 0, 0] },
+      ],
+    })),
+    columnGap: gap,
+    // Room above the line for a hand.
+    margin: [0, 34, 0, 10],
+    unbreakable: true,
+  } as Content;
 }
 
 function tableOf(table: Table, orientation: PageTree['orientation'], width: number): Content {
@@ -325,17 +401,21 @@ function rowOf(row: TableRow, columns: readonly TableColumn[]): TableCell[] {
     const column = columns[cells.length];
     if (column === undefined) break;
     const across = typeof cell === 'string' ? 1 : (cell.across ?? 1);
-    cells.push(cellOf(cell, column, across));
+    cells.push(cellOf(cell, column, { colSpan: across, isSum: row.tone === 'sum' }));
     for (let covered = 1; covered < across; covered += 1) cells.push({});
   }
   while (cells.length < columns.length) cells.push('');
   return cells;
 }
 
-function cellOf(cell: Cell, column: TableColumn, colSpan: number): TableCell {
+function cellOf(
+  cell: Cell,
+  column: TableColumn,
+  { colSpan, isSum }: { readonly colSpan: number; readonly isSum: boolean },
+): TableCell {
   const alignment = colSpan > 1 ? 'center' : alignmentOf(column);
   if (typeof cell === 'string')
-    return { text: cell, alignment, color: column.tone === 'quiet' ? quiet : ink };
+    return { text: cell, alignment, bold: isSum, color: column.tone === 'quiet' && !isSum ? quiet : ink };
   const reason = {
     text: 'absent' in cell ? cell.absent : cell.blank,
     italics: true,

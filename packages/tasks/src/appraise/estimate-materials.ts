@@ -27,7 +27,7 @@ export function materialQuantities(job: Job): MaterialQuantity[] {
     {
       id: 'tuning-pins',
       what: 'Tuning pins',
-      unit: 'piece',
+      unit: 'pins',
       quantity_thousandths: strings * 1000,
       because: `one a string${isDescribed ? '' : `; ${assumed.join(' ')}`}`,
     },
@@ -35,7 +35,7 @@ export function materialQuantities(job: Job): MaterialQuantity[] {
     {
       id: 'bass-strings',
       what: 'Wound strings, made to order',
-      unit: 'string',
+      unit: 'strings',
       quantity_thousandths: isDescribed ? woundStrings * 1000 : undefined,
       because: isDescribed
         ? 'strings described as wound'

@@ -1,0 +1,62 @@
+import type { Job } from '@becket/journal';
+import type { AppraisalFigures } from '../appraisal-report/appraisal-figures.ts';
+import type { PaperOptions } from '../every-paper/paper-options.ts';
+import { pianoFacts } from '../every-paper/piano-facts.ts';
+import { runningLines, sealBox } from '../every-paper/running-lines.ts';
+import { originLine } from '../figures/readings.ts';
+import type { Block, PageTree } from '../page-tree.ts';
+import { adviceBlocks, unknownBlocks } from './advice-blocks.ts';
+import { pinBlocks } from './pin-blocks.ts';
+import { visitReadings } from './readings-table.ts';
+import { comparisonBlocks, surveyTable } from './survey-tables.ts';
+import { torqueBlocks } from './torque-blocks.ts';
+import { torqueForMachines } from './torque-for-machines.ts';
+
+/** The figures behind the appraisal report, for a technician. */
+export function appraisalAnnexPaper(
+  job: Job,
+  options: PaperOptions,
+  figures: AppraisalFigures = {},
+): PageTree {
+  const unit = options.firstUnit;
+  const cautions = [...new Set([...(figures.advice?.cautions ?? []), ...(figures.pins?.cautions ?? [])])];
+  const blocks: Block[] = [
+    { is: 'heading', level: 1, text: 'Technical annex' },
+    {
+      is: 'paragraph',
+      tone: 'lead',
+      text: 'The survey, the readings and the figures that the appraisal report rests on, and what is still unknown.',
+    },
+    { is: 'facts', rows: [{ name: 'Job', value: job.title }, ...pianoFacts(job)] },
+    sealBox(job, options.isSealIntact),
+    { is: 'heading', level: 2, text: 'What was seen' },
+    surveyTable(job, unit),
+    ...comparisonBlocks(figures.comparison, unit),
+    ...visitReadings(job, unit),
+    ...torqueBlocks(figures.torque, unit),
+    ...pinBlocks(figures.pins, unit),
+    ...adviceBlocks(job, figures.advice),
+    ...unknownBlocks(figures.advice),
+    ...(cautions.length === 0
+      ? []
+      : [{ is: 'box', tone: 'caution', title: 'Careful', texts: cautions } as const]),
+    ...(options.address === undefined
+      ? []
+      : [
+          {
+            is: 'address code',
+            address: options.address,
+            text: 'The job behind this annex, with every reading:',
+          } as const,
+        ]),
+  ];
+  return {
+    paper: 'appraisal annex',
+    title: 'Technical annex',
+    language: 'en',
+    orientation: 'landscape',
+    running: runningLines(job, originLine, options),
+    blocks,
+    machineTable: torqueForMachines(figures.torque),
+  };
+}

@@ -1,0 +1,61 @@
+import { type Job, type ReadingQuantityName, readingQuantities } from '@becket/journal';
+import { placeInWords } from '../every-paper/place-in-words.ts';
+import { timeInWords } from '../figures/dates.ts';
+import type { LengthUnit } from '../figures/lengths.ts';
+import { readingInWords } from '../figures/readings.ts';
+import type { Block } from '../page-tree.ts';
+
+const atTheVisit: readonly ReadingQuantityName[] = [
+  'pitch-offset',
+  'relative-humidity',
+  'temperature',
+  'soundboard-crown',
+  'bearing-angle',
+  'bearing-rise',
+];
+
+/** Pitch, air, crown and bearing as they were read. What was never read is named. */
+export function visitReadings({ readings }: Job, unit: LengthUnit): Block[] {
+  const own = readings.filter(({ stage, quantity }) => stage === 'as found' && atTheVisit.includes(quantity));
+  const missing = atTheVisit.filter((quantity) => !own.some((one) => one.quantity === quantity));
+  return [
+    { is: 'heading', level: 2, text: 'Pitch, air, crown and bearing as found' },
+    ...(own.length === 0
+      ? []
+      : [
+          {
+            is: 'table',
+            width: 0.8,
+            columns: [
+              { heading: 'quantity', align: 'left', share: 120 },
+              { heading: 'place', align: 'left', share: 120 },
+              { heading: 'reading', align: 'left', share: 110 },
+              { heading: 'instrument', align: 'left', share: 120 },
+              { heading: 'read', align: 'left', share: 170, tone: 'quiet' },
+            ],
+            rows: atTheVisit.flatMap((quantity) =>
+              own
+                .filter((one) => one.quantity === quantity)
+                .map((reading) => ({
+                  cells: [
+                    readingQuantities[quantity].label,
+                    placeInWords(reading.place),
+                    readingInWords(reading, unit),
+                    reading.instrument ?? { absent: 'not said' },
+                    `${timeInWords(reading.at)}, ${reading.by}`,
+                  ],
+                })),
+            ),
+          } as const,
+        ]),
+    ...(missing.length === 0
+      ? []
+      : [
+          {
+            is: 'paragraph',
+            tone: 'quiet',
+            text: `Not read: ${missing.map((quantity) => readingQuantities[quantity].label).join(', ')}.`,
+          } as const,
+        ]),
+  ];
+}

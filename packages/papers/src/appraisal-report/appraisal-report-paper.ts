@@ -1,0 +1,100 @@
+import type { Job } from '@becket/journal';
+import type { PaperOptions } from '../every-paper/paper-options.ts';
+import { pianoFacts } from '../every-paper/piano-facts.ts';
+import { runningLines } from '../every-paper/running-lines.ts';
+import { dayInWords } from '../figures/dates.ts';
+import type { Block, PageTree } from '../page-tree.ts';
+import type { AppraisalFigures } from './appraisal-figures.ts';
+import { findingsForMachines } from './findings-for-machines.ts';
+import { inARow } from './survey-state.ts';
+import {
+  photosOfReport,
+  sinceTheLastTime,
+  whatWeCouldNotSee,
+  whatWeFound,
+  whatWeLookedAt,
+} from './what-we-found.ts';
+import { whatWeMeasured } from './what-we-measured.ts';
+import { inShort, whatHappensNext, whatWeSuggest } from './what-we-suggest.ts';
+
+/** The appraisal for the owner of the piano, in plain words. The figures behind it are in the technical annex. */
+export function appraisalReportPaper(
+  job: Job,
+  options: PaperOptions,
+  figures: AppraisalFigures = {},
+): PageTree {
+  const { address } = options;
+  const blocks: Block[] = [
+    { is: 'heading', level: 1, text: 'Appraisal report' },
+    {
+      is: 'paragraph',
+      tone: 'lead',
+      text: 'What we looked at, what we found, what it means for your piano, and what we suggest.',
+    },
+    {
+      is: 'facts',
+      rows: [
+        { name: 'For', value: job.customer ?? 'not named' },
+        { name: 'Job', value: job.title },
+        ...pianoFacts(job).filter(({ name }) => name !== 'Pitch it is strung for' && name !== 'Compass'),
+        { name: 'Looked at', value: lookedAt(job) },
+      ],
+    },
+    inShort(job),
+    { is: 'heading', level: 2, text: 'What we looked at' },
+    whatWeLookedAt(job),
+    { is: 'heading', level: 2, text: 'What we found' },
+    ...whatWeFound(job),
+    ...sinceTheLastTime(figures),
+    { is: 'heading', level: 2, text: 'What we measured' },
+    { is: 'list', marks: 'dots', items: whatWeMeasured(job, figures) },
+    { is: 'heading', level: 2, text: 'What we could not see' },
+    ...whatWeCouldNotSee(job),
+    { is: 'heading', level: 2, text: 'What we suggest' },
+    ...whatWeSuggest(job),
+    { is: 'heading', level: 2, text: 'What happens next' },
+    { is: 'list', marks: 'dots', items: whatHappensNext(job) },
+    cautions,
+    ...photosOfReport(job, address !== undefined),
+    ...(address === undefined
+      ? []
+      : [{ is: 'address code', address, text: 'The job behind this report, with its photos:' } as const]),
+  ];
+  return {
+    paper: 'appraisal report',
+    title: 'Appraisal report',
+    language: 'en',
+    orientation: 'portrait',
+    running: runningLines(
+      job,
+      'What was seen and measured at the visit; the figures are in the technical annex.',
+      options,
+    ),
+    blocks,
+    machineTable: findingsForMachines(job),
+  };
+}
+
+function lookedAt({ findings, readings }: Job): string {
+  const own = [
+    ...findings.filter(({ copiedFrom }) => copiedFrom === undefined),
+    ...readings.filter(({ stage }) => stage === 'as found'),
+  ];
+  const days = own.map(({ at }) => at).sort();
+  const [first, last] = [days[0], days.at(-1)];
+  if (first === undefined || last === undefined) return 'not yet';
+  const [from, to] = [dayInWords(first), dayInWords(last)];
+  const people = [...new Set(own.map(({ by }) => by))].sort();
+  return `${from === to ? from : `${from} to ${to}`}, by ${inARow(people)}`;
+}
+
+const cautions: Block = {
+  is: 'box',
+  tone: 'caution',
+  title: 'Until then, please',
+  texts: [
+    'Do not turn the tuning pins, and do not loosen screws of the iron frame: the strings pull with many tonnes, and what comes loose can hurt.',
+    'Keep the piano away from heaters, sun and damp, and have it moved only by people who move pianos for a living.',
+    'This report says what a technician could see and measure on a strung piano. Whether iron frame, block and case will bear the work is, in doubt, for a specialist to judge; local rules come first.',
+  ],
+};

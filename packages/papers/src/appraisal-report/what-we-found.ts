@@ -1,0 +1,177 @@
+import { type Job, type SurveyThing, surveyThings } from '@becket/journal';
+import { placeInWords } from '../every-paper/place-in-words.ts';
+import { counted } from '../every-paper/running-lines.ts';
+import { dayInWords } from '../figures/dates.ts';
+import type { Block, Table, TableRow } from '../page-tree.ts';
+import type { AppraisalFigures } from './appraisal-figures.ts';
+import {
+  gravityInPlainWords,
+  meaningOf,
+  partInPlainWords,
+  remedyInPlainWords,
+  repairInPlainWords,
+} from './plain-words.ts';
+import {
+  asSentence,
+  capitalised,
+  couldNotBeSeen,
+  inARow,
+  isSeen,
+  numberedPhotos,
+  type SeenFinding,
+  type SurveyOfPart,
+  surveyByPart,
+} from './survey-state.ts';
+
+/** Every part with what it is for and what came of looking at it. */
+export function whatWeLookedAt(job: Job): Table {
+  return {
+    is: 'table',
+    columns: [
+      { heading: 'part', align: 'left', share: 95 },
+      { heading: 'what it is for', align: 'left', share: 225, tone: 'quiet' },
+      { heading: 'what came of it', align: 'left', share: 180 },
+    ],
+    rows: surveyByPart(job).map(
+      (own): TableRow => ({ cells: [own.name, partInPlainWords[own.part], cameOfIt(own)] }),
+    ),
+  };
+}
+
+function cameOfIt({ findings, notLookedAt }: SurveyOfPart): string {
+  if (findings.length === 0) return 'not looked at yet';
+  const seen = findings.filter(isSeen).length;
+  const unseen = findings.filter(couldNotBeSeen).length;
+  const sound = findings.filter(({ answer }) => answer.is === 'sound').length;
+  const parts = [
+    ...(seen > 0 ? [counted(seen, 'thing found', 'things found')] : []),
+    ...(sound > 0 ? [`${counted(sound, 'point', 'points')} sound`] : []),
+    ...(unseen > 0 ? [`${counted(unseen, 'point', 'points')} could not be seen`] : []),
+    ...(notLookedAt.length > 0 ? [`${counted(notLookedAt.length, 'point', 'points')} not looked at`] : []),
+  ];
+  return parts.length === 0 ? 'does not apply to this piano' : parts.join('; ');
+}
+
+/** What was seen, part by part, with what it means and where its photos are. */
+export function whatWeFound(job: Job): Block[] {
+  const photos = numberedPhotos(job);
+  const survey = surveyByPart(job);
+  const parts = survey.filter(({ findings }) => findings.some(isSeen));
+  if (parts.length === 0)
+    return [
+      {
+        is: 'paragraph',
+        text: survey.every(({ findings }) => findings.length === 0)
+          ? 'The piano was not surveyed yet.'
+          : 'Nothing was found that needs a word.',
+      },
+    ];
+  return parts.flatMap(({ name, findings }): Block[] => {
+    const seen = findings.filter(isSeen);
+    const things = [...new Set<SurveyThing>(seen.map(({ thing }) => thing))];
+    return [
+      { is: 'heading', level: 3, text: capitalised(name) },
+      { is: 'list', marks: 'dots', items: seen.map((finding) => foundInWords(finding, photos)) },
+      { is: 'paragraph', tone: 'quiet', text: things.map((thing) => meaningOf[thing]).join(' ') },
+    ];
+  });
+}
+
+function foundInWords(
+  { thing, place, answer, photos = [] }: SeenFinding,
+  numbers: ReadonlyMap<string, number>,
+): string {
+  const { what, gravity, whatToDo, extent_m, repair } = answer;
+  const numbered = photos.map((digest) => String(numbers.get(digest)));
+  return [
+    `${capitalised(surveyThings[thing].label)} (${placeInWords(place)}): ${asSentence(what)}`,
+    `${gravityInPlainWords[gravity]}${extent_m === undefined ? '' : `, ${extentInWords(extent_m)}`}.`,
+    ...(repair === undefined ? [] : [`${repairInPlainWords[repair]}.`]),
+    `${remedyInPlainWords[whatToDo]}.`,
+    ...(numbered.length === 0 ? [] : [`Photo${numbered.length === 1 ? '' : 's'} ${inARow(numbered)}.`]),
+  ].join(' ');
+}
+
+/** A size as people speak of it: '6 cm', '3 mm'. The annex has it to the millimetre. */
+function extentInWords(extent_m: number): string {
+  return extent_m < 0.01
+    ? `about ${Math.max(1, Math.round(extent_m * 1000))} mm`
+    : `about ${Math.round(extent_m * 100)} cm`;
+}
+
+const tellingChanges = ['grew', 'graver', 'new', 'sound now'];
+
+/** What has changed since an earlier survey, where there is one. */
+export function sinceTheLastTime({ comparison }: AppraisalFigures): Block[] {
+  const [day] = comparison?.days ?? [];
+  if (comparison === undefined || day === undefined) return [];
+  const changed = comparison.lines.filter(({ change }) => tellingChanges.includes(change));
+  return [
+    { is: 'heading', level: 3, text: `Since the survey of ${dayInWords(day)}` },
+    changed.length === 0
+      ? { is: 'paragraph', text: 'Nothing that was looked at both times has changed.' }
+      : { is: 'list', marks: 'dots', items: changed.map(({ sentence }) => asSentence(sentence)) },
+  ];
+}
+
+/** What could not be seen, and what was left out, with what that means for the work. */
+export function whatWeCouldNotSee(job: Job): Block[] {
+  const survey = surveyByPart(job);
+  const unseen = survey.flatMap(({ findings }) => findings.filter(couldNotBeSeen));
+  const skipped = survey.filter(({ findings, notLookedAt }) => findings.length > 0 && notLookedAt.length > 0);
+  const untouched = survey.filter(({ findings }) => findings.length === 0);
+  const items = [
+    ...unseen.map(({ thing, place, answer }) => {
+      const note = 'note' in answer && answer.note !== undefined ? `: ${answer.note}` : '';
+      return asSentence(`${capitalised(surveyThings[thing].label)} (${placeInWords(place)})${note}`);
+    }),
+    ...skipped.map(
+      ({ name, notLookedAt }) =>
+        `${capitalised(name)}, not looked at: ${notLookedAt.map((thing) => surveyThings[thing].label).join('; ')}.`,
+    ),
+    ...(untouched.length === 0
+      ? []
+      : [`Not looked at at all: ${untouched.map(({ name }) => name).join('; ')}.`]),
+  ];
+  if (items.length === 0) return [{ is: 'paragraph', text: 'Every point of the survey could be looked at.' }];
+  return [
+    {
+      is: 'paragraph',
+      text: 'A strung piano hides some of its parts. These points are open; some of them show only once the strings are off.',
+    },
+    { is: 'list', marks: 'dots', items },
+  ];
+}
+
+/** The photos that the report names, each with where it was taken. */
+export function photosOfReport(job: Job, hasCode: boolean): Block[] {
+  const numbers = numberedPhotos(job);
+  if (numbers.size === 0) return [];
+  const rows = [...numbers].map(([digest, number]): TableRow => {
+    const photo = job.photos.find((one) => one.digest === digest);
+    return {
+      cells: [
+        String(number),
+        photo?.shows ?? { absent: photo === undefined ? 'no longer with the job' : 'not said' },
+        photo === undefined ? '' : placeInWords(photo.place),
+      ],
+    };
+  });
+  return [
+    { is: 'heading', level: 2, text: 'The photos' },
+    {
+      is: 'paragraph',
+      text: `The photos are kept with the job; ask for them${hasCode ? ', or open it by the code below' : ''}.`,
+    },
+    {
+      is: 'table',
+      width: 0.8,
+      columns: [
+        { heading: 'photo', align: 'right', share: 40 },
+        { heading: 'what it shows', align: 'left', share: 220 },
+        { heading: 'where', align: 'left', share: 160 },
+      ],
+      rows,
+    },
+  ];
+}
