@@ -1,4 +1,7 @@
 import type { FactOf, Job, Ulid } from '@becket/journal';
+
+export { type ChangeOrderTotals, changeOrderTotals } from '@becket/papers';
+
 import { addFacts, readJob, type TaskContext } from './context.ts';
 
 /** Damage as a person gives it. */
@@ -31,30 +34,4 @@ export async function recordDamage(context: TaskContext, job: Ulid, damage: Dama
       'Cannot tie that photo to the damage: a photo of this job is needed, none of that name was found. Add the photo first.',
     );
   return (await addFacts(context, job, [{ kind: 'damage-found', v: 1, ...damage }])).job;
-}
-
-/** What the lines of a change order come to. */
-export interface ChangeOrderTotals {
-  /** By currency, in whole minor units. */
-  readonly prices: readonly { readonly currency: string; readonly minorUnits: number }[];
-  readonly days: number;
-  readonly withoutPrice: number;
-  readonly withoutDays: number;
-}
-
-/** Sums of a change order. What nobody has priced is counted, not taken for nothing. */
-export function changeOrderTotals(damages: Job['damages']): ChangeOrderTotals {
-  const prices = new Map<string, number>();
-  let days = 0;
-  for (const { priceMinorUnits, currency, days: own } of damages) {
-    if (priceMinorUnits !== undefined && currency !== undefined)
-      prices.set(currency, (prices.get(currency) ?? 0) + priceMinorUnits);
-    days += own ?? 0;
-  }
-  return {
-    prices: [...prices].map(([currency, minorUnits]) => ({ currency, minorUnits })),
-    days,
-    withoutPrice: damages.filter((one) => one.priceMinorUnits === undefined).length,
-    withoutDays: damages.filter((one) => one.days === undefined).length,
-  };
 }

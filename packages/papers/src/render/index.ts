@@ -2,3 +2,5 @@
 export type { PaperFonts } from './fonts.ts';
 export { fontsOnNode } from './fonts-on-node.ts';
 export { renderPdf } from './pdf.ts';
+export { type PhotoBytes, photosOf } from './photo-content.ts';
+export { printSizedOnNode } from './print-sized.ts';

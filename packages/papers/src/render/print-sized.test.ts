@@ -1,0 +1,38 @@
+import { tellingParts } from '@becket/journal';
+import sharp from 'sharp';
+import { describe, expect, it } from 'vitest';
+import { tinyJpeg } from '../../../journal/src/testing/tiny-jpeg.ts';
+import { jpegSize } from './jpeg-size.ts';
+import { printedSide_px, printSizedOnNode } from './print-sized.ts';
+
+/** A photo as a device keeps it, with detail everywhere. */
+const large = await sharp({
+  create: {
+    width: 2560,
+    height: 1707,
+    channels: 3,
+    background: '#806040',
+    noise: { type: 'gaussian', mean: 128, sigma: 40 },
+  },
+})
+  .jpeg({ quality: 85 })
+  .toBuffer();
+
+describe('printSizedOnNode()', () => {
+  it('makes a photo as large as paper shows it, in its own proportions, telling nothing beside its picture', async () => {
+    const printed = await printSizedOnNode(large);
+    const { width, height } = jpegSize(printed)!;
+    expect(width).toBe(printedSide_px);
+    expect(Math.abs(height - (printedSide_px * 1707) / 2560)).toBeLessThanOrEqual(0.5);
+    expect(printed.length).toBeLessThan(large.length / 4);
+    expect(tellingParts(printed)).toEqual([]);
+  });
+
+  it('leaves a small photo, and what is no picture, as they are', async () => {
+    expect(await printSizedOnNode(tinyJpeg)).toBe(tinyJpeg);
+    const noPicture = Uint8Array.of(1, 2, 3);
+    expect(await printSizedOnNode(noPicture)).toBe(noPicture);
+    const cut = large.subarray(0, 2000);
+    expect(await printSizedOnNode(cut)).toBe(cut);
+  });
+});
