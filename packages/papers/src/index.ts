@@ -1,8 +1,12 @@
 // Papers as plain data
+export { appraisalAnnexPaper } from './appraisal-annex/appraisal-annex-paper.ts';
+export type { AppraisalFigures } from './appraisal-report/appraisal-figures.ts';
+export { appraisalReportPaper } from './appraisal-report/appraisal-report-paper.ts';
 export { asFoundRecordPaper } from './as-found-record/as-found-record-paper.ts';
 export { bassStringOrderPaper } from './bass-string-order/bass-string-order-paper.ts';
 export { changeOrderPaper } from './change-order/change-order-paper.ts';
 export { type ChangeOrderTotals, changeOrderTotals } from './change-order/change-totals.ts';
+export { estimatePaper } from './estimate/estimate-paper.ts';
 export type { PaperOptions } from './every-paper/paper-options.ts';
 export { placeInWords } from './every-paper/place-in-words.ts';
 export type { LengthUnit } from './figures/lengths.ts';

@@ -1,8 +1,11 @@
 import { foldJob, isSealIntact, type Job, type Ulid } from '@becket/journal';
 import {
+  appraisalAnnexPaper,
+  appraisalReportPaper,
   asFoundRecordPaper,
   bassStringOrderPaper,
   changeOrderPaper,
+  estimatePaper,
   type LengthUnit,
   type PageTree,
   type PaperOptions,
@@ -11,9 +14,13 @@ import {
 } from '@becket/papers';
 import type { PaperFonts } from '@becket/papers/pdf';
 import { type BlobStore, StoreUnavailable } from '@becket/store';
+import { appraisalFigures } from './appraise/appraisal-figures.ts';
 import { entriesOf, type TaskContext } from './context.ts';
 
 const makers = {
+  'appraisal-report': (job, options) => appraisalReportPaper(job, options, appraisalFigures(job)),
+  'appraisal-annex': (job, options) => appraisalAnnexPaper(job, options, appraisalFigures(job)),
+  estimate: estimatePaper,
   'as-found-record': asFoundRecordPaper,
   'bass-string-order': bassStringOrderPaper,
   'change-order': changeOrderPaper,
