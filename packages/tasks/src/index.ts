@@ -175,6 +175,12 @@ export {
 } from './make-paper.ts';
 export { type NewJob, openJob } from './open-job.ts';
 // Order: what is needed, the stock of the shop, suppliers and orders
+export {
+  BassOrderNotReady,
+  draftBassOrder,
+  readBassOrder,
+  signBassChecks,
+} from './order/bass-commands.ts';
 export { itemWords, quantityWords } from './order/item-words.ts';
 export { type CutPolicy, type OrderPolicy, STARTING_ORDER_POLICY } from './order/order-policy.ts';
 export {
@@ -205,6 +211,15 @@ export {
   purchaseList,
   type SupplierPurchase,
 } from './order/purchase-list.ts';
+export {
+  acceptDifference,
+  type ReceivedComparison,
+  type ReceivedStrings,
+  type ReceivedTolerances,
+  receivedQuantityNames,
+  receivedStrings,
+  STARTING_RECEIVED_TOLERANCES,
+} from './order/received-strings.ts';
 export { readShop, type Shop, shopOf } from './order/shop.ts';
 export {
   noteStock,

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { ulidSchema } from '../ulid.ts';
 import { currencySchema } from './estimate.ts';
+import { keySchema, stringNumberSchema } from './place.ts';
 import { stockItemSchema } from './stock-item.ts';
 
 /** One line of an order. */
@@ -32,6 +33,17 @@ export const orderDraftedSchema = z.object({
   scaleDigest: z
     .string()
     .regex(/^[0-9a-f]{64}$/)
+    .optional(),
+  /** What each string was ordered as: what comes is measured against this, whatever the scale has become since. */
+  bassStrings: z
+    .array(
+      z.object({
+        key: keySchema,
+        string: stringNumberSchema,
+        lengths_m: z.record(z.string().min(1).max(60), z.number().nonnegative().max(5)),
+      }),
+    )
+    .max(300)
     .optional(),
   note: z.string().max(1000).optional(),
 });

@@ -46,6 +46,8 @@ export interface Order {
   /** The day the supplier promised last. */
   readonly expectedOn: string | undefined;
   readonly scaleDigest: string | undefined;
+  /** What each string was ordered as; empty for supplies. */
+  readonly bassStrings: NonNullable<FactOf<'order-drafted'>['bassStrings']>;
   readonly note: string | undefined;
   /** What was said of it, in journal order. */
   readonly moves: readonly (FactOf<'order-moved'> & { readonly by: string; readonly entry: Ulid })[];
@@ -141,6 +143,7 @@ function orderOf({
     sentOn: moves.find(({ to }) => to === 'sent')?.on,
     expectedOn: moves.findLast(({ expectedOn }) => expectedOn !== undefined)?.expectedOn,
     scaleDigest: fact.scaleDigest,
+    bassStrings: fact.bassStrings ?? [],
     note: fact.note,
     moves,
     deliveries,

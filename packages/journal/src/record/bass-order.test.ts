@@ -24,7 +24,7 @@ const whole: readonly Read[] = [
 function entriesOf(readings: readonly Read[], more: readonly Fact[] = []) {
   const facts: Fact[] = [
     { kind: 'job-opened', v: 1, title: 'one bass note' },
-    { kind: 'piano-described', v: 1, form: 'grand', firstKey: 20, lastKey: 20, referencePitch_hz: 440 },
+    { kind: 'piano-described', v: 1, form: 'grand', firstKey: 20, lastKey: 21, referencePitch_hz: 440 },
     {
       kind: 'section-described',
       v: 1,

@@ -40,13 +40,20 @@ export function itemWords(item: StockItem): string {
 
 /** '; US 17, metric 0.975' where the diameter is a listed size, else nothing. */
 function sizeWords(diameter: Metres): string {
-  const labels = ([US_WIRE_SIZES, METRIC_WIRE_SIZES] as const).flatMap((lattice, index) => {
-    const { sizes, difference } = nearestSize(lattice, diameter);
-    return Math.abs(difference) < ONE_SIZE_M && sizes[0] !== undefined
-      ? [`${index === 0 ? 'US' : 'metric'} ${sizes[0].label}`]
-      : [];
-  });
-  return labels.length === 0 ? '' : `; ${labels.join(', ')}`;
+  const names = listedSizeName(diameter);
+  return names === '' ? '' : `; ${names}`;
+}
+
+/** 'US 17, metric 0.975': the listed sizes that a diameter is; empty where it is none. */
+export function listedSizeName(diameter: Metres): string {
+  return ([US_WIRE_SIZES, METRIC_WIRE_SIZES] as const)
+    .flatMap((lattice, index) => {
+      const { sizes, difference } = nearestSize(lattice, diameter);
+      return Math.abs(difference) < ONE_SIZE_M && sizes[0] !== undefined
+        ? [`${index === 0 ? 'US' : 'metric'} ${sizes[0].label}`]
+        : [];
+    })
+    .join(', ');
 }
 
 /** '245 g', '1.52 kg', '239 pieces', '1 set', '1.85 m' */

@@ -1,0 +1,186 @@
+import { describe, expect, it } from 'vitest';
+import { addFacts, type TaskContext } from '../context.ts';
+import { describeJob } from '../describe-job.ts';
+import { openJob } from '../open-job.ts';
+import { recordReadings } from '../record-reading.ts';
+import { memoryContext } from '../testing/memory-context.ts';
+import { BassOrderNotReady, draftBassOrder, readBassOrder, signBassChecks } from './bass-commands.ts';
+import { moveOrder, readOrders, receiveGoods } from './orders.ts';
+import { acceptDifference, receivedStrings } from './received-strings.ts';
+
+/** One note of two wound strings, with every length but the loop style. */
+async function bassNote(context: TaskContext) {
+  const { id } = await openJob(context, { title: 'one bass note' });
+  await describeJob(context, id, {
+    piano: { form: 'grand', firstKey: 20, lastKey: 21, referencePitch_hz: 440 },
+    sections: [{ section: 'bass', firstKey: 20, lastKey: 20, bridge: 'bass', frontTermination: 'agraffe' }],
+    unisons: [{ firstKey: 20, lastKey: 20, strings: 2, winding: 'wound', layers: 1 }],
+  });
+  const read = (quantity: Parameters<typeof recordReadings>[2][number]['quantity'], value: number) =>
+    ({ quantity, place: { key: 20 }, value, unit: 'mm', origin: 'measured', stage: 'as found' }) as const;
+  await recordReadings(context, id, [
+    read('core-diameter', 1.1),
+    read('over-all-diameter', 2.1),
+    read('speaking-length', 1000),
+    read('bare-front', 20),
+    read('bare-back', 15),
+    read('back-length', 80),
+    read('hitch-pin-diameter', 4),
+  ]);
+  return id;
+}
+
+async function sentOrder(context: TaskContext) {
+  const job = await bassNote(context);
+  const { checks } = await readBassOrder(context, job);
+  await signBassChecks(context, job, {
+    checks: checks.map(({ id }) => id),
+    name: 'Ada',
+    reason: 'the maker has the old loops',
+  });
+  const { orders } = await draftBassOrder(context, job, { supplier: 'Invented Strings' });
+  const order = orders[0]!.id;
+  await moveOrder(context, job, { order, to: 'sent', on: '2026-03-02' });
+  return { job, order };
+}
+
+const measured = (
+  quantity: 'core-diameter' | 'over-all-diameter' | 'hitch-loop-diameter',
+  value: number,
+  string = 1,
+) => ({
+  key: 20,
+  string,
+  quantity,
+  value_m: value / 1000,
+  asRead: { value, unit: 'mm' as const },
+});
+
+describe('ordering a bass set', () => {
+  it('is refused while a check is neither passed nor signed, and keeps nothing', async () => {
+    const context = memoryContext();
+    const job = await bassNote(context);
+    const before = (await context.store.entries(job)).entries.length;
+    await expect(draftBassOrder(context, job, { supplier: 'Invented Strings' })).rejects.toThrow(
+      BassOrderNotReady,
+    );
+    await expect(draftBassOrder(context, job, { supplier: 'Invented Strings' })).rejects.toThrow(
+      'every check has to pass or be signed by name, 1 does not. The first: E2: the loop style is not stated.',
+    );
+    await expect(
+      signBassChecks(context, job, { checks: ['E2/nothing'], name: 'Ada', reason: 'x' }),
+    ).rejects.toThrow('a check of this order that does not pass is needed');
+    await expect(signBassChecks(context, job, { checks: [], name: ' ', reason: 'x' })).rejects.toThrow(
+      'a name is needed',
+    );
+    expect((await context.store.entries(job)).entries).toHaveLength(before);
+  });
+
+  it('keeps each string as it was ordered, and its digest', async () => {
+    const context = memoryContext();
+    const { job } = await sentOrder(context);
+    const [order] = (await readOrders(context, job)).orders;
+    expect(order?.lines.map(({ what }) => what)).toEqual(['E2 left', 'E2 right']);
+    expect(order?.bassStrings[0]?.lengths_m).toMatchObject({
+      'core-diameter': 0.0011,
+      'winding-length': 0.965,
+    });
+    expect(order?.scaleDigest).toBe((await readBassOrder(context, job)).digest);
+  });
+});
+
+describe('a bass set that came', () => {
+  it('may be strung once every string is here, measured, and alike or taken by name', async () => {
+    const context = memoryContext();
+    const { job, order } = await sentOrder(context);
+    const state = async () => {
+      const orders = await readOrders(context, job);
+      return receivedStrings(orders.orders[0]!, orders.signed);
+    };
+    await receiveGoods(context, job, {
+      order,
+      on: '2026-04-02',
+      lines: [{ line: 1, quantity: 1 }],
+      // 0.04 mm of 0.05 mm over the winding is within; a core 0.02 mm thick is beyond 0.01 mm.
+      measured: [measured('over-all-diameter', 2.14), measured('core-diameter', 1.12)],
+    });
+    const first = await state();
+    expect(first.comparisons.map(({ quantity, is }) => [quantity, is])).toEqual([
+      ['over-all-diameter', 'within tolerance'],
+      ['core-diameter', 'beyond tolerance'],
+    ]);
+    expect(first.comparisons[1]?.sentence).toBe(
+      'E2 string 1, core: 1.120 mm (0.0441 in) measured, 1.100 mm (0.0433 in) ordered. Do not string it before it is settled with the maker.',
+    );
+    expect(first).toMatchObject({ mayBeStrung: false, notMeasured: ['E2 2'] });
+    await receiveGoods(context, job, {
+      order,
+      on: '2026-04-03',
+      lines: [{ line: 2, quantity: 1 }],
+      measured: [measured('core-diameter', 1.1, 2), measured('hitch-loop-diameter', 4.2, 2)],
+    });
+    expect(await state()).toMatchObject({ mayBeStrung: false, notMeasured: [] });
+    await acceptDifference(context, job, {
+      order,
+      id: 'received/E2/1/core-diameter',
+      name: 'Ada',
+      reason: 'the maker confirms the core; tension looked at again',
+    });
+    expect((await state()).mayBeStrung).toBe(true);
+    // Another reading is another difference: the signature does not cover it.
+    await receiveGoods(context, job, {
+      order,
+      on: '2026-04-04',
+      lines: [],
+      measured: [measured('core-diameter', 1.14)],
+    });
+    expect((await state()).mayBeStrung).toBe(false);
+  });
+
+  it('does not pass a hitch loop that is narrower than its pin', async () => {
+    const context = memoryContext();
+    const { job, order } = await sentOrder(context);
+    const { orders, signed } = await receiveGoods(context, job, {
+      order,
+      on: '2026-04-02',
+      lines: [],
+      measured: [measured('hitch-loop-diameter', 3.8), measured('hitch-loop-diameter', 4, 2)],
+    });
+    expect(receivedStrings(orders[0]!, signed).comparisons.map(({ is }) => is)).toEqual([
+      'beyond tolerance',
+      'within tolerance',
+    ]);
+  });
+
+  it('is measured against the order that went out, not against a scale that changed since', async () => {
+    const context = memoryContext();
+    const { job, order } = await sentOrder(context);
+    const { entries } = await addFacts(context, job, [
+      {
+        kind: 'scale-proposed',
+        v: 1,
+        name: 'later',
+        notes: [
+          {
+            winding: 'wound',
+            key: 20,
+            core_m: 0.0012,
+            layers: [{ wire_m: 0.0005, bareFront_m: 0.02, bareBack_m: 0.015 }],
+            from: 'by hand',
+          },
+        ],
+        madeFrom: 'a'.repeat(64),
+      },
+    ]);
+    await addFacts(context, job, [
+      { kind: 'scale-chosen', v: 1, scale: entries[0]!.id, reason: 'later', digest: 'b'.repeat(64) },
+    ]);
+    const { orders, signed } = await receiveGoods(context, job, {
+      order,
+      on: '2026-04-02',
+      lines: [],
+      measured: [measured('core-diameter', 1.1)],
+    });
+    expect(receivedStrings(orders[0]!, signed).comparisons[0]?.is).toBe('within tolerance');
+  });
+});

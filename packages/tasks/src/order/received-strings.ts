@@ -1,0 +1,142 @@
+import { inInches, inMillimetres, type Metres, metres, noteName } from '@becket/core';
+import type { FactOf, Order, Orders, ReceivedQuantity, Ulid } from '@becket/journal';
+import type { TaskContext } from '../context.ts';
+import { requireSaid } from './bass-commands.ts';
+import { addOrderFacts, orderIn, readOrders } from './orders.ts';
+
+/** By how much a string may differ from its order before somebody has to look: plain data, for the shop to change. */
+export interface ReceivedTolerances {
+  readonly source: string;
+  readonly tolerance_m: Readonly<Record<Exclude<ReceivedQuantity, 'hitch-loop-diameter'>, number>>;
+}
+
+/** A micrometer on a core, callipers over a winding, a rule along it. Common practice, no source. */
+export const STARTING_RECEIVED_TOLERANCES: ReceivedTolerances = {
+  source: 'common practice, no source',
+  tolerance_m: {
+    'core-diameter': 0.00001,
+    'inner-layer-diameter': 0.00004,
+    'over-all-diameter': 0.00005,
+    'winding-length': 0.003,
+    'loop-to-winding': 0.003,
+  },
+};
+
+export const receivedQuantityNames: Readonly<Record<ReceivedQuantity, string>> = {
+  'core-diameter': 'core',
+  'inner-layer-diameter': 'over the inner layer',
+  'over-all-diameter': 'over all',
+  'winding-length': 'winding length',
+  'loop-to-winding': 'loop to winding',
+  'hitch-loop-diameter': 'inside of the hitch loop',
+};
+
+/** One string as it came, one quantity of it. */
+export interface ReceivedComparison {
+  /** 'received/E2/1/core-diameter': what a signature names. */
+  readonly id: string;
+  readonly key: number;
+  readonly string: number;
+  readonly quantity: ReceivedQuantity;
+  readonly ordered: Metres | undefined;
+  readonly measured: Metres;
+  readonly is: 'within tolerance' | 'beyond tolerance' | 'not comparable';
+  readonly sentence: string;
+  /** Who takes the string as it is, and why. */
+  readonly signed: { readonly name: string; readonly reason: string } | undefined;
+}
+
+export interface ReceivedStrings {
+  readonly comparisons: readonly ReceivedComparison[];
+  /** Strings of the order of which nothing has been measured yet: 'E2 1'. */
+  readonly notMeasured: readonly string[];
+  /** True when each string came, was measured, and agrees with its order or is taken by name. */
+  readonly mayBeStrung: boolean;
+  readonly tolerances: ReceivedTolerances;
+}
+
+/**
+ * The strings of a bass order as they came against what was ordered, so that a difference shows before anything is strung.
+ *
+ * They are compared with the figures of the order itself, whatever the scale has become since. A hitch loop is wide enough
+ * when its inside is at least the hitch pin.
+ */
+export function receivedStrings(
+  order: Order,
+  signed: Orders['signed'],
+  tolerances: ReceivedTolerances = STARTING_RECEIVED_TOLERANCES,
+): ReceivedStrings {
+  const ordered = new Map(order.bassStrings.map((one) => [`${one.key}/${one.string}`, one.lengths_m]));
+  const comparisons = order.measured.map(({ key, string, quantity, value_m }): ReceivedComparison => {
+    const isLoop = quantity === 'hitch-loop-diameter';
+    const wanted = ordered.get(`${key}/${string}`)?.[isLoop ? 'hitch-pin-diameter' : quantity];
+    const id = `received/${noteName(key)}/${string}/${quantity}`;
+    const name = `${noteName(key)} string ${string}, ${receivedQuantityNames[quantity]}`;
+    const said = (length: number) =>
+      `${inMillimetres(metres(length)).toFixed(3)} mm (${inInches(metres(length)).toFixed(4)} in)`;
+    const shared = { id, key, string, quantity, measured: metres(value_m) };
+    if (wanted === undefined)
+      return {
+        ...shared,
+        ordered: undefined,
+        is: 'not comparable',
+        sentence: `${name}: ${said(value_m)} measured; the order states no figure to compare it with.`,
+        signed: undefined,
+      };
+    const difference = value_m - wanted;
+    // A hair of rounding is no difference.
+    const isWithin = isLoop
+      ? difference >= -1e-9
+      : Math.abs(difference) <= tolerances.tolerance_m[quantity] + 1e-9;
+    const sentence = isLoop
+      ? `${name}: ${said(value_m)} measured, the hitch pin is ${said(wanted)}.${isWithin ? '' : ' The loop does not go over the pin.'}`
+      : `${name}: ${said(value_m)} measured, ${said(wanted)} ordered.${isWithin ? '' : ' Do not string it before it is settled with the maker.'}`;
+    const signature = signed.find((one) => one.check === id && one.sentence === sentence);
+    return {
+      ...shared,
+      ordered: metres(wanted),
+      is: isWithin ? 'within tolerance' : 'beyond tolerance',
+      sentence,
+      signed: signature === undefined ? undefined : { name: signature.name, reason: signature.reason },
+    };
+  });
+  const measured = new Set(comparisons.map(({ key, string }) => `${key}/${string}`));
+  const notMeasured = order.bassStrings
+    .filter(({ key, string }) => !measured.has(`${key}/${string}`))
+    .map(({ key, string }) => `${noteName(key)} ${string}`);
+  return {
+    comparisons,
+    notMeasured,
+    mayBeStrung:
+      order.state === 'delivered' &&
+      notMeasured.length === 0 &&
+      comparisons.every(({ is, signed: by }) => is !== 'beyond tolerance' || by !== undefined),
+    tolerances,
+  };
+}
+
+/** Takes a string as it came, by name and with a reason. Throws: RangeError when there is no such difference. */
+export async function acceptDifference(
+  context: TaskContext,
+  job: Ulid,
+  wish: { readonly order: Ulid; readonly id: string; readonly name: string; readonly reason: string },
+): Promise<Orders> {
+  requireSaid(wish.name, 'a name');
+  requireSaid(wish.reason, 'a reason');
+  const orders = await readOrders(context, job);
+  const { comparisons } = receivedStrings(orderIn(orders, wish.order), orders.signed);
+  const difference = comparisons.find(({ id, is }) => id === wish.id && is === 'beyond tolerance');
+  if (difference === undefined)
+    throw new RangeError(
+      `Cannot take this difference: one beyond the tolerance is needed, '${wish.id}' was found. Look at what was measured again.`,
+    );
+  const signed: FactOf<'order-check-signed'> = {
+    kind: 'order-check-signed',
+    v: 1,
+    check: difference.id,
+    sentence: difference.sentence,
+    name: wish.name.trim(),
+    reason: wish.reason.trim(),
+  };
+  return (await addOrderFacts(context, job, [signed])).orders;
+}

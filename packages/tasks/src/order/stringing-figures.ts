@@ -1,0 +1,62 @@
+import { inMillimetres, type Metres, metres } from '@becket/core';
+import type { Job } from '@becket/journal';
+import type { StringingFigures } from '@becket/papers';
+import { pinChoice } from '../appraise/pin-choice.ts';
+import { listedSizeName } from './item-words.ts';
+import { STARTING_ORDER_POLICY, type OrderPolicy } from './order-policy.ts';
+import { type OrderedLength, type OrderString, orderStrings } from './order-strings.ts';
+import { wireCuts } from './wire-cuts.ts';
+
+/** What a piano is strung by: its wires with their cut lengths, by the scale that wire is bought for. */
+export function stringingFigures(job: Job, policy: OrderPolicy = STARTING_ORDER_POLICY): StringingFigures {
+  const ordered = orderStrings(job, policy.cut);
+  const { wires, uncounted } = wireCuts(ordered.strings, policy.cut, newPinDiameters(job));
+  const { coils, becket_m, waste_m, tie_m } = policy.cut;
+  const mm = (length: number) => `${inMillimetres(metres(length)).toFixed(0)} mm`;
+  return {
+    scale: ordered.scale,
+    wires: wires.map(({ strings, joined, diameter, cut }) => ({
+      joined,
+      strings,
+      diameter,
+      size: listedSizeName(diameter),
+      cut,
+      remarks: strings.flatMap(notReadHere),
+    })),
+    wound: ordered.strings.filter(({ winding }) => winding === 'wound'),
+    uncounted: uncounted.map((string) => ({
+      ...string,
+      needs:
+        string.diameter === undefined
+          ? 'its diameter is not known'
+          : 'its speaking length is not known',
+    })),
+    undescribed: ordered.undescribed,
+    allowances: `Each pin: ${coils} coils, ${mm(becket_m)} becket, ${mm(waste_m)} cut off; a tied wire ${mm(tie_m)} for its loop (${policy.source}).`,
+  };
+}
+
+/** Diameter of the new pin of a string, where the pins are chosen. */
+function newPinDiameters(job: Job): (string: OrderString) => Metres | undefined {
+  const { counts, remedies } = pinChoice(job);
+  const known = counts.bySize.filter(({ diameter }) => diameter !== undefined);
+  const usual = known.length === 1 ? known[0]!.diameter : undefined;
+  return ({ key, string }) => {
+    const own = remedies.find((one) => one.key === key && one.string === string)?.pinDiameter_m;
+    return own === undefined ? usual : metres(own);
+  };
+}
+
+/** What the length of a string's wire rests on that was not read at its note. */
+function notReadHere(string: OrderString): string[] {
+  const parts: readonly (readonly [string, OrderedLength | undefined])[] = [
+    ['front', string.front],
+    ['speaking', string.speaking],
+    ['back', string.back],
+  ];
+  return parts.flatMap(([name, length]) =>
+    length === undefined || length.from === 'as read' || length.from === 'chosen scale'
+      ? []
+      : [`${name} of ${string.note}/${string.string}: ${length.from}`],
+  );
+}
