@@ -1,6 +1,6 @@
 import { useDesk } from '../../desk/use-desk.ts';
-import { Field } from '../../parts/field.tsx';
 import { useObservable } from '../../parts/observable.ts';
+import { TextField } from '../../parts/text-field.tsx';
 import { recordViewOf } from './record-state.ts';
 
 /** Asked for once the record is sealed; one reason stands on every amendment made on the Record screens. */
@@ -10,17 +10,12 @@ export function ReasonField() {
   const { reason } = useObservable(view);
   if (job.seal === undefined) return null;
   return (
-    <Field label="Reason for changing the sealed record" hint="stands on every amendment you make now">
-      {(ids) => (
-        <input
-          {...ids}
-          className="input"
-          value={reason}
-          maxLength={500}
-          onChange={(event) => view.update({ reason: event.target.value })}
-        />
-      )}
-    </Field>
+    <TextField
+      label="Reason for changing the sealed record"
+      hint="stands on every amendment you make now"
+      value={reason}
+      onChange={(next) => view.update({ reason: next })}
+    />
   );
 }
 

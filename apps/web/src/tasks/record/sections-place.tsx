@@ -1,45 +1,25 @@
 import { noteName, parseNote } from '@becket/core';
 import { frontTerminations, type Section } from '@becket/journal';
 import { describeUnisons } from '@becket/tasks';
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
-import { Sheet } from '../../parts/dialog.tsx';
-import { Field } from '../../parts/field.tsx';
-import { useObservable } from '../../parts/observable.ts';
+import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
-import { recordViewOf } from './record-state.ts';
+import { TextField } from '../../parts/text-field.tsx';
+import { ReasonField, useSaidReason } from './reason-field.tsx';
+import { RecordSheet } from './record-sheet.tsx';
 import { keysLeft, type StringingRun, stringingRuns } from './runs.ts';
 import { formOfSection, keepSection, type SectionForm, takeSectionOut } from './section-form.ts';
 
 /** Where the struts and breaks are, and how the notes are strung. */
 export function SectionsPlace() {
-  const { job } = useDesk();
   return (
     <>
-      {job.seal !== undefined && <ReasonField />}
+      <ReasonField />
       <Sections />
       <Stringing />
     </>
-  );
-}
-
-function ReasonField() {
-  const { desk } = useDesk();
-  const view = recordViewOf(desk.id);
-  const { reason } = useObservable(view);
-  return (
-    <Field label="Reason for changing the sealed record" hint="stands on every amendment you make now">
-      {(ids) => (
-        <input
-          {...ids}
-          className="input"
-          value={reason}
-          maxLength={500}
-          onChange={(event) => view.update({ reason: event.target.value })}
-        />
-      )}
-    </Field>
   );
 }
 
@@ -130,94 +110,52 @@ interface SectionSheetProps {
 function SectionSheet({ form: start, before, onClose }: SectionSheetProps) {
   const { desk, job } = useDesk();
   const [form, setForm] = useState(start);
-  const problem = useObservable(desk.problem);
-  const { reason } = useObservable(recordViewOf(desk.id));
-  const said = reason.trim() || undefined;
-
-  async function submit(event: FormEvent): Promise<void> {
-    event.preventDefault();
-    const done = await desk.run((context, id) =>
-      keepSection(context, id, { state: job, form, before, reason: said }),
-    );
-    if (done) onClose();
-  }
-
+  const { reason } = useSaidReason();
   const field = (name: 'name' | 'firstNote' | 'lastNote' | 'bridge', label: string, hint?: string) => (
-    <Field label={label} hint={hint}>
-      {(ids) => (
-        <input
-          {...ids}
-          className="input"
-          value={form[name]}
-          maxLength={60}
-          autoComplete="off"
-          onChange={(event) => setForm({ ...form, [name]: event.target.value })}
-        />
-      )}
-    </Field>
+    <TextField
+      label={label}
+      hint={hint}
+      maxLength={60}
+      value={form[name]}
+      onChange={(value) => setForm({ ...form, [name]: value })}
+    />
   );
   return (
-    <Sheet
+    <RecordSheet
       title={before === undefined ? 'Add a section' : `Section ${before.section}`}
-      isOpen
+      keep="Keep the section"
       onClose={onClose}
+      onKeep={() => desk.run((context, id) => keepSection(context, id, { state: job, form, before, reason }))}
+      more={
+        before !== undefined && (
+          <button
+            type="button"
+            className="button quiet"
+            onClick={async () => {
+              const done = await desk.run((context, id) =>
+                takeSectionOut(context, id, before, reason ?? 'not a section of this piano'),
+              );
+              if (done) onClose();
+            }}
+          >
+            Take it out
+          </button>
+        )
+      }
     >
-      <form onSubmit={submit}>
-        {problem !== undefined && (
-          <p role="alert" className="notice bad">
-            ▲ {problem}
-          </p>
-        )}
-        {field('name', 'Name of the section')}
-        <div className="fields">
-          {field('firstNote', 'First note of the section')}
-          {field('lastNote', 'Last note of the section')}
-        </div>
-        {field(
-          'bridge',
-          'Bridge',
-          'its name in this job, such as bass or long; empty when nobody has looked',
-        )}
-        <Field label="Front termination">
-          {(ids) => (
-            <select
-              {...ids}
-              className="input"
-              value={form.frontTermination}
-              onChange={(event) =>
-                setForm({ ...form, frontTermination: event.target.value as SectionForm['frontTermination'] })
-              }
-            >
-              {frontTerminations.map((one) => (
-                <option key={one}>{one}</option>
-              ))}
-            </select>
-          )}
-        </Field>
-        <div className="button-row">
-          <button type="submit" className="button strong">
-            Keep the section
-          </button>
-          {before !== undefined && (
-            <button
-              type="button"
-              className="button quiet"
-              onClick={async () => {
-                const done = await desk.run((context, id) =>
-                  takeSectionOut(context, id, before, said ?? 'not a section of this piano'),
-                );
-                if (done) onClose();
-              }}
-            >
-              Take it out
-            </button>
-          )}
-          <button type="button" className="button quiet" onClick={onClose}>
-            Close
-          </button>
-        </div>
-      </form>
-    </Sheet>
+      {field('name', 'Name of the section')}
+      <div className="fields">
+        {field('firstNote', 'First note of the section')}
+        {field('lastNote', 'Last note of the section')}
+      </div>
+      {field('bridge', 'Bridge', 'its name in this job, such as bass or long; empty when nobody has looked')}
+      <SelectField
+        label="Front termination"
+        value={form.frontTermination}
+        onChange={(frontTermination) => setForm({ ...form, frontTermination })}
+        options={frontTerminations.map((value) => ({ value, words: value }))}
+      />
+    </RecordSheet>
   );
 }
 
@@ -285,86 +223,50 @@ function Stringing() {
 
 function StringingSheet({ run, onClose }: { run: Partial<StringingRun>; onClose: () => void }) {
   const { desk } = useDesk();
-  const problem = useObservable(desk.problem);
-  const { reason } = useObservable(recordViewOf(desk.id));
+  const said = useSaidReason();
   const [first, setFirst] = useState(run.firstKey === undefined ? '' : noteName(run.firstKey));
   const [last, setLast] = useState(run.lastKey === undefined ? '' : noteName(run.lastKey));
   const [strings, setStrings] = useState(String(run.strings ?? 3));
   const [kind, setKind] = useState<Kind>(
     run.winding === undefined ? 'plain/0' : (`${run.winding}/${run.layers}` as Kind),
   );
-
-  async function submit(event: FormEvent): Promise<void> {
-    event.preventDefault();
-    const [winding, layers] = kind.split('/') as ['plain' | 'wound', string];
-    const done = await desk.run(async (context, id) =>
-      describeUnisons(context, id, [
-        {
-          firstKey: parseNote(first),
-          lastKey: parseNote(last),
-          strings: Number(strings),
-          winding,
-          layers: Number(layers),
-          ...(reason.trim() === '' ? {} : { reason: reason.trim() }),
-        },
-      ]),
-    );
-    if (done) onClose();
-  }
-
+  const [winding, layers] = kind.split('/') as ['plain' | 'wound', string];
   return (
-    <Sheet title="Stringing of a run of notes" isOpen onClose={onClose}>
-      <form onSubmit={submit}>
-        {problem !== undefined && (
-          <p role="alert" className="notice bad">
-            ▲ {problem}
-          </p>
-        )}
-        <div className="fields">
-          <Field label="First note of the run">
-            {(ids) => (
-              <input
-                {...ids}
-                className="input"
-                value={first}
-                autoComplete="off"
-                onChange={(event) => setFirst(event.target.value)}
-              />
-            )}
-          </Field>
-          <Field label="Last note of the run">
-            {(ids) => (
-              <input
-                {...ids}
-                className="input"
-                value={last}
-                autoComplete="off"
-                onChange={(event) => setLast(event.target.value)}
-              />
-            )}
-          </Field>
-        </div>
-        <Choice
-          label="Strings to the note"
-          value={strings}
-          onChange={setStrings}
-          options={['1', '2', '3'].map((value) => ({ value, words: value }))}
-        />
-        <Choice
-          label="Kind"
-          value={kind}
-          onChange={setKind}
-          options={(Object.keys(kindWords) as Kind[]).map((value) => ({ value, words: kindWords[value] }))}
-        />
-        <div className="button-row">
-          <button type="submit" className="button strong">
-            Keep the stringing
-          </button>
-          <button type="button" className="button quiet" onClick={onClose}>
-            Close
-          </button>
-        </div>
-      </form>
-    </Sheet>
+    <RecordSheet
+      title="Stringing of a run of notes"
+      keep="Keep the stringing"
+      onClose={onClose}
+      onKeep={() =>
+        desk.run(async (context, id) =>
+          describeUnisons(context, id, [
+            {
+              firstKey: parseNote(first),
+              lastKey: parseNote(last),
+              strings: Number(strings),
+              winding,
+              layers: Number(layers),
+              ...said,
+            },
+          ]),
+        )
+      }
+    >
+      <div className="fields">
+        <TextField label="First note of the run" value={first} onChange={setFirst} />
+        <TextField label="Last note of the run" value={last} onChange={setLast} />
+      </div>
+      <Choice
+        label="Strings to the note"
+        value={strings}
+        onChange={setStrings}
+        options={['1', '2', '3'].map((value) => ({ value, words: value }))}
+      />
+      <Choice
+        label="Kind"
+        value={kind}
+        onChange={setKind}
+        options={(Object.keys(kindWords) as Kind[]).map((value) => ({ value, words: kindWords[value] }))}
+      />
+    </RecordSheet>
   );
 }
