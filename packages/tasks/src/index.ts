@@ -281,12 +281,23 @@ export {
   type WireToCut,
 } from './scale/loops-and-cuts.ts';
 export {
+  type Emphasis,
+  emphases,
+  keptRules,
+  PLAN_STEPS,
+  type PlannedScale,
+  type PlannedScales,
+  type PlanRules,
+  STARTING_PLAN_RULES,
+} from './scale/plan-scales.ts';
+export {
   chooseScale,
   proposeScale,
   type ScaleOutcome,
   type ScaleToPropose,
   staleSentence,
 } from './scale/scale-commands.ts';
+export { tidiedScale } from './scale/tidied-scale.ts';
 export { type ScaleAsFound, scaleAsFound } from './scale-as-found.ts';
 // Before the strip
 export { acceptGaps, SurveyIncomplete, sealRecord } from './strip-record.ts';

@@ -4,6 +4,7 @@ import type { ProposedNote } from '../facts/scale-proposed.ts';
 import type { Job } from '../fold/job.ts';
 import type { Ulid } from '../ulid.ts';
 import { type AsFoundNote, asFoundRecord } from './as-found-record.ts';
+import { hasSameWires } from './scale-comparison.ts';
 
 /** Which scale of a job is meant; a proposal by its entry. */
 export type WhichScale = 'as found' | 'as strung' | Ulid;
@@ -48,8 +49,12 @@ export function proposedScaleNotes(
   const scale = notes.flatMap((note): ScaleNote[] => {
     const own = sizes.get(note.key);
     const asFound = found.get(note.key);
-    if (own === undefined || (own.from === 'as found' && asFound !== undefined))
-      return asFound === undefined ? [] : [asFound];
+    if (own === undefined) return asFound === undefined ? [] : [asFound];
+    if (asFound !== undefined && own.from === 'as found') {
+      // Only where nothing has been read anew since: then what was read of the wire still speaks for it.
+      const kept = proposedString(own, asFound.string.speakingLength);
+      if (hasSameWires(kept, asFound.string)) return [asFound];
+    }
     return withString(note, asFound, own);
   });
   const computed = new Set(scale.map(({ key }) => key));

@@ -1,0 +1,113 @@
+import { analyseScale, noteName } from '@becket/core';
+import { asFoundRecord, type Job, proposedScaleNotes } from '@becket/journal';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { openDemoJob } from '../demo/open-demo-job.ts';
+import { inferredWireSizes } from '../infer-wire-sizes.ts';
+import { memoryContext } from '../testing/memory-context.ts';
+import { PLAN_STEPS, type PlannedScale, planScales, STARTING_PLAN_RULES } from './plan-scales.ts';
+import { tidiedScale } from './tidied-scale.ts';
+
+const quick = { uncertainties: 'left out' } as const;
+let job: Job;
+let notes: ReturnType<typeof proposedScaleNotes>['notes'];
+beforeAll(async () => {
+  job = await openDemoJob(memoryContext());
+  notes = proposedScaleNotes(job, { name: 'tidied', notes: tidiedScale(job, inferredWireSizes(job)) }).notes;
+});
+
+/** Weighed anew from the strings of an answer, by the analysis and not by the search. */
+function unevenness(answer: PlannedScale): number {
+  const { analysis } = { analysis: analyseScale(proposedScaleNotes(job, answer).notes, quick) };
+  const logs = analysis.notes.map(({ tension }) => Math.log(tension));
+  const alike = (index: number) =>
+    new Set([-1, 0, 1].map((by) => analysis.notes[index + by]!.note.strings)).size === 1 ? 1 : 0.1;
+  let sum = 0;
+  for (let index = 1; index + 1 < logs.length; index += 1)
+    sum += alike(index) * (logs[index - 1]! - 2 * logs[index]! + logs[index + 1]!) ** 2;
+  return Math.sqrt(sum / (logs.length - 2));
+}
+
+describe('tidiedScale()', () => {
+  it('has whole sizes that never grow upwards, and a note that nobody could read', () => {
+    const tidied = tidiedScale(job, inferredWireSizes(job));
+    const gauges = tidied.flatMap((note) => (note.winding === 'plain' ? [note.gauge_m] : []));
+    gauges.slice(1).forEach((gauge, index) => {
+      expect(gauge).toBeLessThanOrEqual(gauges[index]!);
+    });
+    expect(new Set(gauges).size).toBeLessThan(20);
+    const unread = asFoundRecord(job).notes.find(
+      ({ winding, figures }) =>
+        winding === 'plain' && !figures['wire-diameter'] && figures['speaking-length'] !== undefined,
+    );
+    expect(unread).toBeDefined();
+    expect(tidied.some(({ key }) => key === unread!.key)).toBe(true);
+  });
+});
+
+describe('planScales()', () => {
+  it('gives scales from kept to smooth: ever more notes changed, ever less uneven', () => {
+    const steps: number[] = [];
+    const plan = planScales(notes, STARTING_PLAN_RULES, (done) => steps.push(done));
+    if (plan.is === 'clash') throw new Error(plan.sentence);
+    expect(steps).toEqual(Array.from({ length: PLAN_STEPS }, (_, index) => index + 1));
+    const { answers } = plan;
+    expect(answers.length).toBeGreaterThanOrEqual(3);
+    expect(answers[0]!.name).toBe('as it was, tidied');
+    expect(answers.at(-1)!.name).toBe('as smooth as it goes');
+    const [first, last] = [answers[0]!, answers.at(-1)!];
+    expect(first.changedNotes).toBeLessThan(last.changedNotes);
+    expect(unevenness(last)).toBeLessThan(unevenness(first));
+    for (const answer of answers) {
+      expect(answer.isProved).toBe(true);
+      expect(answer.tensionUnevenness).toBeCloseTo(unevenness(answer), 4);
+    }
+  });
+
+  it('keeps every limit that the piano keeps, and says at which notes it does not', () => {
+    const plan = planScales(notes, { ...STARTING_PLAN_RULES, highestBreakShare: 0.55 });
+    if (plan.is === 'clash') throw new Error(plan.sentence);
+    const found = new Map(
+      analyseScale(notes, quick).notes.map(({ key, breakShare, tension }) => [key, { breakShare, tension }]),
+    );
+    const [sentence] = plan.eased;
+    expect(sentence).toMatch(/highest break share of 55 %/);
+    for (const answer of plan.answers) {
+      const { notes: analysed } = analyseScale(proposedScaleNotes(job, answer).notes, quick);
+      for (const { breakShare, tension, key } of analysed) {
+        const was = found.get(key)!;
+        const isEased = was.breakShare > 0.55;
+        expect(breakShare, noteName(key)).toBeLessThanOrEqual(isEased ? was.breakShare * 1.002 : 0.55);
+        if (isEased) expect(sentence).toContain(noteName(key));
+        expect(Math.abs(tension / was.tension - 1), noteName(key)).toBeLessThan(0.202);
+      }
+    }
+  });
+
+  it('leaves a pinned note alone, and wound strings unless it is asked', () => {
+    const at = notes.find(({ key }) => key === 60)!;
+    if (at.string.kind !== 'plain') throw new Error('key 60 of the demo is plain');
+    const gauge = at.string.diameter;
+    const plan = planScales(notes, {
+      ...STARTING_PLAN_RULES,
+      pinned: [{ winding: 'plain', key: 60, gauge_m: gauge, from: 'by hand' }],
+    });
+    if (plan.is === 'clash') throw new Error(plan.sentence);
+    for (const { notes: chosen } of plan.answers) {
+      expect(chosen.find(({ key }) => key === 60)).toMatchObject({ gauge_m: gauge });
+      for (const note of chosen) if (note.winding === 'wound') expect(note.from).toBe('as found');
+    }
+  });
+
+  it('says which limit cannot be kept where nothing fits', () => {
+    const plan = planScales(notes, { ...STARTING_PLAN_RULES, highestLoad_n: 50_000 });
+    expect(plan).toMatchObject({ is: 'clash', firstKey: 1, lastKey: 88 });
+    if (plan.is === 'clash') expect(plan.sentence).toMatch(/load of all strings cannot be kept.*50\.0 kN/);
+  });
+
+  it('names the note at which a pin clashes, by its name', () => {
+    const pinned = [{ winding: 'plain', key: 60, gauge_m: 0.0015, from: 'by hand' }] as const;
+    const plan = planScales(notes, { ...STARTING_PLAN_RULES, pinned });
+    expect(plan).toMatchObject({ is: 'clash', firstKey: 60, lastKey: 60 });
+    if (plan.is === 'clash') expect(plan.sentence).toMatch(/pinned at G#5 breaks the highest tension/);
+  });
+});

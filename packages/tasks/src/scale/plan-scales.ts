@@ -1,0 +1,312 @@
+import {
+  bestPreparedScale,
+  COMMON_RESCALE_RULES,
+  COMMON_RESCALE_WEIGHTS,
+  COMMON_SHOP_POLICY,
+  COMMON_WINDING_WIRES,
+  latticeDiameters,
+  METRIC_WIRE_SIZES,
+  type Metres,
+  newtons,
+  noteName,
+  prepareScale,
+  type RescaleWeights,
+  rescaleNotes,
+  type ScaleNote,
+  strengthTableNamed,
+  US_WIRE_SIZES,
+} from '@becket/core';
+import { asProposedNote, type ProposedNote, proposedString } from '@becket/journal';
+
+/** How much something counts, in words that a person can choose from. */
+export const emphases = { little: 0.25, 'as usual': 1, much: 4 } as const;
+export type Emphasis = keyof typeof emphases;
+
+/** What scales are planned by. Plain data: it travels to a worker, and is kept with the proposal. */
+export interface PlanRules {
+  /** By the name of a published table. */
+  readonly strengthTable: string;
+  /** Shares of the break load, 0 to 1. */
+  readonly highestBreakShare: number;
+  readonly lowestBreakSharePlain: number;
+  readonly lowestBreakShareWound: number;
+  /** How far the tension of a string may leave what was found, as a share. */
+  readonly tensionRange: number;
+  /** Fewest notes that one plain size serves in a row. */
+  readonly minimumRun: number;
+  /** Highest load of all strings together [N]; undefined for none. */
+  readonly highestLoad_n?: number | undefined;
+  readonly wires: 'US' | 'metric';
+  /** Whether wound strings are chosen anew as well. */
+  readonly woundToo: boolean;
+  readonly evenTension: Emphasis;
+  readonly evenInharmonicity: Emphasis;
+  readonly fewSizeChanges: Emphasis;
+  readonly fewTiedStrings: Emphasis;
+  /** Notes whose string is fixed. */
+  readonly pinned: readonly ProposedNote[];
+}
+
+const { limits } = COMMON_SHOP_POLICY;
+export const STARTING_PLAN_RULES: PlanRules = {
+  strengthTable: 'ASTM A228 minimum',
+  highestBreakShare: limits.highestBreakShare.value,
+  lowestBreakSharePlain: limits.lowestBreakSharePlain.value,
+  lowestBreakShareWound: limits.lowestBreakShareWound.value,
+  tensionRange: 0.2,
+  minimumRun: COMMON_RESCALE_RULES.minimumRunPlain,
+  wires: 'US',
+  woundToo: false,
+  evenTension: 'as usual',
+  evenInharmonicity: 'as usual',
+  fewSizeChanges: 'as usual',
+  fewTiedStrings: 'as usual',
+  pinned: [],
+};
+
+/** One scale of several, from the one nearest to what was found to the smoothest. */
+export interface PlannedScale {
+  readonly name: string;
+  readonly notes: readonly ProposedNote[];
+  readonly changedNotes: number;
+  readonly sizeChanges: number;
+  readonly tiedStrings: number;
+  /** Root mean square of the bend of tension, and of B, from note to note, as shares. */
+  readonly tensionUnevenness: number;
+  readonly inharmonicityUnevenness: number;
+  /** Whether it is proved that nothing better exists under the same weights. */
+  readonly isProved: boolean;
+}
+
+export type PlannedScales =
+  | {
+      readonly is: 'planned';
+      readonly answers: readonly PlannedScale[];
+      /** Limits that the piano itself does not keep, one sentence each: what was asked of those notes instead. */
+      readonly eased: readonly string[];
+    }
+  | {
+      readonly is: 'clash';
+      /** Which limits clash, where, and what to do. */
+      readonly sentence: string;
+      readonly firstKey: number;
+      readonly lastKey: number;
+    };
+
+/** How much what was found counts against smoothness, from nearly everything to nothing. */
+const KEEPING = [100, 12, 4, 1.5, 0.5, 0.12, 0] as const;
+export const PLAN_STEPS = KEEPING.length + 1;
+
+/**
+ * Several scales of one piano, each the best under its own weight for what was found.
+ *
+ * The break share of a plain string hardly depends on its size: length and pitch decide it. Where what was found lies beyond
+ * a limit already, a note need only be no worse than that, and this is said.
+ *
+ * @param notes   the scale that was found, in whole sizes
+ * @param rules   weights, limits, wires, pins
+ * @param onStep  is told how many of `PLAN_STEPS` are done
+ * Throws: RangeError when there is no note or no such table.
+ */
+export function planScales(
+  notes: readonly ScaleNote[],
+  rules: PlanRules,
+  onStep: (done: number) => void = () => {},
+): PlannedScales {
+  const strengthTable = strengthTableNamed(rules.strengthTable);
+  const weights = weightsOf(rules);
+  const toChoose = notesToChoose(notes, rules);
+  const prepared = prepareScale({
+    notes: toChoose,
+    catalogue: catalogueOf(notes, rules),
+    strengthTable,
+    weights,
+    rules: {
+      ...COMMON_RESCALE_RULES,
+      minimumRunPlain: rules.minimumRun,
+      // Wound strings that are kept are as they are.
+      ...(rules.woundToo ? {} : { minimumRunCore: 1, coresNeverGrow: false, largestOverCore: 100 }),
+      loads: rules.highestLoad_n === undefined ? [] : [{ of: 'all', highest: newtons(rules.highestLoad_n) }],
+    },
+  });
+  onStep(1);
+  const answers: PlannedScale[] = [];
+  for (const [index, keeping] of KEEPING.entries()) {
+    const answer = bestPreparedScale(prepared, {
+      ...weights,
+      tensionFromFound: weights.tensionFromFound * keeping,
+      changedNote: weights.changedNote * keeping,
+    });
+    if (!answer.feasible) {
+      const { reason, firstKey, lastKey } = answer.clash;
+      return { is: 'clash', sentence: inNoteNames(reason), firstKey, lastKey };
+    }
+    answers.push(planned(answer, notes.length));
+    onStep(index + 2);
+  }
+  return { is: 'planned', answers: named(withoutTwins(answers)), eased: easedSentences(toChoose, rules) };
+}
+
+/** Weights and limits of a plan as a proposal keeps them. */
+export function keptRules(rules: PlanRules): {
+  weights: Record<string, number>;
+  limits: Record<string, number>;
+} {
+  const { tensionBend, inharmonicityBend, sizeChange, tiedString } = weightsOf(rules);
+  return {
+    weights: { tensionBend, inharmonicityBend, sizeChange, tiedString },
+    limits: {
+      highestBreakShare: rules.highestBreakShare,
+      lowestBreakSharePlain: rules.lowestBreakSharePlain,
+      lowestBreakShareWound: rules.lowestBreakShareWound,
+      tensionRange: rules.tensionRange,
+      minimumRun_notes: rules.minimumRun,
+      ...(rules.highestLoad_n === undefined ? {} : { highestLoad_n: rules.highestLoad_n }),
+    },
+  };
+}
+
+function weightsOf(rules: PlanRules): RescaleWeights {
+  const usual = COMMON_RESCALE_WEIGHTS;
+  return {
+    ...usual,
+    tensionBend: usual.tensionBend * emphases[rules.evenTension],
+    inharmonicityBend: usual.inharmonicityBend * emphases[rules.evenInharmonicity],
+    sizeChange: usual.sizeChange * emphases[rules.fewSizeChanges],
+    tiedString: usual.tiedString * emphases[rules.fewTiedStrings],
+  };
+}
+
+function notesToChoose(notes: readonly ScaleNote[], rules: PlanRules) {
+  const limit = (of: keyof typeof limits, value: number) => ({ ...limits[of], value });
+  const pins = new Map(rules.pinned.map((note) => [note.key, note]));
+  return rescaleNotes(notes, {
+    limits: {
+      highestBreakShare: limit('highestBreakShare', rules.highestBreakShare),
+      lowestBreakSharePlain: limit('lowestBreakSharePlain', rules.lowestBreakSharePlain),
+      lowestBreakShareWound: limit('lowestBreakShareWound', rules.lowestBreakShareWound),
+    },
+    tensionDown: rules.tensionRange,
+    tensionUp: rules.tensionRange,
+    breakMayMove: 0,
+  }).map((note) => {
+    const { string, key } = note.asFound;
+    const found = foundShare(note, rules);
+    const pin = pins.get(key);
+    const isKept = string.kind === 'wound' && !rules.woundToo;
+    const pinned =
+      pin !== undefined ? proposedString(pin, string.speakingLength) : isKept ? string : undefined;
+    return {
+      ...note,
+      // Rounding must not turn away what was found.
+      lowestBreakShare: Math.min(note.lowestBreakShare, found * 0.999),
+      highestBreakShare: Math.max(note.highestBreakShare, found * 1.001),
+      ...(pinned === undefined ? {} : { pinned }),
+    };
+  });
+}
+
+/** Break share of what was found at a note. */
+function foundShare(note: ReturnType<typeof rescaleNotes>[number], { strengthTable }: PlanRules): number {
+  const { string } = note.asFound;
+  const steel = string.kind === 'plain' ? string.diameter : string.coreDiameter;
+  // rescaleNotes lays its range evenly round what was found, so that its middle is the tension that was found.
+  const tension = (note.lowestTension + note.highestTension) / 2;
+  return (
+    tension / ((Math.PI / 4) * steel ** 2 * strengthTableNamed(strengthTable).strengthAt(steel).strength)
+  );
+}
+
+function easedSentences(notes: ReturnType<typeof notesToChoose>, rules: PlanRules): string[] {
+  const isWound = (note: (typeof notes)[number]) => note.asFound.string.kind === 'wound';
+  const percent = (share: number) => `${(share * 100).toFixed(0)} %`;
+  const cases = [
+    {
+      limit: `the highest break share of ${percent(rules.highestBreakShare)}`,
+      keys: notes.filter(({ highestBreakShare: share }) => share > rules.highestBreakShare),
+    },
+    {
+      limit: `the lowest break share of ${percent(rules.lowestBreakSharePlain)} for plain strings`,
+      keys: notes.filter((note) => !isWound(note) && note.lowestBreakShare < rules.lowestBreakSharePlain),
+    },
+    {
+      limit: `the lowest break share of ${percent(rules.lowestBreakShareWound)} for wound strings`,
+      keys: notes.filter((note) => isWound(note) && note.lowestBreakShare < rules.lowestBreakShareWound),
+    },
+  ];
+  return cases.flatMap(({ limit, keys }) =>
+    keys.length === 0
+      ? []
+      : [
+          `What was found does not keep ${limit} at ${keys.map(({ asFound }) => noteName(asFound.key)).join(', ')}: length and pitch decide that far more than size, so nothing worse than what was found is offered there.`,
+        ],
+  );
+}
+
+/** Sizes near those that were found: what lies far outside their range cannot be within the tension range either. */
+function catalogueOf(notes: readonly ScaleNote[], rules: PlanRules) {
+  const sizes = latticeDiameters(rules.wires === 'US' ? US_WIRE_SIZES : METRIC_WIRE_SIZES);
+  const strings = notes.map(({ string }) => string);
+  const near = (found: readonly number[], all: readonly Metres[]) => {
+    const [low, high] = [Math.min(...found) * 0.85, Math.max(...found) * 1.15];
+    return all.filter((size) => low <= size && size <= high);
+  };
+  const wound = strings.flatMap((string) => (string.kind === 'wound' ? [string] : []));
+  const plain = strings.flatMap((string) => (string.kind === 'plain' ? [string.diameter] : []));
+  return {
+    plain: near(plain, sizes),
+    cores: near(
+      wound.map(({ coreDiameter }) => coreDiameter),
+      sizes,
+    ),
+    windings: near(
+      wound.flatMap(({ layers }) => layers.map(({ wireDiameter }) => wireDiameter)),
+      COMMON_WINDING_WIRES,
+    ),
+  };
+}
+
+function planned(
+  answer: Extract<ReturnType<typeof bestPreparedScale>, { feasible: true }>,
+  count: number,
+): PlannedScale {
+  const { parts } = answer;
+  const perBend = (sum: number) => Math.sqrt(sum / Math.max(1, count - 2));
+  return {
+    name: '',
+    notes: answer.notes.map(({ key, string, isAsFound }) =>
+      // A plain string that is kept is still new wire in a whole size, and not the worn wire that was read.
+      asProposedNote(key, string, isAsFound && string.kind === 'wound' ? 'as found' : 'computed'),
+    ),
+    changedNotes: parts.changedNotes,
+    sizeChanges: parts.sizeChanges,
+    tiedStrings: parts.tiedStrings,
+    tensionUnevenness: perBend(parts.tensionBend),
+    inharmonicityUnevenness: perBend(parts.inharmonicityBend),
+    isProved: answer.proof.isOptimal,
+  };
+}
+
+function withoutTwins(answers: readonly PlannedScale[]): PlannedScale[] {
+  const sizes = ({ notes }: PlannedScale) => JSON.stringify(notes.map(({ from: _, ...note }) => note));
+  return answers.filter((answer, index) => index === 0 || sizes(answer) !== sizes(answers[index - 1]!));
+}
+
+function named(answers: readonly PlannedScale[]): PlannedScale[] {
+  return answers.map((answer, index) => ({
+    ...answer,
+    name:
+      index === 0
+        ? 'as it was, tidied'
+        : index === answers.length - 1
+          ? 'as smooth as it goes'
+          : `between, ${index} of ${answers.length - 2}`,
+  }));
+}
+
+/** 'notes 31 to 33' as 'D#3 to F3': a technician reads names, the search counts keys. */
+function inNoteNames(sentence: string): string {
+  return sentence.replace(/\bnotes? (\d+)(?: to (\d+))?/g, (_, first: string, last?: string) =>
+    last === undefined ? noteName(Number(first)) : `${noteName(Number(first))} to ${noteName(Number(last))}`,
+  );
+}
