@@ -45,6 +45,27 @@ export {
   type WireCatalogue,
 } from './whole-scale-problem.ts';
 
+// Several answers side by side, and what they hang on
+
+export {
+  type FrontAnswer,
+  type FrontProgress,
+  type NoScaleFront,
+  type PlainWireNeed,
+  type ScaleFront,
+  type StringChange,
+  scaleFront,
+  weightsAtPlace,
+  wholeScaleFront,
+} from './scale-front.ts';
+export {
+  type BothWays,
+  type FigureChange,
+  type NoteSensitivity,
+  type SensitivitySteps,
+  scaleSensitivity,
+} from './scale-sensitivity.ts';
+
 // Which strings share a wire, and how long to cut it
 
 export {
