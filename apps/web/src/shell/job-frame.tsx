@@ -6,7 +6,7 @@ import { sentenceOf } from '../desk/sentence-of.ts';
 import { DeskContext } from '../desk/use-desk.ts';
 import { useDevice, useSettings } from '../desk/use-device.ts';
 import { go } from '../desk/use-route.ts';
-import { useObservable } from '../parts/observable.ts';
+import { useObservable, useUnhurried } from '../parts/observable.ts';
 import { SafePlace } from '../parts/safe-place.tsx';
 import { CompassStrip } from '../piano/compass-strip.tsx';
 import { DrawnPlan } from '../piano/drawn-plan.tsx';
@@ -32,7 +32,8 @@ interface Props {
 export function JobFrame({ job: id, task, part }: Props) {
   const device = useDevice();
   const desk = useMemo(() => openDesk(id, device.store, device.context), [id, device]);
-  const state = useObservable(desk.state);
+  // What was typed is read back first; the piano around it is drawn after that.
+  const state = useUnhurried(desk.state);
   const problem = useObservable(desk.problem);
   const bringing = useBringing(id, state.is === 'not on this device');
 

@@ -1,6 +1,7 @@
 import {
   type Absence,
   type AsFoundNote,
+  type AsFoundRecord,
   type Figure,
   type ReadingQuantityName,
   readingQuantities,
@@ -106,6 +107,20 @@ export function gridRows(
       };
     }),
   }));
+}
+
+/** One cell of one note; undefined where the piano has no such note, or the grid no such column. */
+export function cellOf(
+  { notes }: AsFoundRecord,
+  key: number,
+  quantity: ReadingQuantityName,
+  order: ReadingOrder,
+): { readonly note: string; readonly cell: GridCell } | undefined {
+  const note = notes.find((one) => one.key === key);
+  const column = [...stringColumns, ...furtherColumns].find((one) => one.quantity === quantity);
+  if (note === undefined || column === undefined) return undefined;
+  const cell = gridRows([note], [column], order)[0]?.cells[0];
+  return cell && { note: note.note, cell };
 }
 
 /** Where Enter goes: the notes are taken in one of these orders. */

@@ -80,6 +80,14 @@ export interface Committed {
   readonly step: Step | undefined;
 }
 
+/** The read-back of what was refused: what was typed still stands in its cell, and nothing of it is kept. */
+export const notKept = (note: string, quantity: ReadingQuantityName, sentence: string): ReadBack => ({
+  is: 'not saved',
+  title: `${note} ${readingQuantities[quantity].label}`,
+  value: sentence,
+  alsoAs: undefined,
+});
+
 /** What stands in a cell in this round, as it is shown in this unit. */
 export function shownText(cell: GridCell, round: number, unit: LengthUnit): string {
   const reading = cell.readings[round - 1];

@@ -1,0 +1,188 @@
+import type { ReadingQuantityName, Ulid } from '@becket/journal';
+import { memo, useEffect, useRef } from 'react';
+import { type LengthUnit, lengthNumber, uncertaintyText } from '../../parts/length-text.ts';
+import { lengthKindOf } from '../../piano/length-kind.ts';
+import type { GridCell, GridColumn, GridRow as Row } from './grid.ts';
+import { type Question, suggestionText } from './questions.ts';
+import { shownText } from './record-state.ts';
+
+interface RowProps {
+  readonly row: Row;
+  readonly columns: readonly GridColumn[];
+  readonly column: ReadingQuantityName;
+  readonly unit: LengthUnit;
+  readonly round: number;
+  readonly questions: readonly Question[];
+  readonly onCommit: (key: number, quantity: ReadingQuantityName, text: string, doubted?: Ulid) => void;
+  readonly onGoOn: (key: number, quantity: ReadingQuantityName, direction: 1 | -1) => void;
+  readonly onEnter: (key: number, quantity: ReadingQuantityName) => void;
+}
+
+/** One note of the grid, with what is in question of it. Drawn again only when something of it changed. */
+export const GridRow = memo(
+  function GridRow({ row, columns, column, unit, round, questions, onCommit, onGoOn, onEnter }: RowProps) {
+    const { note } = row;
+    return (
+      <>
+        {row.beginsSection && (
+          <tr className="grid-break">
+            <th colSpan={columns.length + 1} scope="colgroup">
+              {row.section === undefined
+                ? 'in no section'
+                : `${row.section.section}: ${row.section.bridge} bridge, ${row.section.frontTermination}`}
+            </th>
+          </tr>
+        )}
+        <tr data-row={row.key}>
+          <th scope="row">
+            <span className="note-name">{note.note}</span>{' '}
+            <span className="faint grid-count">
+              {note.strings === undefined
+                ? 'strings?'
+                : `${note.strings}×${note.winding === 'wound' ? ' wound' : ''}`}
+            </span>
+          </th>
+          {row.cells.map((cell, index) => (
+            <td
+              key={cell.quantity}
+              data-quantity={cell.quantity}
+              data-on={cell.quantity === column || undefined}
+              className={cell.applies ? undefined : 'not-here'}
+            >
+              {cell.applies ? (
+                <CellInput
+                  label={`${note.note} ${columns[index]?.label}`}
+                  rowKey={row.key}
+                  cell={cell}
+                  unit={unit}
+                  round={round}
+                  question={questions.find(({ quantity }) => quantity === cell.quantity)}
+                  onCommit={onCommit}
+                  onGoOn={onGoOn}
+                  onEnter={onEnter}
+                />
+              ) : (
+                <span aria-label="does not belong to this string" role="img">
+                  ·
+                </span>
+              )}
+            </td>
+          ))}
+        </tr>
+        {questions.map((question) => (
+          <tr
+            key={`${question.quantity}-${question.sentence}`}
+            className="grid-question"
+            data-quantity={question.quantity}
+          >
+            <td colSpan={columns.length + 1}>
+              <div className="question">
+                <span>? {question.sentence}</span>
+                {question.suggestion_si !== undefined && (
+                  <button
+                    type="button"
+                    className="button quiet"
+                    onClick={() =>
+                      onCommit(
+                        row.key,
+                        question.quantity,
+                        suggestionText(question.suggestion_si!, unit),
+                        question.entry,
+                      )
+                    }
+                  >
+                    It is {suggestionText(question.suggestion_si, unit)}
+                  </button>
+                )}
+              </div>
+            </td>
+          </tr>
+        ))}
+      </>
+    );
+  },
+  (before, after) =>
+    before.columns === after.columns &&
+    before.column === after.column &&
+    before.unit === after.unit &&
+    before.round === after.round &&
+    before.questions.map(({ sentence }) => sentence).join() ===
+      after.questions.map(({ sentence }) => sentence).join() &&
+    // A note keeps its object while nothing of it changes, and its cells are made from it.
+    before.row.note === after.row.note &&
+    before.row.beginsSection === after.row.beginsSection,
+);
+
+interface CellProps extends Pick<RowProps, 'unit' | 'round' | 'onCommit' | 'onGoOn' | 'onEnter'> {
+  readonly label: string;
+  readonly rowKey: number;
+  readonly cell: GridCell;
+  readonly question: Question | undefined;
+}
+
+function CellInput({ label, rowKey, cell, unit, round, question, onCommit, onGoOn, onEnter }: CellProps) {
+  const input = useRef<HTMLInputElement>(null);
+  const text = shownText(cell, round, unit);
+  useEffect(() => {
+    // What is being typed is never written over.
+    if (input.current && document.activeElement !== input.current) input.current.value = text;
+  }, [text]);
+  const { quantity, figure, readings, absence } = cell;
+  const isSeveral = figure !== undefined && readings.length > 1;
+  const several = isSeveral
+    ? `${lengthNumber(figure.value, unit, lengthKindOf(quantity))} from ${readings.length} readings ${uncertaintyText(figure.standardUncertainty, unit, lengthKindOf(quantity))}`
+    : undefined;
+  return (
+    <div className="cell-frame">
+      <input
+        ref={input}
+        className="cell"
+        data-cell={quantity}
+        data-question={question === undefined ? undefined : true}
+        aria-label={label}
+        aria-description={
+          [
+            absence,
+            several &&
+              `${several} readings, ${figure && uncertaintyText(figure.standardUncertainty, unit, lengthKindOf(quantity))}`,
+            question?.sentence,
+          ]
+            .filter(Boolean)
+            .join('; ') || undefined
+        }
+        placeholder={absence}
+        defaultValue={text}
+        inputMode="decimal"
+        enterKeyHint="next"
+        autoComplete="off"
+        spellCheck={false}
+        onFocus={(event) => {
+          event.target.select();
+          onEnter(rowKey, quantity);
+        }}
+        onBlur={(event) => {
+          if (event.target.value.trim() !== text) onCommit(rowKey, quantity, event.target.value);
+        }}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter' || event.key === 'ArrowDown' || event.key === 'ArrowUp') {
+            event.preventDefault();
+            const isBack = event.key === 'ArrowUp' || (event.key === 'Enter' && event.shiftKey);
+            const here = event.currentTarget;
+            onGoOn(rowKey, quantity, isBack ? -1 : 1);
+            // At the end of the column there is nowhere to go: keep the value all the same.
+            if (document.activeElement === here && here.value.trim() !== text)
+              onCommit(rowKey, quantity, here.value);
+          } else if (event.key === 'Escape') {
+            event.currentTarget.value = text;
+            event.currentTarget.select();
+          }
+        }}
+      />
+      {isSeveral && (
+        <small className="cell-note" aria-hidden="true">
+          {readings.length} readings
+        </small>
+      )}
+    </div>
+  );
+}
