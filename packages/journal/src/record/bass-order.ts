@@ -98,6 +98,8 @@ export interface BassOrder {
   readonly scaleProblem: string | undefined;
   /** Bass to treble, string 1 first. */
   readonly strings: readonly BassString[];
+  /** The notes of these strings as they can be computed, by key; without those that cannot be yet. */
+  readonly scaleNotes: ReadonlyMap<number, ScaleNote>;
   /** Every check that does not pass, signed or not. */
   readonly checks: readonly BassCheck[];
   /** True when there is a string to order and somebody answers for each check that does not pass. */
@@ -166,6 +168,7 @@ export function bassOrder(
           : `the chosen scale “${chosen.name}”`,
     scaleProblem: chosen?.changedSince,
     strings,
+    scaleNotes,
     checks,
     mayBeSent: strings.length > 0 && checks.every((check) => check.signed !== undefined),
     digest: bassOrderDigest(strings),

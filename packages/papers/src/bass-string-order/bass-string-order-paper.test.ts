@@ -1,5 +1,7 @@
+import { bassOrder, type Order } from '@becket/journal';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
+import type { PaperOptions } from '../every-paper/paper-options.ts';
 import type { BulletList, Table } from '../page-tree.ts';
 import { renderCsv } from '../render/csv.ts';
 import { testOptions } from '../testing/paper-options.ts';
@@ -11,8 +13,30 @@ import { notesInWords } from './to-be-confirmed.ts';
 const tree = bassStringOrderPaper(smallJob({ sealed: true }), testOptions);
 const strings = tree.blocks.find((block): block is Table => block.is === 'table')!;
 const cellsOf = (note: string) =>
-  strings.rows.flatMap((row) => ('cells' in row && row.cells[1] === note ? [row.cells] : []))[0]!;
-const toConfirm = tree.blocks.find((block): block is BulletList => block.is === 'list')!.items;
+  strings.rows.flatMap((row) => ('cells' in row && row.cells[0] === note ? [row.cells] : []))[0]!;
+const lists = tree.blocks.filter((block): block is BulletList => block.is === 'list');
+const [toConfirm, checks] = lists.map(({ items }) => items) as [readonly string[], readonly string[]];
+
+const invented: Order = {
+  id: '01SMA000000000000000000998',
+  journal: '01SMA000000000000000000001',
+  what: 'bass strings',
+  supplier: 'Invented Strings',
+  currency: undefined,
+  lines: [],
+  state: 'sent',
+  draftedAt: '2026-03-01T10:00:00.000Z',
+  by: 'Ines',
+  neededOn: undefined,
+  sentOn: '2026-03-02',
+  expectedOn: undefined,
+  scaleDigest: undefined,
+  bassStrings: [],
+  note: undefined,
+  moves: [],
+  deliveries: [],
+  measured: [],
+};
 
 describe('bassStringOrderPaper()', () => {
   it('makes the trees that were looked at and accepted', async () => {
@@ -29,16 +53,16 @@ describe('bassStringOrderPaper()', () => {
     );
   });
 
-  it('orders the wound notes, as many strings as the unison has, and nothing else', () => {
-    const ordered = strings.rows.flatMap((row) => ('cells' in row ? [row.cells.slice(0, 4)] : []));
+  it('orders every string of the wound notes by its side, and nothing else', () => {
+    const ordered = strings.rows.flatMap((row) => ('cells' in row ? [row.cells.slice(0, 3)] : []));
+    const pair = (note: string) => [
+      [note, 'left', '1'],
+      [note, 'right', '1'],
+    ];
     expect(ordered).toEqual([
-      ['20', 'E2', '1', '2'],
-      ['21', 'F2', '1', '2'],
-      ['22', 'F#2', '2', '1'],
-      ['23', 'G2', '2', '1'],
-      ['24', 'G#2', '2', '1'],
-      ['25', 'A2', '2', '1'],
-      ['26', 'A#2', '2', '1'],
+      ['E2', 'single', '2'],
+      ['F2', 'single', '2'],
+      ...['F#2', 'G2', 'G#2', 'A2', 'A#2'].flatMap(pair),
     ]);
   });
 
@@ -46,7 +70,7 @@ describe('bassStringOrderPaper()', () => {
     // A#2: L = 1021.75 mm, core 1.055 mm, over all 1.47 mm, f = 440 · 2^(-23/12) = 116.541 Hz.
     // μ = 7850·(π/4)·1.055² + 8930·(π/4)²·(1.47² − 1.055²) = 6862 + 5772 = 12 634 mg/m; 4·L²·f²·μ = 716.6 N. The bare
     // ends of 18.5 and 17 mm lie where the string hardly moves: they take away less than 0.1 %.
-    expect(cellsOf('A#2').slice(4, 8)).toEqual(['1021.8', '40.23', '1.055', '0.0415']);
+    expect(cellsOf('A#2').slice(3, 7)).toEqual(['1021.8', '40.23', '1.055', '0.0415']);
     expect(cellsOf('A#2').slice(-4, -2)).toEqual(['717', '161']);
   });
 
@@ -66,10 +90,48 @@ describe('bassStringOrderPaper()', () => {
     expect(toConfirm).toContain('Core: F#2 unknown (somebody looked and could not read it).');
     expect(toConfirm).toContain('Over all: A2 not read.');
     expect(toConfirm).toContain('Loop style not stated: F2 to A#2.');
-    // F2: 1091.75 − 18.5 − 14.5 = 1058.75 mm, and 1030 mm was read. E2: 1105.75 − 18.5 − 14 = 1073.25, and 1073 was.
-    expect(toConfirm.filter((item) => item.includes('winding length is'))).toEqual([
-      'F2: the winding length is 1030.0 mm (40.55 in), but speaking length less bare ends is 1058.8 mm (41.68 in). Read them again.',
+  });
+
+  it('lists the checks that do not pass, with who answers for them', () => {
+    // F2: 18.5 + 1030 + 14.5 = 1063 mm against 1091.75 read. E2: 18.5 + 1073 + 14 = 1105.5 against 1105.75: within 3 mm.
+    const lengths = checks.filter((item) => item.includes('but the speaking length is'));
+    expect(lengths).toEqual([
+      'NOT SIGNED: F2: bare front 18.5 mm, winding 1030.0 mm and bare back 14.5 mm make 1063.0 mm, but the speaking length is 1091.8 mm: 28.8 mm missing. Measure again.',
     ]);
+    const [open] = bassOrder(smallJob({ sealed: true })).checks.filter(({ id }) => !id.includes('/missing/'));
+    const signedTree = bassStringOrderPaper(smallJob({ sealed: true }), {
+      ...testOptions,
+      orders: {
+        orders: [],
+        signed: [
+          {
+            kind: 'order-check-signed',
+            v: 1,
+            check: open!.id,
+            sentence: open!.sentence,
+            name: 'Ines',
+            reason: 'seen on the string',
+            at: '2026-03-09T10:00:00.000Z',
+            entry: '01SMA000000000000000000999',
+          },
+        ],
+      },
+    });
+    expect(JSON.stringify(signedTree)).toContain('Signed by Ines on 9 March 2026: seen on the string');
+  });
+
+  it('prints the digest of the strings, and warns when they are no longer those of an order', () => {
+    const job = smallJob({ sealed: true });
+    const { digest } = bassOrder(job);
+    expect(JSON.stringify(tree)).toContain(`SHA-256 ${digest}`);
+    const ordered = (scaleDigest: string): PaperOptions => ({
+      ...testOptions,
+      orders: { signed: [], orders: [{ ...invented, scaleDigest }] },
+    });
+    expect(JSON.stringify(bassStringOrderPaper(job, ordered(digest)))).not.toContain('have changed since');
+    expect(JSON.stringify(bassStringOrderPaper(job, ordered('a'.repeat(64))))).toContain(
+      'The strings have changed since the order to Invented Strings was drafted on 2026-03-01',
+    );
   });
 
   it('passes on what was remarked of a wound note', () => {
@@ -104,24 +166,25 @@ describe('the bass string order as CSV', () => {
     skipEmptyLines: true,
   });
 
-  it('reads back one line a wound note, each length with its unit in the column name and a state', () => {
+  it('reads back one line a string, each length with its unit in the column name and a state', () => {
     expect(errors).toEqual([]);
-    expect(data).toHaveLength(7);
+    expect(data).toHaveLength(12);
     expect(meta.fields).toContain('core_diameter_mm');
-    expect(data[6]).toMatchObject({
+    expect(data[11]).toMatchObject({
       note: 'A#2',
-      number_wanted: '2',
+      string: '2',
+      side: 'right',
       core_diameter_mm: '1.055',
       core_diameter_in: '0.0415',
       core_diameter_state: 'read',
       inner_layer_diameter_state: 'does not apply',
       strength_table: 'ASTM A228 minimum',
     });
-    expect(Number(data[6]?.tension_n)).toBeCloseTo(716.6, 0);
+    expect(Number(data[11]?.tension_n)).toBeCloseTo(716.6, 0);
   });
 
   it('leaves an empty cell and a state where there is no figure', () => {
-    const [, , fSharp, , gSharp, a] = data;
+    const [fSharp, gSharp, a] = ['F#2', 'G#2', 'A2'].map((note) => data.find((row) => row.note === note));
     expect(fSharp).toMatchObject({ core_diameter_mm: '', core_diameter_state: 'unknown', tension_n: '' });
     expect(gSharp).toMatchObject({ bare_front_mm: '', bare_front_state: 'none' });
     expect(a).toMatchObject({

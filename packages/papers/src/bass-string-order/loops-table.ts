@@ -1,33 +1,38 @@
 import type { LengthUnit } from '../figures/lengths.ts';
-import { lengthCells, lengthColumns } from '../figures/lengths.ts';
+import { lengthColumns } from '../figures/lengths.ts';
 import type { Cell, Table } from '../page-tree.ts';
 import type { OrderLine } from './order-lines.ts';
+import { statedCells } from './order-table.ts';
 
-/** Loop style, direction of winding and hitch pin, note by note; undefined until one of them is known. */
+/** Loop style, direction of winding, hitch pin and the core to the tuning pin, string by string; undefined until one of them is known. */
 export function loopsTable(lines: readonly OrderLine[], unit: LengthUnit): Table | undefined {
-  const isKnown = ({ winding, note }: OrderLine) =>
-    winding !== undefined || note.figures['hitch-pin-diameter'] !== undefined;
+  const isKnown = ({ string }: OrderLine) =>
+    string.loopStyle !== 'unknown' ||
+    string.twist !== 'unknown' ||
+    string.stated['hitch-pin-diameter'].is === 'length';
   if (!lines.some(isKnown)) return undefined;
-  const word = (text: string | undefined): Cell =>
-    text === undefined || text === 'unknown' ? { blank: text ?? 'not said' } : text;
+  const word = (text: string): Cell => (text === 'unknown' ? { blank: 'not said' } : text);
   return {
     is: 'table',
-    title: 'Loops',
-    width: 0.75,
+    title: 'Loops and ends',
+    width: 0.9,
     columns: [
-      { heading: 'key', align: 'right', share: 20, tone: 'quiet' },
       { heading: 'note', align: 'left', share: 30 },
-      { heading: 'loop style', align: 'left', share: 100 },
-      { heading: 'winding runs (seen from the loop)', align: 'left', share: 140 },
-      ...lengthColumns('hitch pin', unit, [50, 50]),
+      { heading: 'side', align: 'left', share: 34 },
+      { heading: 'loop style', align: 'left', share: 90 },
+      { heading: 'winding runs (seen from the loop)', align: 'left', share: 110 },
+      ...lengthColumns('hitch pin', unit, [48, 48]),
+      ...lengthColumns('core beyond front', unit, [48, 48]),
     ],
-    rows: lines.map(({ note, winding }) => {
-      const pin = note.figures['hitch-pin-diameter'];
-      const pinCells: Cell[] =
-        pin === undefined ? [{ blank: 'not read', across: 2 }] : lengthCells(pin.value, 'diameter', unit);
-      return {
-        cells: [String(note.key), note.note, word(winding?.loopStyle), word(winding?.twist), ...pinCells],
-      };
-    }),
+    rows: lines.map(({ string }) => ({
+      cells: [
+        string.note,
+        string.side,
+        word(string.loopStyle),
+        word(string.twist),
+        ...statedCells(string, 'hitch-pin-diameter', unit),
+        ...statedCells(string, 'core-beyond-front', unit),
+      ],
+    })),
   };
 }

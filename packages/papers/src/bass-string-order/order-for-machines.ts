@@ -1,24 +1,24 @@
 import { inPoundsForce } from '@becket/core';
-import type { Job } from '@becket/journal';
+import { type BassOrder, bassQuantities, type Job } from '@becket/journal';
 import { lengthText } from '../figures/lengths.ts';
-import { lengthKindOf } from '../figures/readings.ts';
 import type { MachineCell, MachineTable } from '../page-tree.ts';
-import { hasInnerLayer, type OrderLine, orderedQuantities } from './order-lines.ts';
+import type { OrderLine } from './order-lines.ts';
+import { bassLengthKind } from './order-table.ts';
 
 /**
- * The order one line a note. Each length has its value in both units and a state: 'read', 'unknown', 'none',
- * 'does not apply' or 'not read'; a value stands only beside 'read'.
+ * The order one line a string. Each length has its value in both units and a state: 'read', 'chosen scale', 'worked out',
+ * 'unknown', 'none', 'does not apply' or 'not read'; a value stands only beside one of the first three.
  */
-export function orderForMachines(job: Job, lines: readonly OrderLine[]): MachineTable {
-  const names = [...orderedQuantities.map(([quantity]) => quantity), 'hitch-pin-diameter' as const];
+export function orderForMachines(job: Job, order: BassOrder, lines: readonly OrderLine[]): MachineTable {
   return {
     columns: [
       'key',
       'note',
+      'string',
+      'side',
       'section',
-      'number_wanted',
       'layers',
-      ...names.flatMap((name) => {
+      ...bassQuantities.flatMap((name) => {
         const column = name.replaceAll('-', '_');
         return [`${column}_mm`, `${column}_in`, `${column}_state`];
       }),
@@ -30,42 +30,41 @@ export function orderForMachines(job: Job, lines: readonly OrderLine[]): Machine
       'tension_standard_uncertainty_n',
       'core_break_share_percent',
       'strength_table',
+      'strings_digest_sha256',
       'record_digest_sha256',
     ],
-    rows: lines.map((line) => rowOf(line, names, job.seal?.digest)),
+    rows: lines.map((line) => rowOf(line, order, job.seal?.digest)),
   };
 }
 
 function rowOf(
-  { note, analysis, winding }: OrderLine,
-  names: readonly ((typeof orderedQuantities)[number][0] | 'hitch-pin-diameter')[],
-  digest: string | undefined,
+  { string, analysis }: OrderLine,
+  order: BassOrder,
+  recordDigest: string | undefined,
 ): MachineCell[] {
-  const lengths = names.flatMap((name): MachineCell[] => {
-    const figure = note.figures[name];
-    if (figure !== undefined) {
-      const kind = lengthKindOf(name);
-      return [lengthText(figure.value, 'mm', kind), lengthText(figure.value, 'in', kind), 'read'];
-    }
-    if (name === 'inner-layer-diameter' && !hasInnerLayer(note))
-      return [undefined, undefined, 'does not apply'];
-    return [undefined, undefined, note.absences[name] ?? 'not read'];
+  const lengths = bassQuantities.flatMap((name): MachineCell[] => {
+    const stated = string.stated[name];
+    if (stated.is === 'absent') return [undefined, undefined, stated.why];
+    const kind = bassLengthKind(name);
+    return [lengthText(stated.value, 'mm', kind), lengthText(stated.value, 'in', kind), stated.from];
   });
   return [
-    String(note.key),
-    note.note,
-    note.section?.section,
-    note.strings === undefined ? undefined : String(note.strings),
-    String(note.layers),
+    String(string.key),
+    string.note,
+    String(string.string),
+    string.side,
+    string.section,
+    String(string.layers),
     ...lengths,
-    winding?.loopStyle,
-    winding?.twist,
-    note.frequency.toFixed(3),
+    string.loopStyle,
+    string.twist,
+    order.scaleNotes.get(string.key)?.frequency.toFixed(3),
     analysis?.tension.toFixed(1),
     analysis === undefined ? undefined : inPoundsForce(analysis.tension).toFixed(1),
     analysis?.standardUncertainties?.tension.toFixed(1),
     analysis === undefined ? undefined : (analysis.breakShare * 100).toFixed(1),
     analysis?.strengthTable,
-    digest,
+    order.digest,
+    recordDigest,
   ];
 }

@@ -1,36 +1,48 @@
 import { inNewtons, inPoundsForce, type NoteAnalysis, newtons } from '@becket/core';
-import type { AsFoundNote, ReadingQuantityName } from '@becket/journal';
-import { type LengthUnit, lengthCells, lengthColumns } from '../figures/lengths.ts';
-import { lengthKindOf, noFigureText } from '../figures/readings.ts';
+import type { BassQuantity, BassString, Stated } from '@becket/journal';
+import {
+  type LengthKind,
+  type LengthUnit,
+  lengthColumns,
+  lengthText,
+  otherUnit,
+} from '../figures/lengths.ts';
+import { noFigureText } from '../figures/readings.ts';
 import type { Cell, Table, TableColumn, TableRow } from '../page-tree.ts';
-import { hasInnerLayer, type OrderLine, orderedQuantities, strengthTable } from './order-lines.ts';
+import { hasInnerLayer, type OrderLine, statedQuantities, strengthTable } from './order-lines.ts';
 
-const shares: Partial<Record<ReadingQuantityName, readonly [number, number]>> = {
-  'speaking-length': [38, 33],
-  'bare-front': [32, 30],
-  'bare-back': [32, 30],
-  'loop-to-winding': [34, 31],
-  'winding-length': [38, 33],
+const shares: Partial<Record<BassQuantity, readonly [number, number]>> = {
+  'speaking-length': [37, 32],
+  'core-diameter': [33, 34],
+  'inner-layer-diameter': [33, 34],
+  'over-all-diameter': [33, 34],
+  'bare-front': [30, 28],
+  'bare-back': [30, 28],
+  'loop-to-winding': [33, 30],
+  'winding-length': [37, 32],
+  'loop-to-termination': [38, 33],
 };
 
-/** One row a wound note, under the name of its section. A figure that is missing is a blank with its reason. */
+export const bassLengthKind = (quantity: BassQuantity): LengthKind =>
+  quantity.endsWith('-diameter') ? 'diameter' : 'length';
+
+/** One row a string, under the name of its section. A figure that is missing is a blank with its reason. */
 export function orderTable(lines: readonly OrderLine[], unit: LengthUnit): Table {
-  const isStated = (quantity: ReadingQuantityName) =>
-    quantity !== 'inner-layer-diameter' || lines.some(({ note }) => hasInnerLayer(note));
-  const quantities = orderedQuantities.filter(([quantity]) => isStated(quantity));
+  const isStated = (quantity: BassQuantity) =>
+    quantity !== 'inner-layer-diameter' || lines.some(({ string }) => hasInnerLayer(string));
+  const quantities = statedQuantities.filter(([quantity]) => isStated(quantity));
   const columns: TableColumn[] = [
-    { heading: 'key', align: 'right', share: 18, tone: 'quiet' },
     { heading: 'note', align: 'left', share: 25 },
-    { heading: 'wanted', align: 'right', share: 41 },
-    { heading: 'layers', align: 'right', share: 37 },
+    { heading: 'side', align: 'left', share: 31 },
+    { heading: 'lay', align: 'right', share: 17 },
     ...quantities.flatMap(([quantity, group]) => lengthColumns(group, unit, shares[quantity])),
     ...tensionColumns(unit),
-    { group: 'of core', heading: '%', align: 'right', share: 28, page: 'core/strings/break-share' },
+    { group: 'of core', heading: '%', align: 'right', share: 26, page: 'core/strings/break-share' },
   ];
   const rows: TableRow[] = [];
   let section: string | undefined;
   for (const line of lines) {
-    const name = line.note.section?.section ?? 'no section';
+    const name = line.string.section ?? 'no section';
     if (name !== section) rows.push({ band: `Section: ${name}` });
     section = name;
     rows.push({ cells: cellsOf(line, quantities, unit) });
@@ -39,16 +51,15 @@ export function orderTable(lines: readonly OrderLine[], unit: LengthUnit): Table
 }
 
 function cellsOf(
-  { note, analysis }: OrderLine,
-  quantities: readonly (readonly [ReadingQuantityName, string])[],
+  { string, analysis }: OrderLine,
+  quantities: readonly (readonly [BassQuantity, string])[],
   unit: LengthUnit,
 ): Cell[] {
   return [
-    String(note.key),
-    note.note,
-    note.strings === undefined ? { blank: 'not said' } : String(note.strings),
-    String(note.layers),
-    ...quantities.flatMap(([quantity]) => orderedCells(note, quantity, unit)),
+    string.note,
+    string.side,
+    String(string.layers),
+    ...quantities.flatMap(([quantity]) => statedCells(string, quantity, unit)),
     ...loadCells(analysis, unit),
   ];
 }
@@ -57,9 +68,9 @@ function tensionColumns(unit: LengthUnit): TableColumn[] {
   const page = 'core/scale/note-analysis';
   const [first, second] = forcesFrom(unit);
   return [
-    { group: 'tension', heading: first.name, align: 'right', share: 28, page },
-    { group: 'tension', heading: second.name, align: 'right', share: 26, tone: 'quiet', page },
-    { group: 'tension', heading: `u ${first.name}`, align: 'right', share: 26, tone: 'quiet', page },
+    { group: 'tension', heading: first.name, align: 'right', share: 26, page },
+    { group: 'tension', heading: second.name, align: 'right', share: 25, tone: 'quiet', page },
+    { group: 'tension', heading: 'u', align: 'right', share: 18, tone: 'quiet', page },
   ];
 }
 
@@ -82,21 +93,31 @@ const inForceUnits = [
 const forcesFrom = (unit: LengthUnit) =>
   unit === 'mm' ? inForceUnits : ([inForceUnits[1], inForceUnits[0]] as const);
 
+/** Marks behind a figure that nobody read off the string. */
+const marks: Readonly<Record<Extract<Stated, { is: 'length' }>['from'], string>> = {
+  read: '',
+  'chosen scale': '',
+  'worked out': '°',
+};
+
 /** A figure in both units; *none* and *does not apply* as such; anything else is a blank to fill in. */
-function orderedCells(note: AsFoundNote, quantity: ReadingQuantityName, unit: LengthUnit): Cell[] {
-  const figure = note.figures[quantity];
-  if (figure !== undefined) return lengthCells(figure.value, lengthKindOf(quantity), unit);
-  if (quantity === 'inner-layer-diameter' && !hasInnerLayer(note))
-    return [{ absent: 'does not apply', across: 2 }];
-  const absence = note.absences[quantity];
-  if (absence === 'none' || absence === 'does not apply') return [{ absent: absence, across: 2 }];
-  return [{ blank: noFigureText(absence), across: 2 }];
+export function statedCells(string: BassString, quantity: BassQuantity, unit: LengthUnit): Cell[] {
+  const stated = string.stated[quantity];
+  if (stated.is === 'length') {
+    const kind = bassLengthKind(quantity);
+    return [
+      `${lengthText(stated.value, unit, kind)}${marks[stated.from]}`,
+      lengthText(stated.value, otherUnit(unit), kind),
+    ];
+  }
+  if (stated.why === 'none' || stated.why === 'does not apply') return [{ absent: stated.why, across: 2 }];
+  return [{ blank: noFigureText(stated.why === 'not read' ? undefined : stated.why), across: 2 }];
 }
 
 function remarksOf(lines: readonly OrderLine[]): string[] {
   const isOutside = lines.some(({ analysis }) => analysis?.isWithinStrengthTable === false);
   return [
-    'Wanted: all strings of the note. Speaking length: front termination to bridge pin. Bare ends: unwound, inside the speaking length.',
+    'Side: as seen from the keyboard, left is the bass side. Lay: layers of winding. Speaking length: front termination to bridge pin. Bare ends: unwound, inside the speaking length. Lengths from the loop are from its inside, where it lies on the hitch pin. ° worked out from other readings.',
     `Tension of one string at its pitch: core/scale/note-analysis (steel core, copper winding, bare ends counted as bare); u: its standard uncertainty, with what is common for instruments and materials. Of core: tension as a share of the break load of the core by ${strengthTable.name} (core/strings/break-share). ${strengthTable.remark}`,
     ...(isOutside
       ? ['* The core lies outside the range of that table; the figure is an extension of it.']

@@ -1,21 +1,14 @@
 import { noteName } from '@becket/core';
 import type { AsFoundNote, Job, ReadingQuantityName } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
-import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
-import { hasInnerLayer, type OrderLine, orderedQuantities } from './order-lines.ts';
+import { hasInnerLayer, type OrderNote, orderedQuantities } from './order-lines.ts';
 
-/**
- * Speaking length less bare ends should be the winding length. Rule and calliper readings of three lengths together
- * are good to about this much. Common practice, no source.
- */
-const lengthsAgreeWithin = 0.003;
-
-/** Everything a maker of strings would have to ask: blanks, figures that disagree, remarks, and what this paper cannot say. */
-export function toBeConfirmed(job: Job, lines: readonly OrderLine[], unit: LengthUnit): string[] {
-  return [...blanks(lines), ...disagreements(lines, unit), ...remarks(job, lines), ...makers(lines)];
+/** Everything a maker of strings would have to ask: blanks, readings that contradict each other, remarks, and what this paper cannot say. */
+export function toBeConfirmed(job: Job, lines: readonly OrderNote[]): string[] {
+  return [...blanks(lines), ...contradictions(lines), ...remarks(job, lines), ...makers(lines)];
 }
 
-function blanks(lines: readonly OrderLine[]): string[] {
+function blanks(lines: readonly OrderNote[]): string[] {
   const items: string[] = [];
   const wanted = lines.filter(({ note }) => note.strings === undefined);
   if (wanted.length > 0) items.push(`Number wanted: ${notesInWords(wanted)} not said.`);
@@ -36,30 +29,14 @@ function blanks(lines: readonly OrderLine[]): string[] {
 
 const reasonOf = (note: AsFoundNote, quantity: ReadingQuantityName) => note.absences[quantity] ?? 'not read';
 
-function disagreements(lines: readonly OrderLine[], unit: LengthUnit): string[] {
-  return lines.flatMap(({ note }) => {
-    const items: string[] = [];
-    if (note.contradiction !== undefined)
-      items.push(`${note.note}: ${note.contradiction}. Measure it again.`);
-    const { figures } = note;
-    const speaking = figures['speaking-length']?.value;
-    const winding = figures['winding-length']?.value;
-    const front = figures['bare-front']?.value;
-    const back = figures['bare-back']?.value;
-    if (speaking !== undefined && winding !== undefined && front !== undefined && back !== undefined) {
-      const expected = speaking - front - back;
-      if (Math.abs(expected - winding) > lengthsAgreeWithin) {
-        items.push(
-          `${note.note}: the winding length is ${lengthInWords(winding, 'length', unit)}, but speaking length less bare ends is ${lengthInWords(expected, 'length', unit)}. Read them again.`,
-        );
-      }
-    }
-    return items;
-  });
+function contradictions(lines: readonly OrderNote[]): string[] {
+  return lines.flatMap(({ note }) =>
+    note.contradiction === undefined ? [] : [`${note.note}: ${note.contradiction}. Measure it again.`],
+  );
 }
 
 /** What was remarked of a wound note when it was read: a replaced string is no pattern for a new one. */
-function remarks({ observations }: Job, lines: readonly OrderLine[]): string[] {
+function remarks({ observations }: Job, lines: readonly OrderNote[]): string[] {
   return lines.flatMap(({ note }) =>
     observations.flatMap(({ thing, place, answer }) =>
       thing === 'remarks' && place.key === note.key && answer.is === 'known'
@@ -70,8 +47,8 @@ function remarks({ observations }: Job, lines: readonly OrderLine[]): string[] {
 }
 
 /** What the record cannot say yet, or has not said. Common practice of ordering, no source. */
-function makers(lines: readonly OrderLine[]): string[] {
-  const lacking = (is: (line: OrderLine) => boolean, words: string): string[] => {
+function makers(lines: readonly OrderNote[]): string[] {
+  const lacking = (is: (line: OrderNote) => boolean, words: string): string[] => {
     const own = lines.filter(is);
     return own.length === 0 ? [] : [`${words}: ${notesInWords(own)}.`];
   };
@@ -85,13 +62,12 @@ function makers(lines: readonly OrderLine[]): string[] {
       ({ note }) => note.figures['hitch-pin-diameter'] === undefined,
       'Hitch pin diameter not stated',
     ),
-    ...lacking(
-      ({ note }) => (note.strings ?? 0) > 1,
-      'Left and right string are ordered alike; say where they differ',
-    ),
     'Core round or hexagonal, and whether its ends are flattened under the winding: not stated.',
     'Winding wire: copper is assumed; say if it is bare or plated, or of another metal.',
-    'Length of core wire beyond the front termination, to the pin: not stated.',
+    ...lacking(
+      ({ note }) => note.figures['front-length'] === undefined,
+      'Length of core wire beyond the front termination not stated, as the front length was not read',
+    ),
   ];
 }
 

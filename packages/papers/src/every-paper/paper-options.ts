@@ -1,3 +1,4 @@
+import type { Orders } from '@becket/journal';
 import type { LengthUnit } from '../figures/lengths.ts';
 
 /** What a paper needs to know beside the job. */
@@ -10,4 +11,6 @@ export interface PaperOptions {
   readonly address?: string | undefined;
   /** Whether the entries under the seal are all there and unchanged; undefined when nobody has checked. */
   readonly isSealIntact?: boolean | undefined;
+  /** What was ordered for this job, and which checks are signed; for papers about orders. */
+  readonly orders?: Orders | undefined;
 }
