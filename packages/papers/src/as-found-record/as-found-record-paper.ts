@@ -7,6 +7,7 @@ import { compassCharts } from './compass-charts.ts';
 import { firstPage } from './first-page.ts';
 import { gapsAndChanges } from './gaps-and-changes.ts';
 import { instrumentsTable } from './instruments.ts';
+import { photosChapter } from './photos-chapter.ts';
 import { recordForMachines } from './record-for-machines.ts';
 import { sectionChapter, wholePianoChapter } from './section-chapter.ts';
 
@@ -37,6 +38,7 @@ export function asFoundRecordPaper(job: Job, options: PaperOptions): PageTree {
       notes.filter((note) => note.section === undefined),
       unit,
     ),
+    ...photosChapter(job, unit),
     ...gapsAndChanges(job, check, unit),
   ];
   return {

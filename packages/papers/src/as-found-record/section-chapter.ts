@@ -80,13 +80,16 @@ export function wholePianoChapter(job: Job, notes: readonly AsFoundNote[], unit:
   return blocks.length === 0 ? [] : [{ is: 'heading', level: 2, text: 'The piano as a whole' }, ...blocks];
 }
 
-interface Place {
+export interface Place {
   readonly key?: number | undefined;
   readonly string?: number | undefined;
   readonly section?: string | undefined;
 }
 
-function isInSection({ key, section: named }: Place, { section, firstKey, lastKey }: Section): boolean {
+export function isInSection(
+  { key, section: named }: Place,
+  { section, firstKey, lastKey }: Section,
+): boolean {
   if (named !== undefined) return named === section;
   return key !== undefined && firstKey <= key && key <= lastKey;
 }

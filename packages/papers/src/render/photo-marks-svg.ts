@@ -61,7 +61,7 @@ function shapeOf(mark: PrintedMark, frame: Frame): string {
   return stroke(light, weight + 2) + stroke(ink, weight);
 }
 
-/** Where the words of a mark begin to be placed: above a dot, beside the middle of a line. */
+/** Where the words of a mark stand: above a dot, at the tail of an arrow, over the middle of a length. */
 function wordsPlace(mark: PrintedMark, frame: Frame): PhotoPoint {
   if (mark.mark === 'label') {
     const { x, y } = placed(mark.at, frame);
@@ -69,6 +69,7 @@ function wordsPlace(mark: PrintedMark, frame: Frame): PhotoPoint {
   }
   const from = placed(mark.from, frame);
   const to = placed(mark.to, frame);
+  if (mark.mark === 'arrow') return { x: from.x, y: from.y + (to.y >= from.y ? -4 : textSize + 4) };
   return { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 - 6 };
 }
 

@@ -1,0 +1,54 @@
+import { isAsFoundFact, type Job } from '@becket/journal';
+import { printedPhoto } from '../every-paper/printed-photo.ts';
+import { counted } from '../every-paper/running-lines.ts';
+import type { LengthUnit } from '../figures/lengths.ts';
+import type { Block } from '../page-tree.ts';
+import { isInSection } from './section-chapter.ts';
+
+type Photo = Job['photos'][number];
+
+/** The photos of the piano as found, section by section: those that belong to a place or are marked. */
+export function photosChapter(job: Job, unit: LengthUnit): Block[] {
+  const asFound = job.photos.filter(isAsFoundFact);
+  const shown = asFound.filter((photo) => photo.marks.length > 0 || isPlaced(photo));
+  if (asFound.length === 0) return [];
+  const inSections = job.sections.map((section) => ({
+    title: `Photos of section ${section.section}`,
+    photos: shown.filter(({ place }) => isInSection(place, section)),
+  }));
+  const placed = new Set(inSections.flatMap(({ photos }) => photos));
+  const groups = [
+    ...inSections,
+    { title: 'Photos of no section', photos: shown.filter((photo) => !placed.has(photo)) },
+  ].filter(({ photos }) => photos.length > 0);
+  const others = asFound.length - shown.length;
+  return [
+    { is: 'page break' },
+    { is: 'heading', level: 2, text: 'Photos' },
+    {
+      is: 'paragraph',
+      tone: 'quiet',
+      text: [
+        'Each photo is named by the beginning of its digest, under which the job keeps it in full size. Marks were drawn on afterwards; the picture under them is as it was taken.',
+        ...(others === 0
+          ? []
+          : [
+              `${counted(others, 'further photo has', 'further photos have')} neither a place nor a mark; the job keeps ${others === 1 ? 'it' : 'them'}, and this paper does not show ${others === 1 ? 'it' : 'them'}.`,
+            ]),
+      ].join(' '),
+    },
+    ...groups.flatMap(({ title, photos }): Block[] => [
+      { is: 'heading', level: 3, text: title },
+      {
+        is: 'photos',
+        photos: [...photos].sort(alongTheCompass).map((photo) => printedPhoto(photo, unit)),
+      },
+    ]),
+  ];
+}
+
+const isPlaced = ({ place: { section, key, string, point } }: Photo): boolean =>
+  section !== undefined || key !== undefined || string !== undefined || point !== undefined;
+
+/** By note, those of no note first; of one note as they came. */
+const alongTheCompass = (a: Photo, b: Photo): number => (a.place.key ?? 0) - (b.place.key ?? 0);
