@@ -1,5 +1,5 @@
 import {
-  COMMON_UNCERTAINTIES,
+  analyseNote,
   carryingDiameter,
   inches,
   type KnownPull,
@@ -7,13 +7,12 @@ import {
   metres,
   millimetres,
   type NewtonMetres,
+  type NoteAnalysis,
   newtonMetres,
   newtons,
   pullOnPin,
-  type ScaleAnalysis,
 } from '@becket/core';
-import type { Job, StandingReading, stages } from '@becket/journal';
-import { scaleAsFound } from '../scale-as-found.ts';
+import { asFoundRecord, type Job, type StandingReading, type stages } from '@becket/journal';
 
 export type PinStage = (typeof stages)[number];
 
@@ -44,12 +43,11 @@ export function pinPulls(
   job: Job,
   stage: PinStage,
 ): (key: number, string: number | undefined) => StringPullFigure | undefined {
-  const analysis = analysed(job);
-  const notes = new Map(analysis.notes.map((note) => [note.key, note]));
+  const noteOf = analysedNotes(job);
   const diameterOf = pinDiameters(job, stage);
   const pitchOf = pitches(job, stage);
   return (key, string) => {
-    const note = notes.get(key);
+    const note = noteOf(key);
     if (note === undefined) return undefined;
     const pitch = pitchOf(key);
     const pin = diameterOf(key, string);
@@ -74,9 +72,18 @@ export function pinPulls(
   };
 }
 
-function analysed(job: Job): ScaleAnalysis {
-  // The quick look is 0.2 % low in tension, far less than friction does.
-  return scaleAsFound(job, { woundStrings: 'core formula', uncertainties: COMMON_UNCERTAINTIES }).analysis;
+/** Only the notes that are asked for: a few pins do not need the whole scale. */
+function analysedNotes(job: Job): (key: number) => NoteAnalysis | undefined {
+  const notes = new Map(asFoundRecord(job).scaleNotes.map((note) => [note.key, note]));
+  const analysed = new Map<number, NoteAnalysis>();
+  return (key) => {
+    const note = notes.get(key);
+    if (note === undefined) return undefined;
+    // The quick look is 0.2 % low in tension, far less than friction does.
+    const analysis = analysed.get(key) ?? analyseNote(note, { woundStrings: 'core formula' });
+    analysed.set(key, analysis);
+    return analysis;
+  };
 }
 
 interface PinDiameter {
