@@ -10,6 +10,7 @@ describe('readSettings()', () => {
       unit: 'mm',
       appearance: 'dark',
       isPlanShown: true,
+      isPlanShownAboveReadings: false,
     });
   });
 

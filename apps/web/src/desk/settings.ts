@@ -13,6 +13,8 @@ export interface Settings {
   readonly unit: LengthUnit;
   readonly appearance: Appearance;
   readonly isPlanShown: boolean;
+  /** The same where readings are typed and the plan would stand above them, as on a tablet held upright. */
+  readonly isPlanShownAboveReadings: boolean;
 }
 
 /** What stands on entries before anybody gave a name. */
@@ -27,6 +29,7 @@ export function readSettings(text: string | null, newDevice: string, isSmall = f
     appearance: 'as the device',
     // On a small screen the plan would stand before the work; it is a tap away.
     isPlanShown: !isSmall,
+    isPlanShownAboveReadings: false,
   };
   let kept: Partial<Record<keyof Settings, unknown>>;
   try {
@@ -34,6 +37,7 @@ export function readSettings(text: string | null, newDevice: string, isSmall = f
   } catch {
     return start;
   }
+  const isTrue = (value: unknown, otherwise: boolean) => (typeof value === 'boolean' ? value : otherwise);
   const words = (value: unknown, otherwise: string) =>
     typeof value === 'string' && value.length <= 200 ? value : otherwise;
   return {
@@ -41,7 +45,8 @@ export function readSettings(text: string | null, newDevice: string, isSmall = f
     device: words(kept.device, start.device) || start.device,
     unit: kept.unit === 'in' || kept.unit === 'mm' ? kept.unit : start.unit,
     appearance: appearances.find((one) => one === kept.appearance) ?? start.appearance,
-    isPlanShown: typeof kept.isPlanShown === 'boolean' ? kept.isPlanShown : start.isPlanShown,
+    isPlanShown: isTrue(kept.isPlanShown, start.isPlanShown),
+    isPlanShownAboveReadings: isTrue(kept.isPlanShownAboveReadings, start.isPlanShownAboveReadings),
   };
 }
 

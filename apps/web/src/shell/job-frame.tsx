@@ -5,6 +5,7 @@ import { hashOf, type TaskName, taskNames, tasks } from '../desk/route.ts';
 import { sentenceOf } from '../desk/sentence-of.ts';
 import { DeskContext } from '../desk/use-desk.ts';
 import { useDevice, useSettings } from '../desk/use-device.ts';
+import { useMedia } from '../desk/use-media.ts';
 import { go } from '../desk/use-route.ts';
 import { useObservable, useUnhurried } from '../parts/observable.ts';
 import { SafePlace } from '../parts/safe-place.tsx';
@@ -100,7 +101,7 @@ export function JobFrame({ job: id, task, part }: Props) {
           </nav>
         </section>
         <SafePlace sentenceOf={sentenceOf} resetOn={state.record}>
-          <MapPane onChoose={chooseNote} />
+          <MapPane onChoose={chooseNote} isOverReadings={task === 'record' && isTypedInto(part)} />
         </SafePlace>
         <main className="task" id="place" tabIndex={-1}>
           {problem !== undefined && (
@@ -141,9 +142,17 @@ function Task({ task, part }: { task: TaskName; part: string | undefined }) {
   }
 }
 
-function MapPane({ onChoose }: { onChoose: (key: number) => void }) {
+/** The parts of Record that are a sheet to type into. */
+const isTypedInto = (part: string | undefined) =>
+  part === undefined || part === 'readings' || part === 'strings';
+
+function MapPane({ onChoose, isOverReadings }: { onChoose: (key: number) => void; isOverReadings: boolean }) {
   const device = useDevice();
-  const { isPlanShown } = useSettings();
+  const settings = useSettings();
+  // As in look.css: on a wider screen the map stands beside the task.
+  const isAbove = useMedia('(max-width: 1179px)');
+  const setting = isAbove && isOverReadings ? 'isPlanShownAboveReadings' : 'isPlanShown';
+  const isPlanShown = settings[setting];
   return (
     <aside className="map" aria-label="Map of the piano">
       <div className="map-switch">
@@ -151,7 +160,7 @@ function MapPane({ onChoose }: { onChoose: (key: number) => void }) {
           type="button"
           className="button quiet"
           aria-expanded={isPlanShown}
-          onClick={() => device.settings.update({ isPlanShown: !isPlanShown })}
+          onClick={() => device.settings.update({ [setting]: !isPlanShown })}
         >
           {isPlanShown ? 'Hide the plan' : 'Show the plan'}
         </button>
