@@ -102,7 +102,7 @@ test('an instrument is described, and each string is read with it at its point',
     await page.getByRole('radio', { name: 'tenor', exact: true }).check({ force: true });
     await page.getByLabel('Instrument', { exact: true }).selectOption('micrometer 1');
     await page.getByLabel('Point').fill('near the bridge');
-    await page.getByLabel('Wire', { exact: true }).selectOption('cleaned');
+    await page.getByLabel('The wire is').selectOption('cleaned');
     const names = await page
       .locator('input[data-string]')
       .evaluateAll((all) => all.slice(0, 3).map((one) => one.getAttribute('data-string')!));

@@ -222,7 +222,7 @@ function RoundFields({
 }) {
   const { desk, job } = useDesk();
   return (
-    <div className="fields">
+    <div className="fields round-fields">
       <Field label="What is read">
         {(ids) => (
           <select
@@ -250,20 +250,20 @@ function RoundFields({
       </Field>
       <TextField
         label="Point"
-        hint="near the bridge, in the middle …; may stay empty"
+        hint="may stay empty"
         maxLength={120}
         words={pointsOf(job, round.quantity)}
         value={round.point}
         onChange={(point) => onChange({ ...round, point })}
       />
       <SelectField
-        label="Strings"
+        label="The strings are"
         value={round.strings}
         onChange={(strings) => onChange({ ...round, strings })}
         options={stringsChoices}
       />
       <SelectField
-        label="Wire"
+        label="The wire is"
         value={round.surface}
         onChange={(surface) => onChange({ ...round, surface })}
         options={surfaceChoices}
