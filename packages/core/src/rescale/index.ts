@@ -66,6 +66,18 @@ export {
   scaleSensitivity,
 } from './scale-sensitivity.ts';
 
+// Whether to change the scale at all, and what the break will sound like
+
+export { type BreakBeat, type BreakBeats, type BreakEvenness, breakBeats } from './break-beats.ts';
+export {
+  COMMON_LEAVE_ALONE_POLICY,
+  type InstrumentAge,
+  type LeaveAloneAdvice,
+  type LeaveAlonePolicy,
+  type LeaveAloneRule,
+  reasonsToLeaveAlone,
+} from './leave-alone.ts';
+
 // Which strings share a wire, and how long to cut it
 
 export {
