@@ -6,6 +6,7 @@ export { asFoundRecordPaper } from './as-found-record/as-found-record-paper.ts';
 export { bassStringOrderPaper } from './bass-string-order/bass-string-order-paper.ts';
 export { changeOrderPaper } from './change-order/change-order-paper.ts';
 export { type ChangeOrderTotals, changeOrderTotals } from './change-order/change-totals.ts';
+export { cutListPaper } from './cut-list/cut-list-paper.ts';
 export { estimatePaper } from './estimate/estimate-paper.ts';
 export type { PaperOptions } from './every-paper/paper-options.ts';
 export { placeInWords } from './every-paper/place-in-words.ts';
@@ -21,6 +22,7 @@ export type {
   TableColumn,
   TableRow,
 } from './page-tree.ts';
-
 // From a tree to CSV; PDF is behind '@becket/papers/pdf'
 export { renderCsv } from './render/csv.ts';
+export type { StringingFigures } from './stringing-sheets/stringing-figures.ts';
+export { stringingSheetsPaper } from './stringing-sheets/stringing-sheets-paper.ts';

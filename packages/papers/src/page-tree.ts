@@ -11,6 +11,8 @@ export interface PageTree {
   /** BCP 47 tag of the language the words are in. */
   readonly language: string;
   readonly orientation: 'portrait' | 'landscape';
+  /** 'large' for sheets that lie at the bench and are read at arm's length. */
+  readonly textSize?: 'large';
   readonly running: RunningLines;
   readonly blocks: readonly Block[];
   readonly machineTable: MachineTable;
@@ -36,6 +38,7 @@ export type Block =
   | Chart
   | Photos
   | AddressCode
+  | Drawing
   | SignatureLines
   | { readonly is: 'page break' };
 
@@ -84,6 +87,33 @@ export interface AddressCode {
 export interface SignatureLines {
   readonly is: 'signature lines';
   readonly names: readonly string[];
+}
+
+/** A drawing at true scale: millimetres of paper, from its upper left corner. It is never made smaller to fit. */
+export interface Drawing {
+  readonly is: 'drawing';
+  /** What it shows, in a sentence, for whoever cannot see it. */
+  readonly words: string;
+  readonly width_mm: number;
+  readonly height_mm: number;
+  readonly lines: readonly DrawnLine[];
+  readonly texts: readonly DrawnText[];
+}
+
+export interface DrawnLine {
+  readonly from_mm: readonly [x: number, y: number];
+  readonly to_mm: readonly [x: number, y: number];
+  readonly weight_mm: number;
+  readonly tone?: 'quiet';
+  readonly dashed?: true;
+}
+
+export interface DrawnText {
+  readonly at_mm: readonly [x: number, y: number];
+  readonly text: string;
+  readonly size_mm: number;
+  readonly anchor?: 'middle' | 'end';
+  readonly tone?: 'quiet';
 }
 
 export interface Table {

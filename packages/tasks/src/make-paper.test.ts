@@ -67,6 +67,8 @@ const firstColumns: Readonly<Record<PaperName, readonly string[]>> = {
   'appraisal-annex': ['key', 'note', 'string'],
   estimate: ['row', 'version', 'line_id'],
   'change-order': ['line', 'entry', 'noted_at'],
+  'stringing-sheets': ['wire', 'section', 'joined'],
+  'cut-list': ['wire', 'section', 'joined'],
   'as-found-record': ['key', 'note', 'section'],
   'bass-string-order': ['key', 'note', 'section'],
 };

@@ -5,17 +5,20 @@ import {
   asFoundRecordPaper,
   bassStringOrderPaper,
   changeOrderPaper,
+  cutListPaper,
   estimatePaper,
   type LengthUnit,
   type PageTree,
   type PaperOptions,
   type PaperSize,
   renderCsv,
+  stringingSheetsPaper,
 } from '@becket/papers';
 import type { PaperFonts } from '@becket/papers/pdf';
 import { type BlobStore, StoreUnavailable } from '@becket/store';
 import { appraisalFigures } from './appraise/appraisal-figures.ts';
 import { entriesOf, type TaskContext } from './context.ts';
+import { stringingFigures } from './order/stringing-figures.ts';
 
 const makers = {
   'appraisal-report': (job, options) => appraisalReportPaper(job, options, appraisalFigures(job)),
@@ -24,6 +27,8 @@ const makers = {
   'as-found-record': asFoundRecordPaper,
   'bass-string-order': bassStringOrderPaper,
   'change-order': changeOrderPaper,
+  'stringing-sheets': (job, options) => stringingSheetsPaper(job, options, stringingFigures(job)),
+  'cut-list': (job, options) => cutListPaper(job, options, stringingFigures(job)),
 } as const satisfies Record<string, (job: Job, options: PaperOptions) => PageTree>;
 
 /** Every paper by the name it is asked for. */

@@ -11,6 +11,7 @@ import type {
   TableColumn,
   TableRow,
 } from '../page-tree.ts';
+import { drawingContent } from './drawing-content.ts';
 import { fontFileNames, type PaperFonts } from './fonts.ts';
 import { type PhotoBytes, pdfImages, photosContent } from './photo-content.ts';
 
@@ -24,7 +25,7 @@ const quiet = '#595959';
 const rule = '#c8c8c8';
 const shade = '#efefef';
 const margins = { side: 40, top: 58, bottom: 56 };
-const tableTextSize = { portrait: 8.5, landscape: 8.5 } as const;
+const textSizes = { usual: { body: 9.5, table: 8.5 }, large: { body: 13, table: 14 } } as const;
 /** Left and right of a cell; less in a table of many columns. */
 const cellPadding = (columns: number): number => (columns > 16 ? 2 : 3);
 const factNameWidth = 130;
@@ -95,7 +96,12 @@ function documentOf(
     language: tree.language,
     info: { title: `${tree.title}: ${running.job}`, creationDate: madeAt, creator: 'Becket' },
     displayTitle: true,
-    defaultStyle: { font: 'paper', fontSize: 9.5, lineHeight: 1.2, color: ink },
+    defaultStyle: {
+      font: 'paper',
+      fontSize: textSizes[tree.textSize ?? 'usual'].body,
+      lineHeight: 1.2,
+      color: ink,
+    },
     header: {
       margin: [margins.side, 26, margins.side, 0],
       fontSize: 8,
@@ -213,7 +219,9 @@ function contentOf(
     case 'signature lines':
       return signatureOf(block.names, width);
     case 'table':
-      return tableOf(block, tree.orientation, width * (block.width ?? 1));
+      return tableOf(block, tree.textSize, width * (block.width ?? 1));
+    case 'drawing':
+      return drawingContent(block);
     case 'chart':
       return {
         stack: [
@@ -322,9 +330,9 @@ function signatureOf(names: readonly string[], width: number): Content {
   } as Content;
 }
 
-function tableOf(table: Table, orientation: PageTree['orientation'], width: number): Content {
+function tableOf(table: Table, textSize: PageTree['textSize'], width: number): Content {
   const { columns } = table;
-  const fontSize = tableTextSize[orientation];
+  const fontSize = textSizes[textSize ?? 'usual'].table;
   const shares = columns.reduce((sum, column) => sum + column.share, 0);
   const padding = cellPadding(columns.length);
   const room = width - columns.length * 2 * padding;

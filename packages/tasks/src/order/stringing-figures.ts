@@ -3,7 +3,7 @@ import type { Job } from '@becket/journal';
 import type { StringingFigures } from '@becket/papers';
 import { pinChoice } from '../appraise/pin-choice.ts';
 import { listedSizeName } from './item-words.ts';
-import { STARTING_ORDER_POLICY, type OrderPolicy } from './order-policy.ts';
+import { type OrderPolicy, STARTING_ORDER_POLICY } from './order-policy.ts';
 import { type OrderedLength, type OrderString, orderStrings } from './order-strings.ts';
 import { wireCuts } from './wire-cuts.ts';
 
@@ -21,15 +21,12 @@ export function stringingFigures(job: Job, policy: OrderPolicy = STARTING_ORDER_
       diameter,
       size: listedSizeName(diameter),
       cut,
-      remarks: strings.flatMap(notReadHere),
+      remarks: [...new Set(strings.flatMap(notReadHere))],
     })),
     wound: ordered.strings.filter(({ winding }) => winding === 'wound'),
     uncounted: uncounted.map((string) => ({
       ...string,
-      needs:
-        string.diameter === undefined
-          ? 'its diameter is not known'
-          : 'its speaking length is not known',
+      needs: string.diameter === undefined ? 'its diameter is not known' : 'its speaking length is not known',
     })),
     undescribed: ordered.undescribed,
     allowances: `Each pin: ${coils} coils, ${mm(becket_m)} becket, ${mm(waste_m)} cut off; a tied wire ${mm(tie_m)} for its loop (${policy.source}).`,
@@ -57,6 +54,6 @@ function notReadHere(string: OrderString): string[] {
   return parts.flatMap(([name, length]) =>
     length === undefined || length.from === 'as read' || length.from === 'chosen scale'
       ? []
-      : [`${name} of ${string.note}/${string.string}: ${length.from}`],
+      : [`${name}: ${length.from}`],
   );
 }

@@ -1,0 +1,12 @@
+import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
+import type { StringingString, StringingWire } from './stringing-figures.ts';
+
+/** 'C4 / 2': note, and string from the bass side. */
+export const stringWords = ({ note, string }: Pick<StringingString, 'note' | 'string'>): string =>
+  `${note} / ${string}`;
+
+/** '1.000 mm (0.0394 in): metric 1.000' */
+export function wireWords({ diameter, size }: StringingWire, unit: LengthUnit): string {
+  const words = lengthInWords(diameter, 'diameter', unit);
+  return size === '' ? words : `${words}: ${size}`;
+}
