@@ -1,10 +1,11 @@
 import type { Absence, ReadingQuantityName, Ulid } from '@becket/journal';
 import { useCallback, useDeferredValue, useEffect, useMemo, useRef } from 'react';
+import { flushSync } from 'react-dom';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Field } from '../../parts/field.tsx';
 import { useObservable, usePart } from '../../parts/observable.ts';
-import { cellOf, columnsFor, gridRows, keyAfter } from './grid.ts';
+import { cellAfter, cellOf, columnsFor, gridRows } from './grid.ts';
 import { GridRow } from './grid-row.tsx';
 import { GridTools, ordinals } from './grid-tools.tsx';
 import { inHandOf, instrumentInHand } from './instruments-state.ts';
@@ -101,14 +102,12 @@ export function GridPlace() {
   const goOn = useCallback(
     (key: number, quantity: ReadingQuantityName, direction: 1 | -1) => {
       const { order: enterOrder, round: taken } = view.get();
-      const next = keyAfter(latest.current.rows, {
-        key,
-        quantity,
-        direction,
-        order: enterOrder,
-        round: taken,
-      });
-      if (next !== undefined) cellAt(next, quantity)?.focus();
+      const from = { key, quantity, direction, order: enterOrder, round: taken };
+      const next = cellAfter(latest.current.rows, from);
+      if (next === undefined) return;
+      // On a small screen only one column is there to go to.
+      if (next.quantity !== quantity) flushSync(() => view.update({ column: next.quantity }));
+      cellAt(next.key, next.quantity)?.focus();
     },
     [view],
   );

@@ -1,8 +1,17 @@
-import { asFoundRecord, foldJob } from '@becket/journal';
+import { asFoundRecord, foldJob, type ReadingQuantityName } from '@becket/journal';
 import { recordReadings } from '@becket/tasks';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { testContext, testJob } from '../../testing/test-job.ts';
-import { columnsFor, type EnterOrder, gridRows, keyAfter, progressOf, stringColumns } from './grid.ts';
+import {
+  type CellPlace,
+  cellAfter,
+  columnsFor,
+  type EnterOrder,
+  enterOrders,
+  gridRows,
+  progressOf,
+  stringColumns,
+} from './grid.ts';
 import { questionsOf } from './questions.ts';
 
 async function recordWith(lengths_mm: Readonly<Record<number, number>> = {}) {
@@ -28,24 +37,64 @@ test('a section shows the columns that its strings have', async () => {
   expect(names(notes.filter(({ key }) => key <= 26))).not.toContain('wire-diameter');
 });
 
-test('Enter goes up the column in the chosen order, past notes that the quantity does not belong to', async () => {
+describe('Enter', async () => {
   const { notes } = await recordWith({ 41: 610 });
   const rows = gridRows(notes, stringColumns, ({ entry }) => entry);
   const from = (
     key: number,
     order: EnterOrder,
     direction: 1 | -1 = 1,
-    quantity = 'speaking-length' as const,
-  ) => keyAfter(rows, { key, quantity, direction, order, round: 1 });
-  expect(from(40, 'next')).toBe(41);
-  expect(from(40, 'next-open')).toBe(42);
-  expect(from(40, 'every-third')).toBe(43);
-  expect(from(40, 'octave')).toBe(52);
-  expect(from(88, 'next')).toBeUndefined();
-  expect(from(40, 'next', -1)).toBe(39);
-  expect(
-    keyAfter(rows, { key: 26, quantity: 'core-diameter', direction: 1, order: 'next', round: 1 }),
-  ).toBeUndefined();
+    quantity: ReadingQuantityName = 'speaking-length',
+  ) => {
+    const next = cellAfter(rows, { key, quantity, direction, order, round: 1 });
+    return next && `${next.quantity} ${next.key}`;
+  };
+
+  test.each([
+    ['next', 41, 39],
+    ['next-open', 42, 39],
+    ['section', 41, 39],
+    ['every-second', 42, 38],
+    ['every-third', 43, 37],
+    ['every-fourth', 44, 36],
+    ['octave', 52, 28],
+  ] as const)('goes on in the order %s, and back in it', (order, up, down) => {
+    expect(from(40, order)).toBe(`speaking-length ${up}`);
+    expect(from(40, order, -1)).toBe(`speaking-length ${down}`);
+  });
+
+  test('stays in the column, and at its end where it is', () => {
+    for (const order of ['next', 'next-open', 'every-third', 'octave'] as const) {
+      expect(from(88, order)).toBeUndefined();
+      expect(from(1, order, -1)).toBeUndefined();
+    }
+    expect(from(26, 'next', 1, 'core-diameter')).toBeUndefined();
+    expect(from(26, 'next')).toBe('speaking-length 27');
+  });
+
+  test('takes a section column by column before the next section', () => {
+    expect(from(26, 'section', 1, 'core-diameter')).toBe('over-all-diameter 1');
+    expect(from(26, 'section', 1, 'bare-back')).toBe('wire-diameter 27');
+    expect(from(27, 'section', -1, 'wire-diameter')).toBe('bare-back 26');
+    expect(from(88, 'section')).toBeUndefined();
+  });
+
+  test.each(Object.keys(enterOrders) as EnterOrder[])(
+    'in the order %s it comes to an end, and to no cell twice',
+    (order) => {
+      const seen = new Set<string>();
+      let at: CellPlace | undefined = { key: 1, quantity: 'core-diameter' };
+      while (at !== undefined) {
+        const name = `${at.quantity} ${at.key}`;
+        expect(seen).not.toContain(name);
+        seen.add(name);
+        at = cellAfter(rows, { ...at, direction: 1, order, round: 1 });
+      }
+      // A section at a time passes every cell that is needed; the others pass their column.
+      if (order === 'section') expect(seen.size).toBe(26 * 5 + 62 * 2);
+      if (order === 'next') expect(seen.size).toBe(26);
+    },
+  );
 });
 
 test('progress counts what is needed and what is there', async () => {

@@ -127,33 +127,66 @@ export function cellOf(
 export const enterOrders = {
   next: 'the next note',
   'next-open': 'the next note without a value',
+  section: 'the next note, a section at a time',
+  'every-second': 'every second note',
   'every-third': 'every third note',
+  'every-fourth': 'every fourth note',
   octave: 'the same note an octave up',
 } as const;
 export type EnterOrder = keyof typeof enterOrders;
 
-interface From {
+const strides: Partial<Record<EnterOrder, number>> = {
+  'every-second': 2,
+  'every-third': 3,
+  'every-fourth': 4,
+  octave: 12,
+};
+
+export interface CellPlace {
   readonly key: number;
   readonly quantity: ReadingQuantityName;
+}
+
+interface From extends CellPlace {
   readonly direction: 1 | -1;
   readonly order: EnterOrder;
   /** Which reading of each string is being taken, counted from 1. */
   readonly round: number;
 }
 
-/** The key whose cell comes after this one in the column, among those where the quantity belongs; undefined at the end. */
-export function keyAfter(
-  rows: readonly GridRow[],
-  { key, quantity, direction, order, round }: From,
-): number | undefined {
+/**
+ * The cell that comes after this one, among those where the quantity belongs; undefined at the end. All orders stay in
+ * the column; a section at a time goes on to the next column when the section is through.
+ */
+export function cellAfter(rows: readonly GridRow[], from: From): CellPlace | undefined {
+  const { key, quantity, direction, order, round } = from;
+  if (order === 'section') {
+    const cells = cellsBySection(rows);
+    const here = cells.findIndex((one) => one.key === key && one.quantity === quantity);
+    return here === -1 ? undefined : cells[here + direction];
+  }
   const isOpen = (cell: GridCell) => cell.readings.length < round && cell.absence === undefined;
-  const stride = order === 'every-third' ? 3 : order === 'octave' ? 12 : 1;
+  const stride = strides[order] ?? 1;
   const open = rows.filter((row) => {
     const cell = row.cells.find((one) => one.quantity === quantity);
     return cell?.applies === true && (order !== 'next-open' || row.key === key || isOpen(cell));
   });
   const beyond = open.filter((row) => (direction > 0 ? row.key >= key + stride : row.key <= key - stride));
-  return (direction > 0 ? beyond[0] : beyond.at(-1))?.key;
+  const next = direction > 0 ? beyond[0] : beyond.at(-1);
+  return next && { key: next.key, quantity };
+}
+
+/** Every cell that applies: section after section, in each column after column, in each note after note. */
+function cellsBySection(rows: readonly GridRow[]): CellPlace[] {
+  const cells: CellPlace[] = [];
+  const starts = rows.flatMap(({ beginsSection }, index) => (beginsSection || index === 0 ? [index] : []));
+  starts.forEach((start, index) => {
+    const section = rows.slice(start, starts[index + 1]);
+    section[0]?.cells.forEach(({ quantity }, place) => {
+      for (const { key, cells: own } of section) if (own[place]?.applies) cells.push({ key, quantity });
+    });
+  });
+  return cells;
 }
 
 /** How much of the record is there: cells that are needed, and those of them that have a value or an answer. */
