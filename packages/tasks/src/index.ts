@@ -280,11 +280,11 @@ export {
   type ShiftOffered,
   type WireToCut,
 } from './scale/loops-and-cuts.ts';
+export { type NudgedWire, nudgedNote } from './scale/nudge-note.ts';
 export {
   type Emphasis,
   emphases,
   keptRules,
-  PLAN_STEPS,
   type PlannedScale,
   type PlannedScales,
   type PlanRules,

@@ -1,9 +1,9 @@
 import {
-  bestPreparedScale,
   COMMON_RESCALE_RULES,
   COMMON_RESCALE_WEIGHTS,
   COMMON_SHOP_POLICY,
   COMMON_WINDING_WIRES,
+  type FrontAnswer,
   latticeDiameters,
   METRIC_WIRE_SIZES,
   type Metres,
@@ -11,8 +11,10 @@ import {
   noteName,
   prepareScale,
   type RescaleWeights,
+  reasonsToLeaveAlone,
   rescaleNotes,
   type ScaleNote,
+  scaleFront,
   strengthTableNamed,
   US_WIRE_SIZES,
 } from '@becket/core';
@@ -43,6 +45,9 @@ export interface PlanRules {
   readonly evenInharmonicity: Emphasis;
   readonly fewSizeChanges: Emphasis;
   readonly fewTiedStrings: Emphasis;
+  /** When the piano was made, and whether somebody says that it is historic; undefined where it is not known. */
+  readonly year?: number | undefined;
+  readonly isHistoric?: boolean | undefined;
   /** Notes whose string is fixed. */
   readonly pinned: readonly ProposedNote[];
 }
@@ -76,6 +81,10 @@ export interface PlannedScale {
   readonly inharmonicityUnevenness: number;
   /** Whether it is proved that nothing better exists under the same weights. */
   readonly isProved: boolean;
+  /** Load of all strings less what was found [N]. */
+  readonly loadChange_n: number;
+  /** Why the scale may better be left as it is than get this one; each a sentence. */
+  readonly reasonsAgainst: readonly string[];
 }
 
 export type PlannedScales =
@@ -93,25 +102,21 @@ export type PlannedScales =
       readonly lastKey: number;
     };
 
-/** How much what was found counts against smoothness, from nearly everything to nothing. */
-const KEEPING = [100, 12, 4, 1.5, 0.5, 0.12, 0] as const;
-export const PLAN_STEPS = KEEPING.length + 1;
-
 /**
- * Several scales of one piano, each the best under its own weight for what was found.
+ * Several scales of one piano, from the one nearest to what was found to the smoothest: see `scaleFront`.
  *
  * The break share of a plain string hardly depends on its size: length and pitch decide it. Where what was found lies beyond
  * a limit already, a note need only be no worse than that, and this is said.
  *
  * @param notes   the scale that was found, in whole sizes
  * @param rules   weights, limits, wires, pins
- * @param onStep  is told how many of `PLAN_STEPS` are done
+ * @param onStep  is told how far it is
  * Throws: RangeError when there is no note or no such table.
  */
 export function planScales(
   notes: readonly ScaleNote[],
   rules: PlanRules,
-  onStep: (done: number) => void = () => {},
+  onStep: (done: number, of: number) => void = () => {},
 ): PlannedScales {
   const strengthTable = strengthTableNamed(rules.strengthTable);
   const weights = weightsOf(rules);
@@ -129,22 +134,31 @@ export function planScales(
       loads: rules.highestLoad_n === undefined ? [] : [{ of: 'all', highest: newtons(rules.highestLoad_n) }],
     },
   });
-  onStep(1);
-  const answers: PlannedScale[] = [];
-  for (const [index, keeping] of KEEPING.entries()) {
-    const answer = bestPreparedScale(prepared, {
-      ...weights,
-      tensionFromFound: weights.tensionFromFound * keeping,
-      changedNote: weights.changedNote * keeping,
-    });
-    if (!answer.feasible) {
-      const { reason, firstKey, lastKey } = answer.clash;
-      return { is: 'clash', sentence: inNoteNames(reason), firstKey, lastKey };
-    }
-    answers.push(planned(answer, notes.length));
-    onStep(index + 2);
+  onStep(0, 1);
+  const steps = scaleFront(prepared);
+  let step = steps.next();
+  while (!step.done) {
+    onStep(step.value.solved, step.value.of);
+    step = steps.next();
   }
-  return { is: 'planned', answers: named(withoutTwins(answers)), eased: easedSentences(toChoose, rules) };
+  const front = step.value;
+  if (!front.feasible) {
+    const { reason, firstKey, lastKey } = front.clash;
+    return { is: 'clash', sentence: inNoteNames(reason), firstKey, lastKey };
+  }
+  const { year, isHistoric } = rules;
+  return {
+    is: 'planned',
+    answers: named(
+      front.answers.map((answer) => ({
+        ...planned(answer, notes.length),
+        reasonsAgainst: reasonsToLeaveAlone(prepared, answer.answer, { year, isHistoric }).map(
+          ({ sentence }) => sentence,
+        ),
+      })),
+    ),
+    eased: easedSentences(toChoose, rules),
+  };
 }
 
 /** Weights and limits of a plan as a proposal keeps them. */
@@ -266,10 +280,7 @@ function catalogueOf(notes: readonly ScaleNote[], rules: PlanRules) {
   };
 }
 
-function planned(
-  answer: Extract<ReturnType<typeof bestPreparedScale>, { feasible: true }>,
-  count: number,
-): PlannedScale {
+function planned({ answer, loadChange }: FrontAnswer, count: number): Omit<PlannedScale, 'reasonsAgainst'> {
   const { parts } = answer;
   const perBend = (sum: number) => Math.sqrt(sum / Math.max(1, count - 2));
   return {
@@ -284,12 +295,8 @@ function planned(
     tensionUnevenness: perBend(parts.tensionBend),
     inharmonicityUnevenness: perBend(parts.inharmonicityBend),
     isProved: answer.proof.isOptimal,
+    loadChange_n: loadChange,
   };
-}
-
-function withoutTwins(answers: readonly PlannedScale[]): PlannedScale[] {
-  const sizes = ({ notes }: PlannedScale) => JSON.stringify(notes.map(({ from: _, ...note }) => note));
-  return answers.filter((answer, index) => index === 0 || sizes(answer) !== sizes(answers[index - 1]!));
 }
 
 function named(answers: readonly PlannedScale[]): PlannedScale[] {

@@ -12,10 +12,14 @@ const HearPlace = lazy(() => import('./hear-place.tsx').then(({ HearPlace: place
 const LoopsPlace = lazy(() =>
   import('./loops-place.tsx').then(({ LoopsPlace: place }) => ({ default: place })),
 );
+const ProposePlace = lazy(() =>
+  import('./propose-place.tsx').then(({ ProposePlace: place }) => ({ default: place })),
+);
 
 /** The parts of Scale: name in the address, words on the screen; in the order of the work. */
 const parts = {
   'as-found': 'As found',
+  propose: 'Propose',
   compare: 'Compare',
   hear: 'Hear',
   loops: 'Loops and cuts',
@@ -49,6 +53,8 @@ function Part({ name }: { name: PartName }) {
   switch (name) {
     case 'as-found':
       return <AsFoundPlace />;
+    case 'propose':
+      return <ProposePlace />;
     case 'compare':
       return <ComparePlace />;
     case 'hear':

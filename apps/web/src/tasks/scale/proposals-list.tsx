@@ -1,0 +1,103 @@
+import { chooseScale, staleSentence, withdrawEntry } from '@becket/tasks';
+import { useState } from 'react';
+import { hashOf } from '../../desk/route.ts';
+import { useDesk } from '../../desk/use-desk.ts';
+import { FormSheet } from '../../parts/form-sheet.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { ChosenLine } from './compare-place.tsx';
+import { pairOf } from './compare-state.ts';
+
+/** Every scale that may be strung, and the choice of one. */
+export function Proposals() {
+  const { desk, job } = useDesk();
+  const [asked, setAsked] = useState<{ what: 'choose' | 'withdraw'; scale: string; name: string }>();
+  const scales = [
+    { entry: 'as found', name: 'as found', stale: undefined },
+    ...job.proposals.map((proposal) => ({
+      entry: proposal.entry,
+      name: proposal.name,
+      stale: staleSentence(job, proposal),
+    })),
+  ];
+  return (
+    <section aria-labelledby="proposals">
+      <h3 id="proposals">Scales of this job</h3>
+      <ChosenLine />
+      <ul className="proposals">
+        {scales.map(({ entry, name, stale }) => (
+          <li key={entry}>
+            <strong>{name}</strong>
+            {stale !== undefined && <p className="warn">▲ {stale}</p>}
+            <div className="button-row">
+              <button
+                type="button"
+                className="button"
+                onClick={() => setAsked({ what: 'choose', scale: entry, name })}
+              >
+                Choose “{name}”
+              </button>
+              {entry !== 'as found' && (
+                <>
+                  <a
+                    className="button"
+                    href={hashOf({ place: 'job', job: desk.id, task: 'scale', part: 'compare' })}
+                    onClick={() => pairOf(desk.id).set({ before: 'as found', after: entry })}
+                  >
+                    Compare
+                  </a>
+                  <button
+                    type="button"
+                    className="button quiet"
+                    onClick={() => setAsked({ what: 'withdraw', scale: entry, name })}
+                  >
+                    Withdraw
+                  </button>
+                </>
+              )}
+            </div>
+          </li>
+        ))}
+      </ul>
+      {asked !== undefined && <WithReason {...asked} onClose={() => setAsked(undefined)} />}
+    </section>
+  );
+}
+
+interface WithReasonProps {
+  readonly what: 'choose' | 'withdraw';
+  readonly scale: string;
+  readonly name: string;
+  readonly onClose: () => void;
+}
+
+function WithReason({ what, scale, name, onClose }: WithReasonProps) {
+  const { desk } = useDesk();
+  const [reason, setReason] = useState('');
+  const words = what === 'choose' ? `String “${name}”` : `Withdraw “${name}”`;
+  async function keep(): Promise<void> {
+    const done = await desk.run<unknown>((context, id) =>
+      what === 'choose'
+        ? chooseScale(context, id, { scale, reason })
+        : withdrawEntry(context, id, scale, reason.trim()),
+    );
+    if (done !== undefined) onClose();
+  }
+  return (
+    <FormSheet
+      title={words}
+      keep={what === 'choose' ? 'Choose it' : 'Withdraw it'}
+      canKeep={reason.trim() !== ''}
+      onKeep={() => void keep()}
+      onClose={onClose}
+    >
+      <TextField
+        label="Why"
+        hint="For whoever asks later."
+        value={reason}
+        rows={3}
+        maxLength={500}
+        onChange={setReason}
+      />
+    </FormSheet>
+  );
+}

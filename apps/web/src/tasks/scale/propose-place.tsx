@@ -1,0 +1,489 @@
+import {
+  METRIC_WIRE_SIZES,
+  noteName,
+  PUBLISHED_STRENGTH_TABLES,
+  scaleFindings,
+  US_WIRE_SIZES,
+} from '@becket/core';
+import { proposedScaleNotes } from '@becket/journal';
+import {
+  comparedScales,
+  type Emphasis,
+  emphases,
+  type InferredWireSizes,
+  keptRules,
+  type NudgedWire,
+  type PlanRules,
+  proposeScale,
+  tidiedScale,
+} from '@becket/tasks';
+import { useEffect, useMemo, useState } from 'react';
+import { hashOf } from '../../desk/route.ts';
+import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { go } from '../../desk/use-route.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { useObservable } from '../../parts/observable.ts';
+import { SelectField } from '../../parts/select-field.tsx';
+import { TableFrame } from '../../parts/table-frame.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { inferSizesAway } from '../../worker/sizes-away.ts';
+import { comparisonCharts, pairOf, summarySentences } from './compare-state.ts';
+import { ComparisonChart } from './comparison-chart.tsx';
+import { Proposals } from './proposals-list.tsx';
+import {
+  analysedDraft,
+  type Draft,
+  draftOf,
+  isShown,
+  nudged,
+  type ProposeState,
+  pinnedWords,
+  proposeStateOf,
+  sensitivityLines,
+  typedPercent,
+} from './propose-state.ts';
+import { stringText } from './scale-words.ts';
+import { TradeOffPlot } from './trade-off-plot.tsx';
+import { useFigures } from './use-analysed.ts';
+
+/** Another scale than the one that was found: computed, changed by hand, and kept. */
+export function ProposePlace() {
+  const { desk, job, record } = useDesk();
+  const state = proposeStateOf(desk.id);
+  const rules = useObservable(state.rules);
+  const planning = useObservable(state.planning);
+  const draft = useObservable(state.draft);
+  const sizes = useInferredSizes();
+  const tidied = useMemo(
+    () => (sizes.is === 'there' ? tidiedScale(job, sizes.sizes, rules.wires) : undefined),
+    [job, sizes, rules.wires],
+  );
+
+  if (job.piano === undefined || record.scaleNotes.length === 0) {
+    return (
+      <>
+        <h2>Propose</h2>
+        <p>
+          No string can be computed yet.{' '}
+          <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>Enter readings in Record.</a>
+        </p>
+      </>
+    );
+  }
+  const shown =
+    planning.is === 'planned' ? planning.answers.find((answer) => isShown(answer, draft)) : undefined;
+  const isBusy = planning.is === 'beginning' || planning.is === 'step';
+  return (
+    <>
+      <h2>Propose</h2>
+      <Advice />
+      <Rules state={state} rules={rules} />
+      <div className="button-row">
+        <button
+          type="button"
+          className="button strong"
+          disabled={tidied === undefined || isBusy}
+          onClick={() =>
+            tidied &&
+            state.start(proposedScaleNotes(job, { name: 'tidied', notes: tidied }).notes, job.piano?.year)
+          }
+        >
+          Compute scales
+        </button>
+        {isBusy && (
+          <button type="button" className="button" onClick={state.stop}>
+            Stop
+          </button>
+        )}
+        <button
+          type="button"
+          className="button"
+          disabled={tidied === undefined}
+          onClick={() => tidied && state.draft.set({ from: 'as found, in whole sizes', notes: tidied })}
+        >
+          Start by hand from as found
+        </button>
+      </div>
+      <div role="status">
+        {sizes.is === 'on the way' && <p>Finding the sizes that the old wire most probably had …</p>}
+        {planning.is === 'beginning' && <p>Working out what each note may have …</p>}
+        {planning.is === 'step' && (
+          <p>
+            <progress max={planning.of} value={planning.done} /> {planning.done} of {planning.of} steps
+          </p>
+        )}
+        {planning.is === 'stopped' && <p>Stopped. Nothing was changed.</p>}
+      </div>
+      {planning.is === 'clash' && (
+        <p role="alert" className="notice bad">
+          ▲ {planning.sentence}
+        </p>
+      )}
+      {planning.is === 'failed' && (
+        <p role="alert" className="notice bad">
+          ▲ {planning.sentence}
+        </p>
+      )}
+      {planning.is === 'planned' && (
+        <>
+          {planning.eased.length > 0 && (
+            <ul className="notice">
+              {planning.eased.map((sentence) => (
+                <li key={sentence}>{sentence}</li>
+              ))}
+            </ul>
+          )}
+          <TradeOffPlot
+            answers={planning.answers}
+            shown={shown}
+            onChoose={(answer) => state.draft.set(draftOf(answer))}
+          />
+          {shown !== undefined && shown.reasonsAgainst.length > 0 && (
+            <section className="notice" aria-labelledby="reasons-against">
+              <h3 id="reasons-against">Before you choose “{shown.name}”</h3>
+              <ul>
+                {shown.reasonsAgainst.map((sentence) => (
+                  <li key={sentence}>{sentence}</li>
+                ))}
+              </ul>
+            </section>
+          )}
+        </>
+      )}
+      {draft !== undefined && <DraftInHand state={state} draft={draft} rules={rules} />}
+      <Proposals />
+    </>
+  );
+}
+
+type Sizes =
+  | { readonly is: 'on the way' }
+  | { readonly is: 'there'; readonly sizes: InferredWireSizes | undefined };
+
+function useInferredSizes(): Sizes {
+  const { job } = useDesk();
+  const [answered, setAnswered] = useState<{ of: typeof job; sizes: InferredWireSizes | undefined }>();
+  useEffect(() => inferSizesAway(job, undefined, (sizes) => setAnswered({ of: job, sizes })), [job]);
+  return useMemo(
+    () => (answered?.of === job ? { is: 'there', sizes: answered.sizes } : { is: 'on the way' }),
+    [answered, job],
+  );
+}
+
+/** When to leave a scale alone, said before anything is computed. */
+function Advice() {
+  const { job } = useDesk();
+  const found = useFigures(job, 'as found');
+  const beyond = useMemo(
+    () => scaleFindings(found.analysis).filter(({ weight }) => weight === 'beyond a limit').length,
+    [found],
+  );
+  return (
+    <div className="notice">
+      <p>
+        {beyond === 0
+          ? 'Nothing of the scale as found lies beyond the shop’s limits. Leaving it alone is the first answer: it keeps the instrument as it was made, and needs no proof.'
+          : `${beyond} ${beyond === 1 ? 'finding lies' : 'findings lie'} beyond the shop’s limits. Whether new sizes help with that is seen below; some of it, such as short speaking lengths, no wire mends.`}
+      </p>
+      <p className="faint">
+        An instrument of historic worth, a fresh scale by a maker that is known, or a soundboard that would
+        have to bear more than it did: leave the scale as it is and ask a specialist.
+      </p>
+    </div>
+  );
+}
+
+function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
+  const set = (part: Partial<PlanRules>) => state.rules.update(part);
+  const emphasis = (
+    label: string,
+    name: 'evenTension' | 'evenInharmonicity' | 'fewSizeChanges' | 'fewTiedStrings',
+  ) => (
+    <Choice<Emphasis>
+      label={label}
+      value={rules[name]}
+      onChange={(value) => set({ [name]: value })}
+      options={(Object.keys(emphases) as Emphasis[]).map((value) => ({ value, words: value }))}
+    />
+  );
+  return (
+    <details className="plan-rules">
+      <summary className="button">What counts, and what no scale may break</summary>
+      <h3>What counts</h3>
+      {emphasis('Tension even from note to note', 'evenTension')}
+      {emphasis('Inharmonicity even from note to note', 'evenInharmonicity')}
+      {emphasis('Few changes of size', 'fewSizeChanges')}
+      {emphasis('Few tied strings', 'fewTiedStrings')}
+      <h3>Limits</h3>
+      <p className="faint">
+        They start from common practice, are the shop’s own, and are not physics. Break loads are by the table
+        chosen here; real wire usually tests stronger.
+      </p>
+      <div className="fields">
+        <SelectField
+          label="Break load by"
+          value={rules.strengthTable}
+          onChange={(strengthTable) => set({ strengthTable })}
+          options={PUBLISHED_STRENGTH_TABLES.map(({ name }) => ({ value: name, words: name }))}
+        />
+        <PercentField
+          label="Highest share of the break load (%)"
+          value={rules.highestBreakShare}
+          onChange={(highestBreakShare) => set({ highestBreakShare })}
+        />
+        <PercentField
+          label="Lowest share, plain strings (%)"
+          value={rules.lowestBreakSharePlain}
+          onChange={(lowestBreakSharePlain) => set({ lowestBreakSharePlain })}
+        />
+        <PercentField
+          label="Lowest share, wound strings (%)"
+          value={rules.lowestBreakShareWound}
+          onChange={(lowestBreakShareWound) => set({ lowestBreakShareWound })}
+        />
+        <PercentField
+          label="Tension may leave as found by (%)"
+          value={rules.tensionRange}
+          onChange={(tensionRange) => set({ tensionRange })}
+        />
+        <SelectField
+          label="A size serves at least"
+          value={String(rules.minimumRun)}
+          onChange={(minimumRun) => set({ minimumRun: Number(minimumRun) })}
+          options={['1', '2', '3', '4', '5', '6'].map((value) => ({
+            value,
+            words: value === '1' ? '1 note' : `${value} notes in a row`,
+          }))}
+        />
+      </div>
+      <Choice<PlanRules['wires']>
+        label="Wire to choose from"
+        value={rules.wires}
+        onChange={(wires) => set({ wires })}
+        options={[
+          { value: 'US', words: US_WIRE_SIZES.name },
+          { value: 'metric', words: METRIC_WIRE_SIZES.name },
+        ]}
+      />
+      <Choice
+        label="Is this instrument of historic worth?"
+        value={rules.isHistoric === undefined ? 'unsaid' : rules.isHistoric ? 'yes' : 'no'}
+        onChange={(value) => set({ isHistoric: value === 'unsaid' ? undefined : value === 'yes' })}
+        options={[
+          { value: 'unsaid', words: 'by its year' },
+          { value: 'yes', words: 'yes' },
+          { value: 'no', words: 'no' },
+        ]}
+      />
+      <Choice
+        label="Wound strings"
+        value={rules.woundToo ? 'anew' : 'keep'}
+        onChange={(value) => set({ woundToo: value === 'anew' })}
+        options={[
+          { value: 'keep', words: 'keep as found' },
+          { value: 'anew', words: 'choose anew' },
+        ]}
+      />
+    </details>
+  );
+}
+
+interface PercentProps {
+  readonly label: string;
+  readonly value: number;
+  readonly onChange: (share: number) => void;
+}
+
+function PercentField({ label, value, onChange }: PercentProps) {
+  const [text, setText] = useState(String(Math.round(value * 1000) / 10));
+  return (
+    <TextField
+      label={label}
+      isNumber
+      maxLength={6}
+      value={text}
+      problem={typedPercent(text) === undefined ? 'A number between 0 and 100 is needed.' : undefined}
+      onChange={(next) => {
+        setText(next);
+        const share = typedPercent(next);
+        if (share !== undefined) onChange(share);
+      }}
+    />
+  );
+}
+
+interface DraftProps {
+  readonly state: ProposeState;
+  readonly draft: Draft;
+  readonly rules: PlanRules;
+}
+
+function DraftInHand({ state, draft, rules }: DraftProps) {
+  const { desk, job } = useDesk();
+  const { unit } = useSettings();
+  const [selected, select] = useSelectedKey();
+  const found = useFigures(job, 'as found');
+  const scale = useMemo(() => analysedDraft(job, draft), [job, draft]);
+  const comparison = useMemo(() => comparedScales(job, found, scale), [job, found, scale]);
+  const [chart] = useMemo(() => comparisonCharts(found, scale, unit), [found, scale, unit]);
+  const [name, setName] = useState('');
+
+  async function keep(): Promise<void> {
+    const kept = await desk.run((context, id) =>
+      proposeScale(context, id, {
+        name,
+        notes: draft.notes,
+        ...keptRules(rules),
+        strengthTable: rules.strengthTable,
+      }),
+    );
+    if (kept === undefined) return;
+    pairOf(desk.id).set({ before: 'as found', after: kept.entry });
+    state.draft.set(undefined);
+    go({ place: 'job', job: desk.id, task: 'scale', part: 'compare' });
+  }
+
+  return (
+    <section aria-labelledby="draft">
+      <h3 id="draft">Draft, from “{draft.from}”</h3>
+      <ul className="summary">
+        {summarySentences(comparison, found, scale, unit).map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+      <ComparisonChart
+        {...chart!}
+        firstKey={job.piano!.firstKey}
+        lastKey={job.piano!.lastKey}
+        sections={job.sections}
+        selected={selected}
+        onSelect={select}
+      />
+      <NoteInHand state={state} draft={draft} rules={rules} comparison={comparison} />
+      <form
+        className="row-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void keep();
+        }}
+      >
+        <TextField
+          label="Name of this proposal"
+          hint="As you will look for it: smoother tenor."
+          value={name}
+          maxLength={60}
+          onChange={setName}
+        />
+        <button type="submit" className="button strong" disabled={name.trim() === ''}>
+          Keep this as a proposal
+        </button>
+        <button type="button" className="button quiet" onClick={() => state.draft.set(undefined)}>
+          Put the draft away
+        </button>
+      </form>
+    </section>
+  );
+}
+
+interface NoteProps extends DraftProps {
+  readonly comparison: ReturnType<typeof comparedScales>;
+}
+
+/** The note that is looked at: its wire a size up or down, and what that does at once. */
+function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
+  const { unit } = useSettings();
+  const [selected] = useSelectedKey();
+  const pinned = useObservable(state.pinned);
+  const both = comparison.notes.find(({ key }) => key === selected);
+  const note = draft.notes.find(({ key }) => key === selected);
+  const lines = useMemo(
+    () => (both?.after === undefined ? [] : sensitivityLines(both.after.note)),
+    [both?.after],
+  );
+  if (selected === undefined || note === undefined || both?.after === undefined)
+    return (
+      <p className="faint">Choose a note, on the chart or on the map, to change it. {pinnedWords(pinned)}</p>
+    );
+  const wires: readonly [NudgedWire, string][] =
+    note.winding === 'plain'
+      ? [['plain', 'Wire']]
+      : [
+          ['core', 'Core'],
+          ['winding', 'Outer winding'],
+        ];
+  const { before, after } = both;
+  const nudge = (wire: NudgedWire, by: 1 | -1) =>
+    state.draft.set(nudged(draft, selected, wire, by, rules.wires));
+  return (
+    <section aria-label={`${noteName(selected)} in the draft`} className="note-in-hand">
+      <h4>{noteName(selected)}</h4>
+      <p role="status">
+        <strong>{stringText(after.note.string, unit)}</strong>
+        {before !== undefined && (
+          <span className="faint"> (as found {stringText(before.note.string, unit)})</span>
+        )}
+        <br />
+        {after.tension.toFixed(0)} N{before !== undefined && ` (${before.tension.toFixed(0)} N)`},{' '}
+        {(after.breakShare * 100).toFixed(0)} % of the break load
+        {before !== undefined && ` (${(before.breakShare * 100).toFixed(0)} %)`}, B ={' '}
+        {after.inharmonicity.toExponential(2)}
+        {before !== undefined && ` (${before.inharmonicity.toExponential(2)})`}
+      </p>
+      {wires.map(([wire, words]) => (
+        <div key={wire} className="button-row">
+          <span className="nudge-words">{words}</span>
+          <button type="button" className="button" onClick={() => nudge(wire, -1)}>
+            one size thinner
+          </button>
+          <button type="button" className="button" onClick={() => nudge(wire, 1)}>
+            one size thicker
+          </button>
+        </div>
+      ))}
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={pinned.has(selected)}
+          onChange={(event) => {
+            const next = new Set(pinned);
+            if (event.target.checked) next.add(selected);
+            else next.delete(selected);
+            state.pinned.set(next);
+          }}
+        />
+        Pin {noteName(selected)} as it is here
+      </label>
+      <p className="faint">{pinnedWords(pinned)}</p>
+      <TableFrame label={`What a small slip does to ${noteName(selected)}`}>
+        <table className="table">
+          <caption>What a small slip does to this note</caption>
+          <thead>
+            <tr>
+              <th scope="col">slip</th>
+              <th scope="col" className="number">
+                tension
+              </th>
+              <th scope="col" className="number">
+                of the break load
+              </th>
+              <th scope="col" className="number">
+                B
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {lines.map(({ change, tension, share, b }) => (
+              <tr key={change}>
+                <th scope="row">{change}</th>
+                <td className="number">{tension}</td>
+                <td className="number">{share}</td>
+                <td className="number">{b}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </TableFrame>
+    </section>
+  );
+}

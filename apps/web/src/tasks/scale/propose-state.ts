@@ -1,0 +1,157 @@
+import { analyseScale, noteName, type ScaleNote, scaleSensitivity } from '@becket/core';
+import { type Job, type ProposedNote, proposedScaleNotes } from '@becket/journal';
+import {
+  type AnalysedScale,
+  type NudgedWire,
+  nudgedNote,
+  type PlannedScale,
+  type PlanRules,
+  STARTING_PLAN_RULES,
+  type WireLatticeName,
+} from '@becket/tasks';
+import { type Observable, observable } from '../../parts/observable.ts';
+import { type PlanAnswer, planAway } from '../../worker/plan-away.ts';
+
+/** A scale that is being made and is not kept yet. */
+export interface Draft {
+  /** What it started from. */
+  readonly from: string;
+  readonly notes: readonly ProposedNote[];
+}
+
+export type Planning =
+  | { readonly is: 'idle' }
+  | { readonly is: 'beginning' }
+  | { readonly is: 'stopped' }
+  | PlanAnswer;
+
+/** What is being made of one job's scale, kept while the program is open. */
+export interface ProposeState {
+  readonly rules: Observable<PlanRules>;
+  readonly planning: Observable<Planning>;
+  readonly draft: Observable<Draft | undefined>;
+  readonly pinned: Observable<ReadonlySet<number>>;
+  /** Plans scales from what was found in whole sizes, on a piano made in that year. */
+  start(notes: readonly ScaleNote[], year: number | undefined): void;
+  stop(): void;
+}
+
+export function proposeState(away: typeof planAway = planAway): ProposeState {
+  const rules = observable<PlanRules>(STARTING_PLAN_RULES);
+  const planning = observable<Planning>({ is: 'idle' });
+  const draft = observable<Draft | undefined>(undefined);
+  const pinned = observable<ReadonlySet<number>>(new Set());
+  let end: (() => void) | undefined;
+  return {
+    rules,
+    planning,
+    draft,
+    pinned,
+    start(notes, year) {
+      end?.();
+      planning.set({ is: 'beginning' });
+      const pins = draft.get()?.notes.filter(({ key }) => pinned.get().has(key)) ?? [];
+      end = away({ notes, rules: { ...rules.get(), year, pinned: pins } }, (answer) => {
+        planning.set(answer);
+        if (answer.is === 'planned') {
+          // The middle of the way, for a start: neither the old scale nor the furthest from it.
+          const middle = answer.answers[Math.floor((answer.answers.length - 1) / 2)];
+          if (middle !== undefined) draft.set(draftOf(middle));
+        }
+      });
+    },
+    stop() {
+      end?.();
+      end = undefined;
+      planning.set({ is: 'stopped' });
+    },
+  };
+}
+
+const states = new Map<string, ProposeState>();
+export function proposeStateOf(job: string): ProposeState {
+  const known = states.get(job) ?? proposeState();
+  states.set(job, known);
+  return known;
+}
+
+export const draftOf = ({ name, notes }: PlannedScale): Draft => ({ from: name, notes });
+
+/** Whether an answer is what the draft shows. */
+export const isShown = (answer: PlannedScale, draft: Draft | undefined): boolean =>
+  draft !== undefined && draft.notes === answer.notes;
+
+/** The draft with one wire of one note a size up or down. */
+export function nudged(
+  draft: Draft,
+  key: number,
+  wire: NudgedWire,
+  by: 1 | -1,
+  wires: WireLatticeName,
+): Draft {
+  const note = draft.notes.find((one) => one.key === key);
+  const next = note === undefined ? undefined : nudgedNote(note, { wire, by, wires });
+  if (next === undefined) return draft;
+  return { ...draft, notes: draft.notes.map((one) => (one.key === key ? next : one)) };
+}
+
+/** The draft as a scale with its figures. */
+export function analysedDraft(job: Job, { notes, from }: Draft): AnalysedScale {
+  const scale = proposedScaleNotes(job, { name: 'draft', notes });
+  return {
+    ...scale,
+    name: `draft from “${from}”`,
+    analysis: analyseScale(scale.notes, { uncertainties: 'left out' }),
+  };
+}
+
+/** What a slip of the rule or of the micrometer would do to one note, in words. */
+export function sensitivityLines(
+  note: ScaleNote,
+): { change: string; tension: string; share: string; b: string }[] {
+  const [sensitivity] = scaleSensitivity([note]);
+  if (sensitivity === undefined) return [];
+  const { speakingLength, wireDiameter, windingDiameter } = sensitivity;
+  const rows = [
+    ['speaking length ± 0.5 mm', speakingLength],
+    [note.string.kind === 'plain' ? 'wire ± 5 µm' : 'core ± 5 µm', wireDiameter],
+    ['windings ± 5 µm', windingDiameter],
+  ] as const;
+  return rows.flatMap(([change, ways]) => {
+    if (ways === undefined) return [];
+    const largest = (of: (one: typeof ways.more) => number) =>
+      Math.max(Math.abs(of(ways.more)), Math.abs(of(ways.less)));
+    return [
+      {
+        change,
+        tension: `± ${largest(({ tension }) => tension).toFixed(1)} N`,
+        share: `± ${(largest(({ breakShare }) => breakShare) * 100).toFixed(1)} points`,
+        b: `± ${(largest(({ inharmonicityShare }) => inharmonicityShare) * 100).toFixed(1)} %`,
+      },
+    ];
+  });
+}
+
+/** What one answer comes to, in one line. */
+export function answerWords({
+  changedNotes,
+  tensionUnevenness,
+  sizeChanges,
+  tiedStrings,
+}: PlannedScale): string {
+  return `${changedNotes} ${changedNotes === 1 ? 'note' : 'notes'} changed, tension uneven by ${(tensionUnevenness * 100).toFixed(1)} %, ${sizeChanges} size changes, ${tiedStrings} tied`;
+}
+
+/** A limit typed as a percentage; undefined while it is not one. */
+export function typedPercent(text: string): number | undefined {
+  const value = Number(text.trim().replace(',', '.').replace('%', ''));
+  return text.trim() !== '' && Number.isFinite(value) && value > 0 && value < 100 ? value / 100 : undefined;
+}
+
+export const pinnedWords = (pinned: ReadonlySet<number>): string =>
+  pinned.size === 0
+    ? 'No note is pinned.'
+    : `Pinned: ${[...pinned]
+        .sort((a, b) => a - b)
+        .map(noteName)
+        .join(', ')}. Compute again to fit the others to them.`;
