@@ -57,6 +57,16 @@ describe('appraisalReportPaper()', () => {
     );
   });
 
+  it('shows the photos by the numbers that the text names, and says which are gone', () => {
+    const photos = ({ blocks }: PageTree) =>
+      blocks.flatMap((block) => (block.is === 'photos' ? block.photos.map(({ title }) => title) : []));
+    expect(photos(tree)).toEqual(['Photo 1: bridge from above', 'Photo 2: old shim in the board']);
+    const job = appraisedJob();
+    const gone = appraisalReportPaper({ ...job, photos: job.photos.slice(1) }, options);
+    expect(photos(gone)).toEqual(['Photo 2: old shim in the board']);
+    expect(JSON.stringify(gone)).toContain('No longer with the job: photo 1.');
+  });
+
   it('keeps sound, not to be seen, not looked at and does not apply apart', () => {
     const unseen = itemsUnder(tree, 'What we could not see');
     expect(unseen[0]).toBe('Layers of the pin block parting (whole piano): the plate covers it.');

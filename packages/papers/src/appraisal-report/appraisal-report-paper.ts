@@ -55,7 +55,7 @@ export function appraisalReportPaper(
     { is: 'heading', level: 2, text: 'What happens next' },
     { is: 'list', marks: 'dots', items: whatHappensNext(job) },
     cautions,
-    ...photosOfReport(job, address !== undefined),
+    ...photosOfReport(job, options.firstUnit),
     ...(address === undefined
       ? []
       : [{ is: 'address code', address, text: 'The job behind this report, with its photos:' } as const]),

@@ -1,8 +1,10 @@
 import { type Job, type SurveyThing, surveyThings } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
+import { printedPhoto } from '../every-paper/printed-photo.ts';
 import { counted } from '../every-paper/running-lines.ts';
 import { dayInWords } from '../figures/dates.ts';
-import type { Block, Table, TableRow } from '../page-tree.ts';
+import type { LengthUnit } from '../figures/lengths.ts';
+import type { Block, PrintedPhoto, Table, TableRow } from '../page-tree.ts';
 import type { AppraisalFigures } from './appraisal-figures.ts';
 import {
   gravityInPlainWords,
@@ -143,35 +145,30 @@ export function whatWeCouldNotSee(job: Job): Block[] {
   ];
 }
 
-/** The photos that the report names, each with where it was taken. */
-export function photosOfReport(job: Job, hasCode: boolean): Block[] {
+/** The photos that the report names, by their number, each with where it was taken. */
+export function photosOfReport(job: Job, unit: LengthUnit): Block[] {
   const numbers = numberedPhotos(job);
   if (numbers.size === 0) return [];
-  const rows = [...numbers].map(([digest, number]): TableRow => {
+  const gone: number[] = [];
+  const photos = [...numbers].flatMap(([digest, number]): PrintedPhoto[] => {
     const photo = job.photos.find((one) => one.digest === digest);
-    return {
-      cells: [
-        String(number),
-        photo?.shows ?? { absent: photo === undefined ? 'no longer with the job' : 'not said' },
-        photo === undefined ? '' : placeInWords(photo.place),
-      ],
-    };
+    if (photo === undefined) {
+      gone.push(number);
+      return [];
+    }
+    const { title, ...rest } = printedPhoto(photo, unit);
+    return [{ ...rest, title: `Photo ${number}: ${title}`, lines: [placeInWords(photo.place)] }];
   });
   return [
     { is: 'heading', level: 2, text: 'The photos' },
-    {
-      is: 'paragraph',
-      text: `The photos are kept with the job; ask for them${hasCode ? ', or open it by the code below' : ''}.`,
-    },
-    {
-      is: 'table',
-      width: 0.8,
-      columns: [
-        { heading: 'photo', align: 'right', share: 40 },
-        { heading: 'what it shows', align: 'left', share: 220 },
-        { heading: 'where', align: 'left', share: 160 },
-      ],
-      rows,
-    },
+    ...(gone.length === 0
+      ? []
+      : [
+          {
+            is: 'paragraph',
+            text: `No longer with the job: ${gone.length === 1 ? 'photo' : 'photos'} ${inARow(gone.map(String))}.`,
+          } as const,
+        ]),
+    ...(photos.length === 0 ? [] : [{ is: 'photos', photos } as const]),
   ];
 }

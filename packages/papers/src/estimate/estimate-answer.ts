@@ -12,20 +12,30 @@ export function answerBlocks(
 ): Block[] {
   return [
     { is: 'heading', level: 2, text: 'Your answer' },
-    ...(answer === undefined ? toBeAnswered(estimate, totals) : [answered(estimate, answer)]),
+    ...(answer === undefined ? toBeAnswered(estimate, totals) : [answered(estimate, totals, answer)]),
   ];
 }
 
-function answered({ version, lines }: MadeEstimate, answer: EstimateAnswer): Block {
+function answered(estimate: MadeEstimate, totals: EstimateTotals, answer: EstimateAnswer): Block {
+  const { version, lines, currency } = estimate;
   const { name, on, note, conditionalLines } = answer;
   const isAccepted = answer.answer === 'accepted';
   const conditional = lines.filter(({ ifFound }) => ifFound !== undefined);
   const agreed = conditional.filter(({ id }) => conditionalLines.includes(id));
+  const { high } = estimateTotals({
+    ...estimate,
+    lines: lines.filter(({ ifFound, id }) => ifFound === undefined || conditionalLines.includes(id)),
+  });
   return {
     is: 'box',
     tone: 'seal',
     title: `Version ${version} was ${isAccepted ? 'accepted' : 'declined'} by ${name} on ${dayInWords(on)}`,
     texts: [
+      ...(isAccepted
+        ? [
+            `Agreed is ${inMoney(totals.firm.gross, currency)}, tax included${agreed.length === 0 ? '' : `; with what was agreed in advance up to ${inMoney(high, currency)}`}.`,
+          ]
+        : []),
       ...(isAccepted && conditional.length > 0
         ? [
             agreed.length === 0

@@ -76,7 +76,9 @@ describe('estimatePaper()', () => {
     expect(ticksOf(accepted)).toEqual([]);
     const box = boxOf(accepted, 'seal')!;
     expect(box.title).toBe('Version 1 was accepted by Ines Okafor on 6 May 2026');
-    expect(box.texts).toEqual([
+    // 1563.70 + 158.67 = 1722.37, of which 1542.37 at 19 %: 293.0503; 1722.37 + 293.05 + 12.60 = 2028.02
+    expect(box.texts.map(plain)).toEqual([
+      'Agreed is EUR 1,839.20, tax included; with what was agreed in advance up to EUR 2,028.02.',
       'Agreed in advance, if it is found: Shim the board anew. The rest is asked for first.',
       '“Please before the autumn term.”',
     ]);
