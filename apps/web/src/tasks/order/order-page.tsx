@@ -1,17 +1,13 @@
 import type { Absence, AsFoundNote, ReadingQuantityName } from '@becket/journal';
-import type { PaperFormat, PaperName } from '@becket/tasks';
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { hashOf } from '../../desk/route.ts';
-import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
-import { useDevice, useSettings } from '../../desk/use-device.ts';
-import { Choice } from '../../parts/choice.tsx';
+import { useSettings } from '../../desk/use-device.ts';
 import { type LengthUnit, lengthNumber } from '../../parts/length-text.ts';
-import { saveFile } from '../../parts/save-file.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { lengthKindOf } from '../../piano/length-kind.ts';
+import { Papers } from '../../piano/papers.tsx';
 import { bassStrings } from './bass-strings.ts';
-import { fetchPaper } from './papers.ts';
 
 const orderColumns: readonly { readonly quantity: ReadingQuantityName; readonly short: string }[] = [
   { quantity: 'core-diameter', short: 'core' },
@@ -98,7 +94,15 @@ export function OrderPage() {
           </>
         )}
       </section>
-      <Papers hasBass={bass.notes.length > 0} />
+      <Papers
+        offers={[
+          ...(bass.notes.length > 0
+            ? [{ paper: 'bass-string-order', words: 'Bass string order' } as const]
+            : []),
+          { paper: 'as-found-record', words: 'As-found record' },
+          ...(job.damages.length > 0 ? [{ paper: 'change-order', words: 'Change order' } as const] : []),
+        ]}
+      />
       <section className="not-yet">
         <h2>Not there yet</h2>
         <ul>
@@ -116,62 +120,4 @@ function cellWords(note: AsFoundNote, quantity: ReadingQuantityName, unit: Lengt
   const absence: Absence | undefined = note.absences[quantity];
   if (absence !== undefined && absence !== 'unknown') return absence;
   return note.needed.includes(quantity) ? <span className="warn">{absence ?? 'missing'}</span> : '';
-}
-
-function Papers({ hasBass }: { hasBass: boolean }) {
-  const { desk } = useDesk();
-  const { exchange } = useDevice();
-  const { unit } = useSettings();
-  const [size, setSize] = useState<'A4' | 'Letter'>('A4');
-  const [isMaking, setMaking] = useState(false);
-  const [said, setSaid] = useState<{ is: 'good' | 'bad'; sentence: string }>();
-
-  async function fetchIt(paper: PaperName, format: PaperFormat): Promise<void> {
-    setMaking(true);
-    setSaid(undefined);
-    try {
-      const { content, fileName } = await fetchPaper(exchange, desk.id, { paper, format, size, units: unit });
-      saveFile(content, fileName);
-      setSaid({ is: 'good', sentence: `${fileName} is among your downloads.` });
-    } catch (error) {
-      setSaid({ is: 'bad', sentence: sentenceOf(error) });
-    } finally {
-      setMaking(false);
-    }
-  }
-
-  const button = (paper: PaperName, format: PaperFormat, words: string) => (
-    <button type="button" className="button" disabled={isMaking} onClick={() => void fetchIt(paper, format)}>
-      {words}
-    </button>
-  );
-  return (
-    <section aria-labelledby="papers">
-      <h2 id="papers">Papers</h2>
-      <Choice
-        label="Paper size"
-        value={size}
-        onChange={setSize}
-        options={[
-          { value: 'A4', words: 'A4' },
-          { value: 'Letter', words: 'Letter' },
-        ]}
-      />
-      <div className="button-row">
-        {hasBass && (
-          <>
-            {button('bass-string-order', 'pdf', 'Bass string order, PDF')}
-            {button('bass-string-order', 'csv', 'Bass string order, CSV')}
-          </>
-        )}
-        {button('as-found-record', 'pdf', 'As-found record, PDF')}
-        {button('as-found-record', 'csv', 'As-found record, CSV')}
-      </div>
-      <p aria-live="polite" className={said?.is === 'bad' ? 'warn' : undefined}>
-        {isMaking
-          ? 'The paper is being made …'
-          : said && (said.is === 'bad' ? `▲ ${said.sentence}` : said.sentence)}
-      </p>
-    </section>
-  );
 }

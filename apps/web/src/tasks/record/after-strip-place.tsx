@@ -7,6 +7,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useObservable } from '../../parts/observable.ts';
+import { Papers } from '../../piano/papers.tsx';
 import { type DamageForm, damageOf, moneyText, newDamageForm } from './after-strip-state.ts';
 import { printPart } from './print-part.ts';
 import './record-parts.css';
@@ -122,6 +123,9 @@ export function AfterStripPlace() {
         </button>
       </form>
       <ChangeOrder />
+      {job.damages.length > 0 && (
+        <Papers level={3} offers={[{ paper: 'change-order', words: 'Change order' }]} />
+      )}
     </section>
   );
 }

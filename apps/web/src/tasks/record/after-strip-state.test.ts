@@ -14,6 +14,7 @@ describe('minorUnitsOf()', () => {
     ['450', 'EUR', 45000],
     ['19,99', 'EUR', 1999],
     ['450', 'JPY', 450],
+    ['450', 'HUF', 45_000],
     ['1.234', 'KWD', 1234],
     ['', 'EUR', undefined],
   ])('%j in %s is %j minor units', (typed, currency, minor) => {

@@ -1,4 +1,4 @@
-import { parseNote } from '@becket/core';
+import { currencyDigits, parseNote } from '@becket/core';
 import type { damageGravities } from '@becket/journal';
 import type { DamageToRecord } from '@becket/tasks';
 import { readTypedNumber } from '../../parts/typed-number.ts';
@@ -31,13 +31,10 @@ export const newDamageForm = (currency = 'EUR'): DamageForm => ({
   photo: '',
 });
 
-/** Digits after the point that a currency is counted in: 2 for EUR, 0 for JPY (ISO 4217, as the browser knows it). */
+/** Digits after the point that a currency is counted in, as its papers are set: 2 for EUR, 0 for JPY. */
 function digitsOf(currency: string): number {
   try {
-    return (
-      new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ??
-      2
-    );
+    return currencyDigits(currency);
   } catch {
     throw new RangeError(
       `Cannot keep the price: a currency of three letters such as EUR is needed, '${currency}' was found. Correct it.`,
