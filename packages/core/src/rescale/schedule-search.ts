@@ -96,8 +96,8 @@ export function cheapestSchedule(
 /** The search with its table of costs, for those who need more than the cheapest schedule. */
 export class ScheduleSearch {
   private readonly longest: number;
-  /** Run states of a pair: run 1 … longest, and odd or even where ties cost. */
-  private readonly states: number;
+  /** Run states of a pair by its upper note: run 1 … longest, and odd or even where plain strings may be tied. */
+  private readonly statesAt: readonly number[];
   private readonly isOddKept: boolean;
   /** [note] least that the notes after it can cost by themselves. */
   private readonly restOwn: Float64Array;
@@ -108,7 +108,9 @@ export class ScheduleSearch {
   ) {
     this.longest = Math.max(...rules.minimumRun);
     this.isOddKept = rules.tiedString > 0;
-    this.states = this.longest * (this.isOddKept ? 2 : 1);
+    this.statesAt = stages.map(({ kind }) =>
+      kind.includes(PLAIN) ? this.longest * (this.isOddKept ? 2 : 1) : rules.minimumRun[WOUND],
+    );
     this.restOwn = new Float64Array(stages.length);
     for (let note = stages.length - 2; note >= 0; note -= 1) {
       const { own } = stages[note + 1]!;
@@ -117,21 +119,21 @@ export class ScheduleSearch {
     }
   }
 
-  /** `costs`, where given, is filled with the least cost of every state, note by note; see `transition` for its order. */
+  /** `costs`, where given, is filled with the least cost of every state, note by note. */
   cheapest(costs?: Float64Array[]): FoundSchedule | NoSchedule {
-    const { stages, states, scope } = this;
+    const { stages, statesAt, scope } = this;
     const below = scope.below ?? Number.POSITIVE_INFINITY;
     const first = stages[0]!;
-    let cost = new Float64Array(first.count * states).fill(Number.POSITIVE_INFINITY);
+    let cost = new Float64Array(first.count * statesAt[0]!).fill(Number.POSITIVE_INFINITY);
     for (let b = 0; b < first.count; b += 1) {
       const run = scope.isStartOpen ? this.runOf(first, b) : 1;
-      cost[b * states + this.state(run, this.isOdd(first, b, 0))] = first.own[b]!;
+      cost[b * statesAt[0]! + this.state(run, this.isOdd(first, b, 0))] = first.own[b]!;
     }
     if (first.count === 0) return { endsAt: 0 };
     costs?.push(cost);
     const cameFrom: Int32Array[] = [];
     for (let note = 1; note < stages.length; note += 1) {
-      const size = stages[note]!.count * stages[note - 1]!.count * states;
+      const size = stages[note]!.count * stages[note - 1]!.count * statesAt[note]!;
       const next = new Float64Array(size).fill(Number.POSITIVE_INFINITY);
       const from = new Int32Array(size);
       const isReached = this.step(note, cost, next, from, below - this.restOwn[note]!);
@@ -164,7 +166,8 @@ export class ScheduleSearch {
     from: Int32Array,
     below: number,
   ): boolean {
-    const { stages, states, longest, rules } = this;
+    const { stages, longest, rules } = this;
+    const [statesIn, statesOut] = [this.statesAt[note - 1]!, this.statesAt[note]!];
     const before = stages[note - 2];
     const middle = stages[note - 1]!;
     const here = stages[note]!;
@@ -172,26 +175,27 @@ export class ScheduleSearch {
     const { tensionBend, inharmonicityBend } = before === undefined ? NO_BEND : middle;
     const tensionA = before?.logTension ?? ZERO;
     const inharmonicityA = before?.logInharmonicity ?? ZERO;
-    // One list of sources for a change, and one for each run state that the same size may lead to.
-    const lists = Array.from({ length: states + 1 }, () => new SourceList(countA * states));
+    // One list of sources for each run state that the same size may lead to, and one for a change.
+    const changing = Math.max(statesIn, statesOut);
+    const lists = Array.from({ length: changing + 1 }, () => new SourceList(countA * statesIn));
     let isReached = false;
 
     for (let b = 0; b < middle.count; b += 1) {
-      const base = b * countA * states;
+      const base = b * countA * statesIn;
       const run = this.runOf(middle, b);
       const isPlain = middle.kind[b] === PLAIN;
       for (const list of lists) list.clear();
       let isAny = false;
       for (let a = 0; a < countA; a += 1) {
-        for (let state = 0; state < states; state += 1) {
-          const source = base + a * states + state;
+        for (let state = 0; state < statesIn; state += 1) {
+          const source = base + a * statesIn + state;
           const sum = cost[source]!;
           if (sum >= below) continue;
           isAny = true;
           const runSoFar = (state % longest) + 1;
           const odd = state >= longest ? 1 : 0;
           const tie = isPlain ? odd * rules.tiedString : 0;
-          if (runSoFar >= run) lists[states]!.add(source, a, sum + tie);
+          if (runSoFar >= run) lists[changing]!.add(source, a, sum + tie);
           const goesOnOdd = isPlain ? ((here.beginsSection ? 0 : odd) + here.strings) % 2 : 0;
           const goesOn = this.state(Math.min(runSoFar + 1, run), goesOnOdd);
           lists[goesOn]!.add(source, a, sum + (here.beginsSection ? tie : 0));
@@ -208,7 +212,7 @@ export class ScheduleSearch {
         const own = here.own[c]! + (relation === SIZE_CHANGE ? rules.sizeChange : 0);
         const evenTension = doubleTension - here.logTension[c]!;
         const evenInharmonicity = doubleInharmonicity - here.logInharmonicity[c]!;
-        const [firstList, lastList] = relation === SAME_SIZE ? [0, states - 1] : [states, states];
+        const [firstList, lastList] = relation === SAME_SIZE ? [0, statesOut - 1] : [changing, changing];
         for (let which = firstList; which <= lastList; which += 1) {
           const list = lists[which]!;
           let best = below - own;
@@ -227,7 +231,7 @@ export class ScheduleSearch {
           }
           if (bestSource < 0) continue;
           const state = relation === SAME_SIZE ? which : this.state(1, this.isOdd(here, c, 0));
-          const target = (c * middle.count + b) * states + state;
+          const target = (c * middle.count + b) * statesOut + state;
           next[target] = best + own;
           from[target] = bestSource;
           isReached = true;
@@ -265,59 +269,77 @@ export class ScheduleSearch {
 
   /** What ending in a state at the last note adds: a tied string, or Infinity where its run is too short. */
   endCost(index: number): number {
-    const { stages, states, longest, rules } = this;
+    const { stages, longest, rules } = this;
     const last = stages.length - 1;
     const candidate = this.candidateOf(index, last);
-    const state = index % states;
+    const state = index % this.statesAt[last]!;
     if (this.scope.isEndOpen) return 0;
     if ((state % longest) + 1 < this.runOf(stages[last]!, candidate)) return Number.POSITIVE_INFINITY;
     return state >= longest && stages[last]!.kind[candidate] === PLAIN ? rules.tiedString : 0;
   }
 
-  /** What a step from a state at the note before to one at `note` costs; Infinity where it is no step. */
-  transition(note: number, from: number, to: number): number {
-    const { stages, states, longest, rules } = this;
+  /**
+   * Every step that leads to a state at `note`, with what it costs, the note's own cost included. Only sources whose place in
+   * `costs` is below `most` are looked at.
+   */
+  eachStepTo(
+    note: number,
+    to: number,
+    costs: Float64Array,
+    most: number,
+    visit: (source: number, cost: number) => void,
+  ): void {
+    const { stages, longest, rules } = this;
+    const [statesIn, statesOut] = [this.statesAt[note - 1]!, this.statesAt[note]!];
     const [before, middle, here] = [stages[note - 2], stages[note - 1]!, stages[note]!];
-    const b = this.candidateOf(from, note - 1);
+    const b = Math.floor(to / statesOut) % middle.count;
     const c = this.candidateOf(to, note);
-    if (Math.floor(to / states) % middle.count !== b) return Number.POSITIVE_INFINITY;
     const relation = relationOf(middle, b, here, c, rules);
-    if (relation === FORBIDDEN) return Number.POSITIVE_INFINITY;
-    const runSoFar = ((from % states) % longest) + 1;
-    const odd = from % states >= longest ? 1 : 0;
+    if (relation === FORBIDDEN) return;
+    const target = to % statesOut;
     const isPlain = middle.kind[b] === PLAIN;
     const run = this.runOf(middle, b);
-    const tie = isPlain ? odd * rules.tiedString : 0;
-    let cost = here.own[c]!;
-    let state: number;
-    if (relation === SAME_SIZE) {
-      const goesOnOdd = isPlain ? ((here.beginsSection ? 0 : odd) + here.strings) % 2 : 0;
-      state = this.state(Math.min(runSoFar + 1, run), goesOnOdd);
-      if (here.beginsSection) cost += tie;
-    } else {
-      if (runSoFar < run) return Number.POSITIVE_INFINITY;
-      state = this.state(1, this.isOdd(here, c, 0));
-      cost += tie + (relation === SIZE_CHANGE ? rules.sizeChange : 0);
+    const own = here.own[c]! + (relation === SIZE_CHANGE ? rules.sizeChange : 0);
+    const countA = before?.count ?? 1;
+    for (let a = 0; a < countA; a += 1) {
+      let bend = -1; // not worked out yet: few sources come so far
+      for (let state = 0; state < statesIn; state += 1) {
+        const source = (b * countA + a) * statesIn + state;
+        if (!(costs[source]! < most)) continue;
+        const runSoFar = (state % longest) + 1;
+        const odd = state >= longest ? 1 : 0;
+        const isTied = isPlain && odd === 1;
+        let cost = own;
+        if (relation === SAME_SIZE) {
+          const goesOnOdd = isPlain ? ((here.beginsSection ? 0 : odd) + here.strings) % 2 : 0;
+          if (target !== this.state(Math.min(runSoFar + 1, run), goesOnOdd)) continue;
+          if (isTied && here.beginsSection) cost += rules.tiedString;
+        } else {
+          if (runSoFar < run || target !== this.state(1, this.isOdd(here, c, 0))) continue;
+          if (isTied) cost += rules.tiedString;
+        }
+        if (bend < 0) bend = before === undefined ? 0 : this.bend(before, a, middle, b, here, c);
+        visit(source, cost + bend);
+      }
     }
-    if (state !== to % states) return Number.POSITIVE_INFINITY;
-    if (before === undefined) return cost;
-    const a = Math.floor(from / states) % before.count;
-    const bendT = before.logTension[a]! - 2 * middle.logTension[b]! + here.logTension[c]!;
-    const bendB = before.logInharmonicity[a]! - 2 * middle.logInharmonicity[b]! + here.logInharmonicity[c]!;
-    return cost + middle.tensionBend * bendT ** 2 + middle.inharmonicityBend * bendB ** 2;
   }
 
-  /** States at the note before that may lead to a state at `note`: its own pair's states. */
-  *sourcesOf(note: number, to: number): Generator<number> {
-    const { stages, states } = this;
-    const b = Math.floor(to / states) % stages[note - 1]!.count;
-    const countA = stages[note - 2]?.count ?? 1;
-    for (let source = b * countA * states; source < (b + 1) * countA * states; source += 1) yield source;
+  private bend(
+    before: SearchStage,
+    a: number,
+    middle: SearchStage,
+    b: number,
+    here: SearchStage,
+    c: number,
+  ): number {
+    const bendT = before.logTension[a]! - 2 * middle.logTension[b]! + here.logTension[c]!;
+    const bendB = before.logInharmonicity[a]! - 2 * middle.logInharmonicity[b]! + here.logInharmonicity[c]!;
+    return middle.tensionBend * bendT * bendT + middle.inharmonicityBend * bendB * bendB;
   }
 
   /** Candidate of a note in one of its states. */
   candidateOf(index: number, note: number): number {
-    return Math.floor(index / (this.states * (note === 0 ? 1 : this.stages[note - 1]!.count)));
+    return Math.floor(index / (this.statesAt[note]! * (note === 0 ? 1 : this.stages[note - 1]!.count)));
   }
 }
 
@@ -333,6 +355,7 @@ class SourceList {
   private readonly unsortedSources: Int32Array;
   private readonly unsortedCandidates: Int32Array;
   private readonly unsortedSums: Float64Array;
+  private readonly order: Int32Array;
   constructor(capacity: number) {
     this.sources = new Int32Array(capacity);
     this.candidates = new Int32Array(capacity);
@@ -340,6 +363,7 @@ class SourceList {
     this.unsortedSources = new Int32Array(capacity);
     this.unsortedCandidates = new Int32Array(capacity);
     this.unsortedSums = new Float64Array(capacity);
+    this.order = new Int32Array(capacity);
   }
 
   clear(): void {
@@ -353,19 +377,53 @@ class SourceList {
     this.length += 1;
   }
 
-  /** By merging ever longer pieces: typed arrays sort by value alone, and here three go together. */
   sort(): void {
-    const { length } = this;
+    const { length, order } = this;
     if (length === 0) return;
-    const order = new Int32Array(length);
     for (let index = 0; index < length; index += 1) order[index] = index;
-    const sums = this.unsortedSums;
-    order.sort((x, y) => sums[x]! - sums[y]!);
+    sortByKey(order, this.unsortedSums, 0, length - 1);
     for (let index = 0; index < length; index += 1) {
       const at = order[index]!;
       this.sources[index] = this.unsortedSources[at]!;
       this.candidates[index] = this.unsortedCandidates[at]!;
-      this.sums[index] = sums[at]!;
+      this.sums[index] = this.unsortedSums[at]!;
     }
+  }
+}
+
+/** Quicksort of indices by their keys, without a call for each comparison. */
+function sortByKey(order: Int32Array, keys: Float64Array, from: number, to: number): void {
+  let [low, high] = [from, to];
+  while (high - low > 12) {
+    const pivot = keys[order[(low + high) >> 1]!]!;
+    let [left, right] = [low, high];
+    while (left <= right) {
+      while (keys[order[left]!]! < pivot) left += 1;
+      while (keys[order[right]!]! > pivot) right -= 1;
+      if (left > right) break;
+      const swapped = order[left]!;
+      order[left] = order[right]!;
+      order[right] = swapped;
+      left += 1;
+      right -= 1;
+    }
+    // The shorter part by a call, the longer one here: the depth stays below the logarithm of the length.
+    if (right - low < high - left) {
+      sortByKey(order, keys, low, right);
+      low = left;
+    } else {
+      sortByKey(order, keys, left, high);
+      high = right;
+    }
+  }
+  for (let index = low + 1; index <= high; index += 1) {
+    const moved = order[index]!;
+    const key = keys[moved]!;
+    let at = index - 1;
+    while (at >= low && keys[order[at]!]! > key) {
+      order[at + 1] = order[at]!;
+      at -= 1;
+    }
+    order[at + 1] = moved;
   }
 }

@@ -277,20 +277,16 @@ class Pricing {
       kept = 0;
       for (const group of labels.values()) {
         for (const label of group) {
-          for (const source of search.sourcesOf(note, label.state)) {
-            if (!Number.isFinite(costs[note - 1]![source]!)) continue;
-            const step = search.transition(note, source, label.state);
-            if (!Number.isFinite(step)) continue;
-            const priced = label.priced + step;
-            const sums = withNote(label.loads, note - 1, search.candidateOf(source, note - 1));
+          const most = bestCost - label.priced + free;
+          search.eachStepTo(note, label.state, costs[note - 1]!, most, (source, step) => {
             keep(earlier, note - 1, {
               state: source,
-              priced,
-              cost: real(priced, label.loads),
-              loads: sums,
+              priced: label.priced + step,
+              cost: real(label.priced + step, label.loads),
+              loads: withNote(label.loads, note - 1, search.candidateOf(source, note - 1)),
               next: label,
             });
-          }
+          });
           if (kept > MOST_LABELS) return { best, isComplete: false };
         }
       }

@@ -8,7 +8,7 @@ import {
 import { COPPER_DENSITY, STEEL_DENSITY, STEEL_YOUNGS_MODULUS } from '../tables/index.ts';
 import { type Metres, type Newtons, newtons } from '../units/index.ts';
 import type { RescaleNote, WholeScaleProblem } from './whole-scale-problem.ts';
-import { exactInharmonicityOfEnds, WindingLayout } from './winding-layout.ts';
+import { type Densities, exactInharmonicityOfEnds, WindingLayout } from './winding-layout.ts';
 
 /** One string that a note could get, with the figures it is weighed by. */
 export interface StringCandidate {
@@ -140,19 +140,14 @@ class Gathering {
     }
     const layout = new WindingLayout(string.speakingLength, string.layers);
     const windings = string.layers.map(({ wireDiameter }) => wireDiameter);
-    const densities = layout.densities({
-      ...DENSITIES,
-      ...statedDensities(string),
-      windings,
-      coreDiameter: string.coreDiameter,
+    const densities = layout.densities(string.coreDiameter, windings, {
+      steelDensity: string.steelDensity ?? STEEL_DENSITY,
+      windingDensity: string.windingDensity ?? COPPER_DENSITY,
     });
-    if (
-      !this.isAllowed(layout.roughTension(densities, this.note.asFound.frequency), string.coreDiameter, ROUGH)
-    )
-      return;
-    if (!this.isWindingAllowed(string.coreDiameter, windings)) return;
     const { tension } = layout.flexible(densities, this.note.asFound.frequency);
     if (!this.isAllowed(tension, string.coreDiameter)) return;
+    const over = windings.reduce((sum, winding) => sum + 2 * winding, string.coreDiameter as number);
+    if (!this.isWindingAllowed(string.coreDiameter, over)) return;
     this.push(string, tension, exactInharmonicityOfEnds(this.withModulus(string), newtons(tension)));
   }
 
@@ -165,7 +160,7 @@ class Gathering {
     let calibration = 0;
     for (const coreDiameter of problem.catalogue.cores) {
       for (const windings of this.windingsThatMayFit(layout, coreDiameter, layers)) {
-        const densities = layout.densities({ ...DENSITIES, coreDiameter, windings });
+        const densities = layout.densities(coreDiameter, windings, DENSITIES);
         const string: WoundString = {
           kind: 'wound',
           speakingLength,
@@ -189,44 +184,46 @@ class Gathering {
     const { problem, note } = this;
     const { frequency } = note.asFound;
     const { twoLayerStep, innerOfOuter } = problem.rules;
+    const isOne = layers === 1;
     const fitting: Metres[][] = [];
-    const nearest = new Map<number, { windings: Metres[]; distance: number }>();
-    const roughOf = (windings: readonly Metres[]): number =>
-      layout.roughTension(layout.densities({ ...DENSITIES, coreDiameter, windings }), frequency);
-    const consider = (windings: Metres[]): void => {
-      const rough = roughOf(windings);
+    const nearest = new Map<number, { inner: Metres; outer: Metres; distance: number }>();
+    // Numbers alone until a pair fits: a catalogue has thousands of pairs for every core.
+    const roughOf = (inner: Metres, outer: Metres): number =>
+      isOne
+        ? layout.roughTension(coreDiameter, outer, 0, frequency, DENSITIES)
+        : layout.roughTension(coreDiameter, inner, outer, frequency, DENSITIES);
+    const consider = (inner: Metres, outer: Metres, rough: number): void => {
       if (!this.isAllowed(rough, coreDiameter, ROUGH)) return;
-      if (!this.isWindingAllowed(coreDiameter, windings)) return;
-      if (layers === 1 || twoLayerStep === 0) {
-        fitting.push(windings);
+      if (!this.isWindingAllowed(coreDiameter, coreDiameter + 2 * outer + (isOne ? 0 : 2 * inner))) return;
+      if (isOne || twoLayerStep === 0) {
+        fitting.push(isOne ? [outer] : [inner, outer]);
         return;
       }
       const step = Math.round(Math.log(rough) / twoLayerStep);
-      const distance = Math.abs(windings[0]! / windings[1]! - innerOfOuter);
+      const distance = Math.abs(inner / outer - innerOfOuter);
       const before = nearest.get(step);
-      if (before === undefined || distance < before.distance) nearest.set(step, { windings, distance });
+      if (before === undefined || distance < before.distance) nearest.set(step, { inner, outer, distance });
     };
     // Tension grows with the outer winding, so those that fit stand together; one beyond each end shows which limit ends it.
+    const { windings } = this;
     const load = this.breakLoadOf(coreDiameter);
     const least = Math.max(note.lowestTension, note.lowestBreakShare * load) / (1 + ROUGH);
     const most = Math.min(note.highestTension, note.highestBreakShare * load);
-    const inners = layers === 1 ? [undefined] : this.windings;
-    for (const inner of inners) {
-      const from = inner === undefined ? 0 : this.windings.indexOf(inner);
-      const pairOf = (outer: Metres): Metres[] => (inner === undefined ? [outer] : [inner, outer]);
-      let [low, high] = [from, this.windings.length];
+    for (let from = 0; from < (isOne ? 1 : windings.length); from += 1) {
+      const inner = windings[from]!;
+      let [low, high] = [from, windings.length];
       while (low < high) {
         const middle = (low + high) >> 1;
-        if (roughOf(pairOf(this.windings[middle]!)) < least) low = middle + 1;
+        if (roughOf(inner, windings[middle]!) < least) low = middle + 1;
         else high = middle;
       }
-      for (let index = Math.max(from, low - 1); index < this.windings.length; index += 1) {
-        const windings = pairOf(this.windings[index]!);
-        consider(windings);
-        if (roughOf(windings) > most) break;
+      for (let index = Math.max(from, low - 1); index < windings.length; index += 1) {
+        const rough = roughOf(inner, windings[index]!);
+        consider(inner, windings[index]!, rough);
+        if (rough > most) break;
       }
     }
-    return [...fitting, ...[...nearest.values()].map(({ windings }) => windings)];
+    return [...fitting, ...[...nearest.values()].map(({ inner, outer }) => [inner, outer])];
   }
 
   private addPlainString(string: PlainString): void {
@@ -243,17 +240,19 @@ class Gathering {
     const { note, forbidden } = this;
     const share = tension / this.breakLoadOf(wire);
     // Rough tensions are only ever low, and are looked at again exactly.
-    const broken: StringLimitName[] = [];
-    if (tension * (1 + slack) < note.lowestTension) broken.push('lowest tension');
-    if (tension > note.highestTension) broken.push('highest tension');
-    if (share * (1 + slack) < note.lowestBreakShare) broken.push('lowest break share');
-    if (share > note.highestBreakShare) broken.push('highest break share');
-    for (const limit of broken) forbidden[limit] += 1;
-    return broken.length === 0;
+    let isAllowed = true;
+    const forbid = (limit: StringLimitName): void => {
+      forbidden[limit] += 1;
+      isAllowed = false;
+    };
+    if (tension * (1 + slack) < note.lowestTension) forbid('lowest tension');
+    if (tension > note.highestTension) forbid('highest tension');
+    if (share * (1 + slack) < note.lowestBreakShare) forbid('lowest break share');
+    if (share > note.highestBreakShare) forbid('highest break share');
+    return isAllowed;
   }
 
-  private isWindingAllowed(coreDiameter: number, windings: readonly number[]): boolean {
-    const over = windings.reduce((sum, winding) => sum + 2 * winding, coreDiameter);
+  private isWindingAllowed(coreDiameter: number, over: number): boolean {
     // A billionth more is the rounding of a limit that is met exactly.
     if (over / coreDiameter <= this.problem.rules.largestOverCore * (1 + 1e-9)) return true;
     this.forbidden['largest diameter over the core'] += 1;
@@ -308,11 +307,4 @@ class Gathering {
 /** More than a rough tension is ever low by: 0.2 % with bare ends of any length in use. */
 const ROUGH = 0.004;
 
-const DENSITIES = { steelDensity: STEEL_DENSITY as number, windingDensity: COPPER_DENSITY as number };
-
-function statedDensities(string: WoundString): Partial<typeof DENSITIES> {
-  return {
-    ...(string.steelDensity !== undefined && { steelDensity: string.steelDensity }),
-    ...(string.windingDensity !== undefined && { windingDensity: string.windingDensity }),
-  };
-}
+const DENSITIES: Densities = { steelDensity: STEEL_DENSITY, windingDensity: COPPER_DENSITY };

@@ -81,6 +81,8 @@ export interface PreparedScale {
   readonly gathered: readonly NoteCandidates[];
   /** ln T of what was found. */
   readonly asFoundLogTensions: readonly number[];
+  /** Exact figures of strings that were chosen once, so that another answer need not work them out again. */
+  readonly exact: WeakMap<StringCandidate, ChosenString>;
 }
 
 /**
@@ -119,6 +121,7 @@ export function prepareScale(problem: WholeScaleProblem): PreparedScale {
     asFoundLogTensions: problem.notes.map((note, index) =>
       Math.log(exactTension(problem, index, note.asFound.string)),
     ),
+    exact: new WeakMap(),
   };
 }
 
@@ -156,7 +159,11 @@ export function bestPreparedScale(
 
   const chosen = found.choices.map((choice, note) => candidates[note]![choice]!);
   const parts = objectiveParts(problem, chosen, asFoundLogTensions);
-  const notes = chosen.map((candidate, note) => exactly(problem, note, candidate));
+  const notes = chosen.map((candidate, note) => {
+    const known = prepared.exact.get(candidate) ?? exactly(problem, note, candidate);
+    prepared.exact.set(candidate, known);
+    return known;
+  });
   return {
     feasible: true,
     notes,

@@ -10,6 +10,12 @@ import type { WindingEnds } from './whole-scale-problem.ts';
 /** Partials that B is fitted over, as in the analysis of a scale. */
 const FITTED_PARTIALS = 8;
 
+/** Of the core and of the winding [kg/m³]. */
+export interface Densities {
+  readonly steelDensity: number;
+  readonly windingDensity: number;
+}
+
 /** A stretch of a wound string: how long, and which layers lie on it. */
 interface Stretch {
   readonly length: number;
@@ -62,13 +68,8 @@ export class WindingLayout {
   }
 
   /** Mass per length of each stretch, front to back. */
-  densities(wires: {
-    coreDiameter: number;
-    windings: readonly number[];
-    steelDensity: number;
-    windingDensity: number;
-  }): number[] {
-    const { coreDiameter, windings, steelDensity, windingDensity } = wires;
+  densities(coreDiameter: number, windings: readonly number[], of: Densities): number[] {
+    const { steelDensity, windingDensity } = of;
     return this.stretches.map(({ present }) => {
       let inner = coreDiameter;
       let density = (Math.PI / 4) * steelDensity * inner * inner;
@@ -82,11 +83,27 @@ export class WindingLayout {
     });
   }
 
-  /** Rayleigh's closed form of the tension, at most 0.2 % low: to sort out what cannot fit. */
-  roughTension(densities: readonly number[], frequency: Hertz): number {
+  /**
+   * Rayleigh's closed form of the tension, at most 0.2 % low: to sort out what cannot fit. For one or two windings, 0 where
+   * there is no outer one; called for every pair of a catalogue, so it makes no arrays.
+   */
+  roughTension(
+    coreDiameter: number,
+    first: number,
+    second: number,
+    frequency: Hertz,
+    densities: Densities,
+  ): number {
+    const winding = densities.windingDensity * (Math.PI / 4) * (Math.PI / 4);
     let weighted = 0;
-    for (let index = 0; index < densities.length; index += 1)
-      weighted += densities[index]! * this.weights[index]!;
+    for (let index = 0; index < this.stretches.length; index += 1) {
+      const { present } = this.stretches[index]!;
+      let over = coreDiameter;
+      if (present[0]) over += 2 * first;
+      if (present[1]) over += 2 * second;
+      weighted += this.weights[index]! * winding * (over * over - coreDiameter * coreDiameter);
+    }
+    weighted += this.speakingLength * densities.steelDensity * (Math.PI / 4) * coreDiameter * coreDiameter;
     return 4 * this.speakingLength * frequency * frequency * weighted;
   }
 
