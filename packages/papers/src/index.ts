@@ -4,6 +4,7 @@ export type { AppraisalFigures } from './appraisal-report/appraisal-figures.ts';
 export { appraisalReportPaper } from './appraisal-report/appraisal-report-paper.ts';
 export { asFoundRecordPaper } from './as-found-record/as-found-record-paper.ts';
 export { bassStringOrderPaper } from './bass-string-order/bass-string-order-paper.ts';
+export { bassStringPlanPaper } from './bass-string-plan/bass-string-plan-paper.ts';
 export { changeOrderPaper } from './change-order/change-order-paper.ts';
 export { type ChangeOrderTotals, changeOrderTotals } from './change-order/change-totals.ts';
 export { cutListPaper } from './cut-list/cut-list-paper.ts';
@@ -22,6 +23,8 @@ export type {
   TableColumn,
   TableRow,
 } from './page-tree.ts';
+export type { NeedRow, PurchaseFigures, PurchaseRow } from './purchase-list/purchase-figures.ts';
+export { purchaseListPaper } from './purchase-list/purchase-list-paper.ts';
 // From a tree to CSV; PDF is behind '@becket/papers/pdf'
 export { renderCsv } from './render/csv.ts';
 export type { StringingFigures } from './stringing-sheets/stringing-figures.ts';

@@ -1,10 +1,14 @@
 import { newUlid, stripCheck } from '@becket/journal';
+import { type BlobStore, StoreUnavailable } from '@becket/store';
 import { createMemoryStore } from '@becket/store/memory';
 import { describe, expect, it } from 'vitest';
+import { tinyJpeg } from '../../journal/src/testing/tiny-jpeg.ts';
+import { readPdf } from '../../papers/src/testing/read-pdf.ts';
 import { readJob, type TaskContext } from './context.ts';
 import { describeSections, describeUnisons } from './describe-piano.ts';
 import { makePaper, type PaperName, paperNames } from './make-paper.ts';
 import { openJob } from './open-job.ts';
+import { recordPhoto } from './record-photo.ts';
 import { recordReadings } from './record-reading.ts';
 import { acceptGaps, sealRecord } from './strip-record.ts';
 
@@ -70,7 +74,9 @@ const firstColumns: Readonly<Record<PaperName, readonly string[]>> = {
   'stringing-sheets': ['wire', 'section', 'joined'],
   'cut-list': ['wire', 'section', 'joined'],
   'as-found-record': ['key', 'note', 'section'],
-  'bass-string-order': ['key', 'note', 'section'],
+  'bass-string-order': ['key', 'note', 'string'],
+  'bass-string-plan': ['string', 'winding_start_mm', 'winding_end_mm'],
+  'purchase-list': ['supplier', 'article', 'item'],
 };
 
 describe('makePaper()', () => {
@@ -112,7 +118,8 @@ describe('makePaper()', () => {
   it('leaves a missing core empty in the order, with its state', async () => {
     const context = contextAt(at);
     const csv = await makePaper(context, await jobIn(context), { paper: 'bass-string-order', format: 'csv' });
-    const [head = '', , second = ''] = textOf(csv).split('\r\n');
+    // Two strings of the note before, each on its line.
+    const [head = '', , , second = ''] = textOf(csv).split('\r\n');
     const column = head.split(',').indexOf('core_diameter_mm');
     expect(second.split(',').slice(column, column + 3)).toEqual(['', '', 'not read']);
   });
@@ -142,5 +149,33 @@ describe('makePaper()', () => {
     await expect(
       makePaper(context, '01ARZ3NDEKTSV4RRFFQ69G5FAV', { paper: 'as-found-record' }),
     ).rejects.toThrow(/Cannot find job/);
+  });
+
+  it('prints the photos that are here, and says of one that is missing or damaged that it is', async () => {
+    const context = contextAt(at);
+    const job = await jobIn(context);
+    const { digest } = await recordPhoto(context, job, {
+      jpeg: tinyJpeg,
+      width: 2,
+      height: 2,
+      place: { key: 22 },
+      shows: 'the old loop',
+    });
+    const absent = 'Thisphotowasnotwherethepaperwasmade';
+    const wordsOf = async (blobs: Partial<BlobStore>) => {
+      const store = { ...context.store, blobs: { ...context.store.blobs, ...blobs } };
+      const { bytes } = await makePaper({ ...context, store }, job, { paper: 'as-found-record' });
+      const { pages } = await readPdf(bytes);
+      return pages.map(({ words }) => words).join('');
+    };
+    const whole = await wordsOf({});
+    expect(whole).toContain(`digest${digest.slice(0, 12)}`);
+    expect(whole).not.toContain(absent);
+    expect(await wordsOf({ get: async () => undefined })).toContain(absent);
+    const damaged = new StoreUnavailable('damaged', 'here', 'Cannot read the photo: it is damaged.');
+    expect(await wordsOf({ get: () => Promise.reject(damaged) })).toContain(absent);
+    // A store that cannot be read at all is no matter of one photo.
+    const closed = new StoreUnavailable('cannot be opened', 'here', 'Cannot read here.');
+    await expect(wordsOf({ get: () => Promise.reject(closed) })).rejects.toThrow('Cannot read here.');
   });
 });

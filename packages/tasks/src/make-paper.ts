@@ -1,9 +1,10 @@
-import { foldJob, isSealIntact, type Job, type Ulid } from '@becket/journal';
+import { foldJob, foldOrders, isSealIntact, type Job, type Ulid } from '@becket/journal';
 import {
   appraisalAnnexPaper,
   appraisalReportPaper,
   asFoundRecordPaper,
   bassStringOrderPaper,
+  bassStringPlanPaper,
   changeOrderPaper,
   cutListPaper,
   estimatePaper,
@@ -11,6 +12,7 @@ import {
   type PageTree,
   type PaperOptions,
   type PaperSize,
+  purchaseListPaper,
   renderCsv,
   stringingSheetsPaper,
 } from '@becket/papers';
@@ -18,7 +20,14 @@ import type { PaperFonts } from '@becket/papers/pdf';
 import { type BlobStore, StoreUnavailable } from '@becket/store';
 import { appraisalFigures } from './appraise/appraisal-figures.ts';
 import { entriesOf, type TaskContext } from './context.ts';
+import { purchaseFigures } from './order/purchase-figures.ts';
+import { readShop, type Shop } from './order/shop.ts';
 import { stringingFigures } from './order/stringing-figures.ts';
+
+/** What the makers of papers are handed: what every paper needs, and the shop's stock and suppliers. */
+interface MakingOptions extends PaperOptions {
+  readonly shop: Shop;
+}
 
 const makers = {
   'appraisal-report': (job, options) => appraisalReportPaper(job, options, appraisalFigures(job)),
@@ -26,10 +35,13 @@ const makers = {
   estimate: estimatePaper,
   'as-found-record': asFoundRecordPaper,
   'bass-string-order': bassStringOrderPaper,
+  'bass-string-plan': bassStringPlanPaper,
+  'purchase-list': (job, options) =>
+    purchaseListPaper(job, options, purchaseFigures(job, options.shop, options.orders)),
   'change-order': changeOrderPaper,
   'stringing-sheets': (job, options) => stringingSheetsPaper(job, options, stringingFigures(job)),
   'cut-list': (job, options) => cutListPaper(job, options, stringingFigures(job)),
-} as const satisfies Record<string, (job: Job, options: PaperOptions) => PageTree>;
+} as const satisfies Record<string, (job: Job, options: MakingOptions) => PageTree>;
 
 /** Every paper by the name it is asked for. */
 export type PaperName = keyof typeof makers;
@@ -77,6 +89,8 @@ export async function makePaper(
     firstUnit: units,
     address,
     isSealIntact: state.seal === undefined ? undefined : isSealIntact(state.seal, entries),
+    orders: foldOrders(entries),
+    shop: await readShop(context),
   });
   const fileName = `${fileNamePart(state.title)}-${paper}.${format}`;
   if (format === 'csv') {

@@ -115,10 +115,10 @@ function wireLine(wires: readonly WireCut[], { wire: allowance }: OrderPolicy): 
 }
 
 const told: Readonly<Partial<Record<OrderedFrom, string>>> = {
-  'as read': 'as read, which is no size yet',
-  'line through the section': 'from the line through the section',
-  'mean of the section': 'as the mean of the section',
-  'starting figure': 'as our starting figure',
+  'as read': 'taken as read, which is no size yet',
+  'line through the section': 'taken from the line through the section',
+  'mean of the section': 'taken as the mean of the section',
+  'starting figure': 'taken as our starting figure',
 };
 
 /** Figures that stand in for readings, with how many strings lean on each. */

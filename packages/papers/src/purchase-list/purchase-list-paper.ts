@@ -1,0 +1,161 @@
+import type { Job } from '@becket/journal';
+import type { PaperOptions } from '../every-paper/paper-options.ts';
+import { runningLines } from '../every-paper/running-lines.ts';
+import { dayInWords } from '../figures/dates.ts';
+import type { Block, PageTree, Table } from '../page-tree.ts';
+import type { NeedRow, PurchaseFigures, PurchaseRow } from './purchase-figures.ts';
+
+/** What to buy for a job, by supplier and by size, against what lies on the shelf. It names no customer. */
+export function purchaseListPaper(job: Job, options: PaperOptions, figures: PurchaseFigures): PageTree {
+  const { suppliers, notListed, covered, unknown, bySize, notCounted, allowances } = figures;
+  const isEmpty = [suppliers, notListed, unknown].every((list) => list.length === 0);
+  const blocks: Block[] = [
+    { is: 'heading', level: 1, text: 'Purchase list' },
+    {
+      is: 'paragraph',
+      tone: 'lead',
+      text: isEmpty
+        ? 'Nothing is to be bought: what the job needs is covered, or nothing could be counted yet.'
+        : `What the job needs beyond the stock, counted from ${figures.scale}.`,
+    },
+    {
+      is: 'facts',
+      rows: [
+        { name: 'Job', value: job.title },
+        {
+          name: 'Needed on',
+          value: figures.neededOn === undefined ? 'not said' : dayInWords(figures.neededOn),
+        },
+        ...suppliers.map(({ supplier, currency, total, orderBy }) => ({
+          name: supplier,
+          value: `${total} ${currency}${orderBy === undefined ? '' : `, to be ordered by ${dayInWords(orderBy)}`}`,
+        })),
+      ],
+    },
+    ...(figures.isChosenScale
+      ? []
+      : [
+          {
+            is: 'box',
+            tone: 'caution',
+            title: 'No scale has been chosen',
+            texts: [
+              'Sizes are those that the old wire speaks for. Choose the scale to be strung before wire is bought.',
+            ],
+          } as const,
+        ]),
+    ...(notCounted.length === 0
+      ? []
+      : [{ is: 'box', tone: 'note', title: 'Not counted yet', texts: [...notCounted] } as const]),
+    ...suppliers.flatMap(({ supplier, currency, rows }): Block[] => [
+      { is: 'heading', level: 2, text: supplier },
+      supplierTable(rows, currency),
+    ]),
+    ...needChapter('To buy, but in no price list', notListed),
+    ...needChapter('Not known yet', unknown),
+    ...needChapter('Covered by the stock or on order', covered),
+    ...needChapter('Wire and pins by size', bySize),
+    { is: 'heading', level: 3, text: 'Allowances' },
+    { is: 'list', marks: 'dots', items: [...allowances] },
+  ];
+  return {
+    paper: 'purchase list',
+    title: 'Purchase list',
+    language: 'en',
+    orientation: 'landscape',
+    running: runningLines(
+      job,
+      'Quantities are counted from the scale, the loop plan, the pins and the soft parts of this job; prices are those of the lists kept.',
+      options,
+    ),
+    blocks,
+    machineTable: {
+      columns: [
+        'supplier',
+        'article',
+        'item',
+        'what',
+        'unit',
+        'needed',
+        'to_buy',
+        'packs',
+        'pack',
+        'pack_holds',
+        'price',
+        'total',
+        'currency',
+        'order_by',
+      ],
+      rows: suppliers.flatMap(({ supplier, currency, rows }) =>
+        rows.map(({ what, article, packs, pack, orderBy, machine }) => [
+          supplier,
+          article,
+          machine.item,
+          what,
+          machine.unit,
+          String(machine.needed),
+          String(machine.toBuy),
+          String(packs),
+          pack,
+          String(machine.packHolds),
+          machine.price,
+          machine.total,
+          currency,
+          orderBy,
+        ]),
+      ),
+    },
+  };
+}
+
+function supplierTable(rows: readonly PurchaseRow[], currency: string): Table {
+  const remarks = rows.flatMap(({ what, remark }) => (remark === undefined ? [] : [`${what}: ${remark}.`]));
+  return {
+    is: 'table',
+    columns: [
+      { heading: 'article', align: 'left', share: 60 },
+      { heading: 'what', align: 'left', share: 190 },
+      { heading: 'needed', align: 'right', share: 55 },
+      { heading: 'covered', align: 'left', share: 90, tone: 'quiet' },
+      { heading: 'buy', align: 'right', share: 28 },
+      { heading: 'of', align: 'left', share: 80 },
+      { group: currency, heading: 'each', align: 'right', share: 50 },
+      { group: currency, heading: 'total', align: 'right', share: 55 },
+      { heading: 'order by', align: 'right', share: 60 },
+    ],
+    rows: rows.map((row) => ({
+      cells: [
+        row.article,
+        row.what,
+        row.needed,
+        row.covered,
+        String(row.packs),
+        row.pack,
+        row.price,
+        row.total,
+        row.orderBy ?? { absent: 'no day' },
+      ],
+    })),
+    ...(remarks.length === 0 ? {} : { remarks }),
+  };
+}
+
+function needChapter(title: string, rows: readonly NeedRow[]): Block[] {
+  if (rows.length === 0) return [];
+  return [
+    {
+      is: 'table',
+      title,
+      columns: [
+        { heading: 'what', align: 'left', share: 190 },
+        { heading: 'needed', align: 'right', share: 55 },
+        { heading: 'on the shelf', align: 'right', share: 60, tone: 'quiet' },
+        { heading: 'to buy', align: 'right', share: 55 },
+        { heading: 'counted from', align: 'left', share: 260, tone: 'quiet' },
+      ],
+      rows: rows.map(({ what, needed, onHand, toBuy, because }) => ({
+        cells: [what, needed === 'unknown' ? { blank: 'unknown' } : needed, onHand, toBuy, because],
+      })),
+    },
+  ];
+}

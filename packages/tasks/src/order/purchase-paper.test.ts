@@ -1,0 +1,63 @@
+import Papa from 'papaparse';
+import { describe, expect, it } from 'vitest';
+import { makePaper } from '../make-paper.ts';
+import { memoryContext } from '../testing/memory-context.ts';
+import { wireJob } from '../testing/wire-job.ts';
+import { keepPriceList } from './price-list.ts';
+import { noteStock } from './stock-commands.ts';
+
+const prices = `article,kind,diameter_mm,sold_by,pack,pack_unit,price
+A-18,wire,1.041,coil,500,g,1234.50
+`;
+
+async function csvOf(withPrices: boolean) {
+  const context = memoryContext();
+  const job = await wireJob(context);
+  if (withPrices)
+    await keepPriceList(context, {
+      supplier: 'Invented Wire',
+      currency: 'EUR',
+      bytes: new TextEncoder().encode(prices),
+      fileName: 'prices.csv',
+    });
+  await noteStock(context, [
+    { kind: 'stock-counted', item: { kind: 'wire', diameter_m: 0.0010414 }, quantity: 40 },
+  ]);
+  const { bytes } = await makePaper(context, job, { paper: 'purchase-list', format: 'csv' });
+  return Papa.parse<Record<string, string>>(new TextDecoder().decode(bytes), {
+    header: true,
+    skipEmptyLines: true,
+  });
+}
+
+describe('the purchase list as CSV', () => {
+  it('has a line for each thing a supplier sells, less what is on the shelf', async () => {
+    const { data, errors } = await csvOf(true);
+    expect(errors).toEqual([]);
+    // 64 g needed, see the test of supplies; 40 g on the shelf; 24 g to buy, in coils of 500 g.
+    expect(data).toEqual([
+      {
+        supplier: 'Invented Wire',
+        article: 'A-18',
+        item: 'wire 1.041 mm',
+        what: 'Plain wire 1.041 mm (0.0410 in; US 18)',
+        unit: 'g',
+        needed: '64',
+        to_buy: '24',
+        packs: '1',
+        pack: 'coil of 500 g',
+        pack_holds: '500',
+        price: '1234.50',
+        total: '1234.50',
+        currency: 'EUR',
+        order_by: '',
+      },
+    ]);
+  });
+
+  it('is empty but for its columns without a price list', async () => {
+    const { data, meta } = await csvOf(false);
+    expect(data).toEqual([]);
+    expect(meta.fields).toContain('pack_holds');
+  });
+});
