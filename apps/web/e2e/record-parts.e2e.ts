@@ -182,6 +182,27 @@ test('wires say their hitch pins, and what cannot be is asked about', async ({ p
   await expect(page.getByRole('region', { name: /^Does not add up/ })).toContainText('Hitch pin 2 is noted');
 });
 
+test('a wound string that does not add up is told in the strip check and where it is typed, in the unit of the screen', async ({
+  page,
+  server,
+}) => {
+  await openDemo(page, server.url);
+  await goTo(page, 'Strip check');
+  // D#2 of the demo: 15.0 + 1116.0 + 10.9 mm against 1145.0 mm.
+  const doubt = page
+    .getByRole('region', { name: /^Does not add up/ })
+    .getByRole('listitem')
+    .filter({ hasText: /^◇ D#2: bare front 15\.0 mm, winding 1116\.0 mm/ });
+  await doubt.getByRole('link', { name: 'Go there' }).click();
+  const here = page.getByRole('status').filter({ hasText: 'D#2: bare front 15.0 mm' });
+  await expect(here).toContainText('but the speaking length is 1145.0 mm: 3.1 mm missing');
+  await page.getByRole('radio', { name: 'inches' }).check({ force: true });
+  // 1145.0 / 25.4 = 45.079; what is missing is 3.05 to 3.15 mm, 0.120 to 0.124 in.
+  await expect(page.getByRole('status').filter({ hasText: 'D#2: bare front 0.591 in' })).toContainText(
+    /but the speaking length is 45\.079 in: 0\.12[0-4] in missing/,
+  );
+});
+
 test('things seen are answered with a tap, and the three answers stay apart', async ({ page, server }) => {
   await openDemo(page, server.url);
   await goTo(page, 'Seen');
