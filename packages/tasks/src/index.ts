@@ -83,6 +83,7 @@ export {
 } from './appraise/pin-torque-map.ts';
 export { type FindingToRecord, recordFindings } from './appraise/record-finding.ts';
 export type { TestPinTried } from './appraise/test-pins.ts';
+export type { AccuracyOfPin } from './appraise/torque-accuracy.ts';
 export {
   type HumidityAtReading,
   type PinFeel,

@@ -1,5 +1,6 @@
 import { medianOf, metres, newtonMetres, newtons, pullOnPin } from '@becket/core';
 import { describe, expect, it } from 'vitest';
+import { addFacts } from '../context.ts';
 import { openJob } from '../open-job.ts';
 import { recordReadings } from '../record-reading.ts';
 import { scaleAsFound } from '../scale-as-found.ts';
@@ -134,6 +135,29 @@ describe('pinTorqueMap()', () => {
     ]);
     expect(season).toMatchObject({ lowest_percent: 28, highest_percent: 66, withoutHumidity: 0 });
     expect(season.cautions).toHaveLength(3);
+  });
+
+  it('takes the wrench and the hand at what is stated of them, and says where nothing is', async () => {
+    const { context, id } = await torqueJob([
+      torqueReading(40, 1, 12, { ...slack, instrument: 'wrench' }),
+      torqueReading(41, 1, 12, slack),
+    ]);
+    const { job } = await addFacts(context, id, [
+      {
+        kind: 'instrument-described',
+        v: 1,
+        instrument: 'wrench',
+        unit: 'N·m',
+        resolution: 0.1,
+        stated: { value: 0.24, as: 'limit' },
+      },
+    ]);
+    const [stated, assumed] = pinTorqueMap(job).pins;
+    // A limit of 0.24 N·m is 2 % of 12 N·m, and its standard uncertainty 0.24/√3.
+    expect(stated!.worth).toMatchObject({ wrenchFrom: 'stated of the wrench', handFrom: 'assumed' });
+    expect(stated!.grip!.sharedUncertainty).toBeCloseTo(0.24 / Math.sqrt(3), 12);
+    expect(assumed!.worth.wrenchFrom).toBe('assumed');
+    expect(assumed!.grip!.sharedUncertainty).toBeCloseTo((0.06 * 12) / Math.sqrt(3), 12);
   });
 
   it('keeps what was found apart from what was strung', async () => {

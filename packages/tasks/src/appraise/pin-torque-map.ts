@@ -18,6 +18,7 @@ import {
 import type { Job } from '@becket/journal';
 import { type PinField, type PinPlace, pinFieldOf, pinName } from './pin-field.ts';
 import { type PinStage, pinPulls, type StringPullFigure } from './pin-pulls.ts';
+import { type AccuracyOfPin, accuracyOfPin } from './torque-accuracy.ts';
 import {
   type PinFeel,
   type TorqueKind,
@@ -69,6 +70,8 @@ export interface PinTorque {
   /** Undefined when there is no grip. */
   readonly isLow: boolean | undefined;
   readonly feels: readonly PinFeel[];
+  /** What its readings are worth, and who says so. */
+  readonly worth: AccuracyOfPin;
 }
 
 export interface TorqueSection {
@@ -193,11 +196,12 @@ function pinsOf(
     .map((own): PinTorque => {
       const { key, string } = own[0]!;
       const pull = pullOf(key, string);
+      const worth = accuracyOfPin(own, job.instruments, accuracy);
       const usable = own.filter((one): one is TorqueRead & TorqueReading => one.kind !== 'not said');
       const grip = gripEstimate(
         usable.map(({ torque, kind }) => ({ torque, turning: kind as TorqueReading['turning'] })),
         pull,
-        accuracy,
+        worth.accuracy,
       );
       const isPulled = grip !== undefined && pull !== undefined;
       return {
@@ -222,10 +226,11 @@ function pinsOf(
             ? `The pull of the string is unknown: length and wire of ${noteName(key)} are needed for its tension.`
             : undefined,
         margin: isPulled ? newtonMetres(grip.grip - pull.pull) : undefined,
-        marginUncertainty: isPulled ? marginUncertainty(grip, pull, accuracy) : undefined,
+        marginUncertainty: isPulled ? marginUncertainty(grip, pull, worth.accuracy) : undefined,
         holdingRatio: isPulled ? grip.grip / pull.pull : undefined,
         isLow: grip === undefined ? undefined : grip.grip < lowBelow,
         feels: [...new Set(own.flatMap(({ feel }) => feel ?? []))],
+        worth,
       };
     })
     .sort((a, b) => a.key - b.key || (a.string ?? 0) - (b.string ?? 0));

@@ -35,6 +35,8 @@ export interface TorqueRead {
   readonly kind: TorqueKind;
   readonly feel: PinFeel | undefined;
   readonly instrument: string | undefined;
+  /** Standard uncertainty stated with the reading. */
+  readonly uncertainty: NewtonMetres | undefined;
   readonly at: string;
   readonly relativeHumidity: HumidityAtReading | undefined;
 }
@@ -69,6 +71,7 @@ export function torqueReadings(
         kind: kindOf(condition),
         feel: reading.feel,
         instrument: reading.instrument,
+        uncertainty: reading.uncertainty_si === undefined ? undefined : newtonMetres(reading.uncertainty_si),
         at: reading.at,
         relativeHumidity: humidityAt(reading, humidities),
       },
