@@ -173,6 +173,14 @@ describe('decisionAdvice()', () => {
     expect(advice.unknown[0]!.what).toContain('cracks in the plate since 2021-05-04');
   });
 
+  it('says that a row was never met when the same string of each note was read', async () => {
+    const rows = async (readings: readonly ReadingToRecord[]) =>
+      (await advised(lookedAt, readings)).unknown.filter(({ what }) => what.includes('along another row'));
+    const oneRow = [34, 40, 46, 52, 58, 64, 70].map((key) => torqueReading(key, 2, 15, slack));
+    expect((await rows(oneRow))[0]!.what).toContain('only string 2');
+    expect(await rows([...oneRow, torqueReading(71, 3, 15, slack)])).toEqual([]);
+  });
+
   it('has rules for every thing of plate, block, bridges, board and terminations, each with its condition', () => {
     for (const rule of FINDING_RULES) expect(rule.condition).toMatch(/\.$/);
     const things = FINDING_RULES.flatMap((rule) => rule.things);

@@ -78,7 +78,8 @@ function surveyUnknowns({ lines }: SurveyComparison): StillUnknown[] {
   return [...first, ...unseen, ...rest];
 }
 
-function torqueUnknowns({ map }: PinChoice): StillUnknown[] {
+function torqueUnknowns(choice: PinChoice): StillUnknown[] {
+  const { map } = choice;
   const none = { figure: undefined, entries: [] };
   if (map.pins.length === 0)
     return [
@@ -123,6 +124,14 @@ function torqueUnknowns({ map }: PinChoice): StillUnknown[] {
       wouldSettle: `Read at least ${DECISION_LIMITS.fewestPinsOfSection} pins in each of these sections.`,
       isNeededFirst: false,
     });
+  const row = onlyRowRead(choice);
+  if (row !== undefined)
+    unknown.push({
+      ...none,
+      what: `Of three strings only string ${row} has been read: a crack along another row of pins would not show.`,
+      wouldSettle: 'Read every fifth pin instead of the same one of each note, so that every row is met.',
+      isNeededFirst: false,
+    });
   if (map.season.withoutHumidity > 0)
     unknown.push({
       ...none,
@@ -131,6 +140,17 @@ function torqueUnknowns({ map }: PinChoice): StillUnknown[] {
       isNeededFirst: false,
     });
   return unknown;
+}
+
+/** Fewer pins on three-stringed notes say nothing of rows. Our own figure. */
+const FEWEST_FOR_ROWS = 6;
+
+/** The one string of three-stringed notes that was read, where no other was. */
+function onlyRowRead({ map: { pins, field } }: PinChoice): number | undefined {
+  const threefold = new Set(field.pins.filter(({ string }) => string === 3).map(({ key }) => key));
+  const own = pins.filter(({ key, string }) => threefold.has(key) && string !== undefined);
+  const rows = new Set(own.map(({ string }) => string));
+  return own.length >= FEWEST_FOR_ROWS && rows.size === 1 ? own[0]!.string : undefined;
 }
 
 function readingUnknowns(job: Job): StillUnknown[] {
