@@ -6,6 +6,7 @@ import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { Papers } from '../../piano/papers.tsx';
 
 const marks: Record<Verdict, string> = { go: '✓', 'go with conditions': '▲', stop: '■' };
 
@@ -76,6 +77,13 @@ export function DecisionPlace() {
         </section>
       )}
       <DecisionForm key={`${advice.verdict}${made?.entry}`} advice={advice} />
+      <Papers
+        level={3}
+        offers={[
+          { paper: 'appraisal-report', words: 'Appraisal report' },
+          { paper: 'appraisal-annex', words: 'Technical annex' },
+        ]}
+      />
       <p>
         <a href={hashOf({ place: 'job', job: desk.id, task: 'appraise', part: 'estimate' })}>
           Go on to the estimate.

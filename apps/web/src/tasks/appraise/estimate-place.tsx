@@ -12,6 +12,7 @@ import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { Papers } from '../../piano/papers.tsx';
 import { ChangeAnswers } from './change-answers.tsx';
 import { EstimateAnswer } from './estimate-answer.tsx';
 import {
@@ -54,6 +55,7 @@ export function EstimatePlace() {
           Write version {(latest?.version ?? 0) + 1}
         </button>
       )}
+      {latest !== undefined && <Papers level={3} offers={[{ paper: 'estimate', words: 'Estimate' }]} />}
       <ChangeAnswers />
       <HoursWorked />
     </section>
