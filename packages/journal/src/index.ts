@@ -154,6 +154,7 @@ export {
   type NoteInBoth,
   type ScaleComparison,
   scaleComparison,
+  tensionUnevenness,
   tuned,
   type WireNeeded,
   wiresNeeded,

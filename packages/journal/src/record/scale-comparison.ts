@@ -8,6 +8,7 @@ import {
   type ScaleAnalysis,
   type SoundingKey,
   stretchedTuning,
+  totalsOf,
   type WoundString,
 } from '@becket/core';
 
@@ -16,11 +17,11 @@ export interface NoteInBoth {
   readonly key: number;
   readonly before: NoteAnalysis | undefined;
   readonly after: NoteAnalysis | undefined;
-  /** True where the wires differ, or only one side is known. */
+  /** True where a wire differs by more than half a size, or only one side is known. */
   readonly isChanged: boolean;
 }
 
-/** A load in two scales. */
+/** A load in two scales, of the notes that both have: a note that is known in one only would pass for a change. */
 export interface LoadInBoth {
   readonly of: 'all' | 'section' | 'bridge';
   readonly name: string;
@@ -59,12 +60,27 @@ export interface ScaleComparison {
   readonly wires: readonly WireNeeded[];
 }
 
+interface SameWithin {
+  /** Of plain wire and cores. */
+  readonly steel: number;
+  readonly winding: number;
+  readonly bareEnd: number;
+}
 /** Diameters that differ by less are one wire: a tenth of what the best micrometer shows. */
-const SAME_WIRE_M = 5e-8;
+const SAME_WIRE: SameWithin = { steel: 5e-8, winding: 5e-8, bareEnd: 1e-4 };
+/**
+ * Half a step between two sizes, so that worn wire which is replaced by the size it had is no change. Steel steps by 25 µm
+ * in both ways of numbering, winding wire by 20 µm.
+ */
+const SAME_SIZE: SameWithin = { steel: 12e-6, winding: 9e-6, bareEnd: 2e-3 };
 
 /** Whether two strings are made of the same wires, bare ends alike to a tenth of a millimetre. */
-export function hasSameWires(one: PlainString | WoundString, other: PlainString | WoundString): boolean {
-  const near = (a: number, b: number, within = SAME_WIRE_M) => Math.abs(a - b) < within;
+export function hasSameWires(
+  one: PlainString | WoundString,
+  other: PlainString | WoundString,
+  within: SameWithin = SAME_WIRE,
+): boolean {
+  const near = (a: number, b: number, tolerance = within.steel) => Math.abs(a - b) < tolerance;
   if (one.kind === 'plain' || other.kind === 'plain')
     return one.kind === 'plain' && other.kind === 'plain' && near(one.diameter, other.diameter);
   return (
@@ -73,9 +89,9 @@ export function hasSameWires(one: PlainString | WoundString, other: PlainString 
     one.layers.every((layer, index) => {
       const its = other.layers[index]!;
       return (
-        near(layer.wireDiameter, its.wireDiameter) &&
-        near(layer.bareFront, its.bareFront, 1e-4) &&
-        near(layer.bareBack, its.bareBack, 1e-4)
+        near(layer.wireDiameter, its.wireDiameter, within.winding) &&
+        near(layer.bareFront, its.bareFront, within.bareEnd) &&
+        near(layer.bareBack, its.bareBack, within.bareEnd)
       );
     })
   );
@@ -92,7 +108,8 @@ export function scaleComparison(
   const keys = [...new Set([...olds.keys(), ...news.keys()])].sort((a, b) => a - b);
   const notes = keys.map((key): NoteInBoth => {
     const [old, its] = [olds.get(key), news.get(key)];
-    const isSame = old !== undefined && its !== undefined && hasSameWires(old.note.string, its.note.string);
+    const isSame =
+      old !== undefined && its !== undefined && hasSameWires(old.note.string, its.note.string, SAME_SIZE);
     return { key, before: old, after: its, isChanged: !isSame };
   });
   const breaks = breaksOf(before);
@@ -101,7 +118,10 @@ export function scaleComparison(
   return {
     notes,
     changed: notes.filter(({ isChanged }) => isChanged),
-    loads: loadsInBoth(before, after),
+    loads: loadsInBoth(
+      totalsOf(before.notes.filter(({ key }) => news.has(key))),
+      totalsOf(after.notes.filter(({ key }) => olds.has(key))),
+    ),
     breaks,
     beats: beatsOver(
       breaks,
@@ -175,6 +195,23 @@ export function tuned(
 /** First partials at equal temperament: where a compass with gaps cannot be stretched. */
 export function inEqualTemperament({ notes }: Pick<ScaleAnalysis, 'notes'>): SoundingKey[] {
   return notes.map(({ key, note, inharmonicity }) => ({ key, firstPartial: note.frequency, inharmonicity }));
+}
+
+/**
+ * How uneven tension runs from note to note: root mean square of the second difference of ln T, a share. Only over three
+ * neighbouring keys with as many strings each: where one string becomes two, tension steps on purpose.
+ * @returns undefined where no three such notes stand side by side
+ */
+export function tensionUnevenness({ notes }: Pick<ScaleAnalysis, 'notes'>): number | undefined {
+  let [sum, count] = [0, 0];
+  for (let index = 1; index + 1 < notes.length; index += 1) {
+    const [low, here, high] = [notes[index - 1]!, notes[index]!, notes[index + 1]!];
+    if (high.key - low.key !== 2 || new Set([low, here, high].map(({ note }) => note.strings)).size > 1)
+      continue;
+    sum += Math.log((low.tension * high.tension) / here.tension ** 2) ** 2;
+    count += 1;
+  }
+  return count === 0 ? undefined : Math.sqrt(sum / count);
 }
 
 function beatsOver(

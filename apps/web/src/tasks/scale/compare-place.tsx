@@ -197,35 +197,51 @@ function Beats({ comparison }: { comparison: ScaleComparison }) {
           : 'equal temperament, as notes are missing for a stretch'}
         .
       </p>
-      <TableFrame label="Beats over the break before and after">
-        <table className="table">
-          <thead>
-            <tr>
-              <th scope="col">interval</th>
-              <th scope="col">notes</th>
-              <th scope="col" className="number">
-                before
-              </th>
-              <th scope="col" className="number">
-                after
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {beats.map(({ interval, lowerKey, upperKey, before, after }) => (
-              <tr key={`${interval}/${lowerKey}`}>
-                <th scope="row">{interval}</th>
-                <td>
-                  {noteName(lowerKey)}–{noteName(upperKey)}
-                </td>
-                <td className="number">{beatText(before)}</td>
-                <td className="number">{beatText(after)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </TableFrame>
+      <BeatTable
+        label="Thirds over the break"
+        beats={beats.filter(({ interval }) => interval === 'major third')}
+      />
+      <details>
+        <summary className="button quiet">Fifths and octaves over the break</summary>
+        <BeatTable
+          label="Fifths and octaves over the break"
+          beats={beats.filter(({ interval }) => interval !== 'major third')}
+        />
+      </details>
     </section>
+  );
+}
+
+function BeatTable({ label, beats }: { label: string; beats: ScaleComparison['beats'] }) {
+  return (
+    <TableFrame label={label}>
+      <table className="table">
+        <thead>
+          <tr>
+            <th scope="col">interval</th>
+            <th scope="col">notes</th>
+            <th scope="col" className="number">
+              before
+            </th>
+            <th scope="col" className="number">
+              after
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {beats.map(({ interval, lowerKey, upperKey, before, after }) => (
+            <tr key={`${interval}/${lowerKey}`}>
+              <th scope="row">{interval}</th>
+              <td>
+                {noteName(lowerKey)}–{noteName(upperKey)}
+              </td>
+              <td className="number">{beatText(before)}</td>
+              <td className="number">{beatText(after)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </TableFrame>
   );
 }
 
@@ -299,33 +315,50 @@ function Both({ texts: [before, after] }: { texts: readonly [string, string] }) 
 }
 
 function Wires({ comparison, unit }: { comparison: ScaleComparison; unit: LengthUnit }) {
+  const of = (isPlain: boolean) => comparison.wires.filter(({ use }) => (use === 'plain') === isPlain);
   return (
     <section aria-labelledby="compared-wires">
       <h3 id="compared-wires">What wire does the second one take?</h3>
-      <TableFrame label="Wire sizes needed">
-        <table className="table">
-          <thead>
-            <tr>
-              <th scope="col">use</th>
-              <th scope="col">size</th>
-              <th scope="col" className="number">
-                strings
-              </th>
-              <th scope="col">notes</th>
-            </tr>
-          </thead>
-          <tbody>
-            {comparison.wires.map(({ use, diameter, strings, keys }) => (
-              <tr key={`${use}/${diameter}`}>
-                <th scope="row">{use}</th>
-                <td>{wireText(diameter, unit)}</td>
-                <td className="number">{strings}</td>
-                <td>{keysText(keys)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </TableFrame>
+      <WireTable label="Plain wire needed" wires={of(true)} unit={unit} />
+      <details>
+        <summary className="button quiet">Cores and windings of its wound strings</summary>
+        <WireTable label="Cores and windings" wires={of(false)} unit={unit} />
+      </details>
     </section>
+  );
+}
+
+interface WireTableProps {
+  readonly label: string;
+  readonly wires: ScaleComparison['wires'];
+  readonly unit: LengthUnit;
+}
+
+function WireTable({ label, wires, unit }: WireTableProps) {
+  return (
+    <TableFrame label={label}>
+      <table className="table">
+        <thead>
+          <tr>
+            <th scope="col">use</th>
+            <th scope="col">size</th>
+            <th scope="col" className="number">
+              strings
+            </th>
+            <th scope="col">notes</th>
+          </tr>
+        </thead>
+        <tbody>
+          {wires.map(({ use, diameter, strings, keys }) => (
+            <tr key={`${use}/${diameter}`}>
+              <th scope="row">{use}</th>
+              <td>{wireText(diameter, unit)}</td>
+              <td className="number">{strings}</td>
+              <td>{keysText(keys)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </TableFrame>
   );
 }

@@ -4,7 +4,7 @@ import { type AnalysedScale, isAnythingStrung } from '@becket/tasks';
 import { forceText, loadText } from '../../parts/force-text.ts';
 import type { LengthUnit } from '../../parts/length-text.ts';
 import { type Observable, observable } from '../../parts/observable.ts';
-import { counted, stringText } from './scale-words.ts';
+import { counted, keysText, stringText } from './scale-words.ts';
 
 /** Two scales that are looked at side by side. */
 export interface Pair {
@@ -129,17 +129,20 @@ export function summarySentences(
 ): string[] {
   const { notes, changed, loads } = comparison;
   if (changed.length === 0)
-    return [`“${after.name}” has the same wires as “${before.name}” at every note that can be computed.`];
+    return [
+      `“${after.name}” has the same sizes as “${before.name}” at every note: where they read differently it is by less than half a size.`,
+    ];
   const all = loads.find(({ of }) => of === 'all')!;
   const difference = all.after!.load - all.before!.load;
   const beyond = (scale: AnalysedScale) =>
     scaleFindings(scale.analysis).filter(({ weight }) => weight === 'beyond a limit').length;
+  const inOne = notes.filter((note) => note.before === undefined || note.after === undefined);
   return [
-    `${counted(changed.length, 'note', 'notes')} of ${notes.length} get another wire.`,
-    `All strings together pull ${loadText(all.after!.load, unit)} instead of ${loadText(all.before!.load, unit)}, ${signed(difference, (force) => loadText(force, unit))}.`,
+    `${counted(changed.length - inOne.length, 'note', 'notes')} of ${notes.length} get another size.`,
+    `${inOne.length === 0 ? 'All strings' : 'The strings of all notes that both scales have'} together pull ${loadText(all.after!.load, unit)} instead of ${loadText(all.before!.load, unit)}, ${signed(difference, (force) => loadText(force, unit))}.`,
     `Beyond the shop’s limits: ${counted(beyond(before), 'finding', 'findings')} before, ${counted(beyond(after), 'finding', 'findings')} after.`,
-    ...(comparison.notes.some((note) => note.before === undefined || note.after === undefined)
-      ? ['Notes that can be computed in one of the two scales only count as changed.']
+    ...(inOne.length > 0
+      ? [`Known in one of the two scales only: ${keysText(inOne.map(({ key }) => key))}.`]
       : []),
   ];
 }

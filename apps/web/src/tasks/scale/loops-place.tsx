@@ -122,7 +122,7 @@ function CutList({ wires, unit, label }: CutListProps) {
     length === undefined ? '–' : lengthNumber(length, unit, 'length');
   return (
     <TableFrame label={label}>
-      <table className="table">
+      <table className="table cut-list">
         <caption>Lengths in {unit}</caption>
         <thead>
           <tr>
