@@ -72,15 +72,8 @@ export type { PinGroup } from './appraise/pin-groups.ts';
 export type { PinLimitsKnown } from './appraise/pin-limits.ts';
 export type { PinStage, StringPullFigure } from './appraise/pin-pulls.ts';
 export type { PinRemedy, SuggestedRemedy } from './appraise/pin-remedies.ts';
-export {
-  type PinTorque,
-  type PinTorqueMap,
-  pinTorqueMap,
-  type TorqueBin,
-  type TorqueMapOptions,
-  type TorqueSection,
-  type ZoneChance,
-} from './appraise/pin-torque-map.ts';
+export type { PinTorque } from './appraise/pin-torque.ts';
+export { type PinTorqueMap, pinTorqueMap, type TorqueMapOptions } from './appraise/pin-torque-map.ts';
 export { type FindingToRecord, recordFindings } from './appraise/record-finding.ts';
 export type { TestPinTried } from './appraise/test-pins.ts';
 export type { AccuracyOfPin } from './appraise/torque-accuracy.ts';
@@ -93,6 +86,7 @@ export {
   torqueKinds,
 } from './appraise/torque-readings.ts';
 export type { TorqueSeason } from './appraise/torque-season.ts';
+export type { TorqueBin, TorqueSection, ZoneChance } from './appraise/torque-sections.ts';
 // What every task is handed
 export { JobNotFound, RecordIsSealed, readJob, type TaskContext } from './context.ts';
 // An invented piano to try things on

@@ -1,7 +1,8 @@
 import { type NewtonMetres, newtonMetres } from '@becket/core';
 import type { Job } from '@becket/journal';
 import { pinName } from './pin-field.ts';
-import { type PinTorque, type PinTorqueMap, pinTorqueMap, type TorqueMapOptions } from './pin-torque-map.ts';
+import type { PinTorque } from './pin-torque.ts';
+import { type PinTorqueMap, pinTorqueMap, type TorqueMapOptions } from './pin-torque-map.ts';
 
 /** One pin before and after stringing. */
 export interface PinBeforeAndAfter {

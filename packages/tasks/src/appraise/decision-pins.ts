@@ -3,7 +3,7 @@ import type { Ulid } from '@becket/journal';
 import type { DecisionReason } from './decision-reason.ts';
 import { DECISION_LIMITS, DECISION_SOURCE } from './decision-rules.ts';
 import type { PinChoice } from './pin-choice.ts';
-import type { PinTorque } from './pin-torque-map.ts';
+import type { PinTorque } from './pin-torque.ts';
 
 /** Reasons that torque, pattern and pin sizes give. None where no pin has a grip: that is unknown, not good. */
 export function pinReasons(choice: PinChoice): DecisionReason[] {

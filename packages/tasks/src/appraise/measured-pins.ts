@@ -1,7 +1,8 @@
 import { type Metres, medianOf, metres, type PinSizePolicy, pinSizeGuess } from '@becket/core';
 import type { Job, Ulid } from '@becket/journal';
 import { pinName } from './pin-field.ts';
-import type { PinTorque, PinTorqueMap } from './pin-torque-map.ts';
+import type { PinTorque } from './pin-torque.ts';
+import type { PinTorqueMap } from './pin-torque-map.ts';
 
 /** A pin whose diameter was read, as found. */
 export interface PinMeasured {

@@ -80,6 +80,12 @@ export function torqueReadings(
   return { readings, withoutNote: own.length - readings.length };
 }
 
+/** Mean of readings; undefined when there is none. */
+export function meanTorque(readings: readonly TorqueRead[]): NewtonMetres | undefined {
+  if (readings.length === 0) return undefined;
+  return newtonMetres(readings.reduce((sum, { torque }) => sum + torque, 0) / readings.length);
+}
+
 function kindOf(condition: Reading['condition']): TorqueKind {
   if (condition === undefined) return 'not said';
   if (condition.strings === 'off' || condition.strings === 'let down') return 'slack';
