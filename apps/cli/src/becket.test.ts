@@ -2,6 +2,7 @@ import { execFile, spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { paperFormats, paperNames } from '@becket/tasks';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 
 const binary = resolve(import.meta.dirname, '../bin/becket.mjs');
@@ -88,7 +89,9 @@ describe('becket', () => {
 
     const to = join(folder, 'papers');
     const papers: string[] = json(await becket('--json', 'papers', job, '--size', 'Letter', '--to', to));
-    expect(papers).toHaveLength(4);
+    const endings = paperNames.flatMap((name) => paperFormats.map((format) => `-${name}.${format}`));
+    expect(papers).toHaveLength(endings.length);
+    for (const ending of endings) expect(papers.filter((path) => path.endsWith(ending))).toHaveLength(1);
     for (const path of papers) {
       const start = readFileSync(path).subarray(0, 5).toString('latin1');
       expect(path.endsWith('.pdf') ? start === '%PDF-' : start.length === 5).toBe(true);
