@@ -198,8 +198,11 @@ class Pricing {
       const figures = { cost: others(next.choices), load: this.loadOf(load, next.choices) };
       const value = figures.cost + price * figures.load;
       // Both lines pass here already: λ is the highest point of the bound.
-      if (light !== undefined && value >= light.cost + price * light.load - 1e-12 * Math.abs(value))
+      if (light !== undefined && value >= light.cost + price * light.load - 1e-12 * Math.abs(value)) {
+        // A little more, so that of the two that cost alike it is the light one that is found from here on.
+        this.prices[worst] = price * (1 + 1e-7);
         return true;
+      }
       if (figures.load > load.highest) heavy = figures;
       else light = figures;
       price = light === undefined ? price * 4 : (light.cost - heavy.cost) / (heavy.load - light.load);

@@ -127,6 +127,6 @@ export const COMMON_RESCALE_RULES: RescaleRules = {
   largestOverCore: 4.5,
   loads: [],
   offersAsFound: true,
-  twoLayerStep: 0.02,
+  twoLayerStep: 0.01,
   innerOfOuter: 0.57,
 };
