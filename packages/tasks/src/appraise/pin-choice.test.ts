@@ -97,6 +97,14 @@ describe('pinChoice()', () => {
       holeDepth_m: 0.036,
       plateThickness_m: 0.01,
     });
+    // The height of a pin is still not read; 2⅜ in are 60.325 mm, of which 29 mm stay above the block.
+    expect(pinChoice(limited).lengths).toBeUndefined();
+    const { job: withHeight } = await recordReadings(context, id, [
+      { quantity: 'pin-height', place: { key: 40, string: 1 }, value: 19, unit: 'mm' },
+    ]);
+    const lengths = pinChoice(withHeight).lengths!;
+    expect(lengths.map(({ label, fits }) => [label, fits]).at(-1)).toEqual(['2½ in', false]);
+    expect(lengths.at(-2)!.gapUnder * 1000).toBeCloseTo(36 - (60.325 - 29), 9);
     const candidates = pinChoice(limited).groups.find(({ asFound }) => asFound === '2/0')!.candidates;
     expect(candidates.map(({ label, against }) => [label, against.length])).toEqual([
       ['2½/0', 0],
