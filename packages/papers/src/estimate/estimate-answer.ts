@@ -76,8 +76,9 @@ const asWritten = ({ currency, pricesIncludeTax }: MadeEstimate, amount: MinorUn
   `${inMoney(amount, currency)} ${pricesIncludeTax ? 'with' : 'without'} tax`;
 
 /** The versions before this one, each with what it came to and what was said to it. */
-export function earlierVersions(job: Job, { version }: MadeEstimate): Block[] {
-  const earlier = job.estimates.filter((one) => one.version < version);
+export function earlierVersions(job: Job, estimate: MadeEstimate): Block[] {
+  // By place and not by number: two devices that were apart may each have made a version of one number.
+  const earlier = job.estimates.slice(0, job.estimates.indexOf(estimate));
   if (earlier.length === 0) return [];
   return [
     { is: 'heading', level: 3, text: 'Earlier versions' },
@@ -91,7 +92,7 @@ export function earlierVersions(job: Job, { version }: MadeEstimate): Block[] {
           answer === undefined
             ? 'not answered'
             : `${answer.answer} by ${answer.name} on ${dayInWords(answer.on)}; that holds for it alone`;
-        return `Version ${one.version} of ${dayInWords(one.at)}: ${inMoney(firm.gross, one.currency)}, tax included; ${said}.`;
+        return `Version ${one.version} of ${dayInWords(one.at)} by ${one.by}: ${inMoney(firm.gross, one.currency)}, tax included; ${said}.`;
       }),
     },
   ];

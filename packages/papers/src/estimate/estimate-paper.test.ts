@@ -88,8 +88,21 @@ describe('estimatePaper()', () => {
     expect(ticksOf(anew)).toHaveLength(1);
     const text = plain(JSON.stringify(anew));
     expect(text).toContain(
-      'Version 1 of 4 May 2026: EUR 1,839.20, tax included; accepted by Ines Okafor on 6 May 2026; that holds for it alone.',
+      'Version 1 of 4 May 2026 by Ada: EUR 1,839.20, tax included; accepted by Ines Okafor on 6 May 2026; that holds for it alone.',
     );
+  });
+
+  it('lists both where two devices that were apart made a version of one number', () => {
+    const job = appraisedJob({ estimate: 'made anew' });
+    const [first, second] = job.estimates;
+    const twins = estimatePaper({ ...job, estimates: [first!, { ...second!, by: 'Bo' }, second!] }, options);
+    expect(JSON.stringify(twins)).toContain('Version 2 of 4 May 2026 by Bo');
+  });
+
+  it('says when its last day has passed', () => {
+    const validity = (at: string) => JSON.stringify(estimatePaper(appraisedJob(), { ...options, at }));
+    expect(validity('2026-06-30T23:00:00.000Z')).not.toContain('has passed');
+    expect(validity('2026-07-01T00:00:00.000Z')).toContain('30 June 2026, which has passed');
   });
 
   it('says so when no estimate was made', () => {

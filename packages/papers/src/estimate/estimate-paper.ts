@@ -18,7 +18,7 @@ export function estimatePaper(job: Job, options: PaperOptions): PageTree {
     latest === undefined || totals === undefined
       ? notMade(job)
       : [
-          ...head(job, latest),
+          ...head(job, latest, options.at.slice(0, 10)),
           inShort(latest, totals),
           { is: 'heading', level: 2, text: 'The work as planned' },
           firmTable(latest, totals),
@@ -63,7 +63,7 @@ export function estimatePaper(job: Job, options: PaperOptions): PageTree {
   };
 }
 
-function head(job: Job, { version, at, validUntil, workingDays }: MadeEstimate): Block[] {
+function head(job: Job, { version, at, validUntil, workingDays }: MadeEstimate, today: string): Block[] {
   return [
     { is: 'heading', level: 1, text: 'Estimate' },
     {
@@ -75,7 +75,7 @@ function head(job: Job, { version, at, validUntil, workingDays }: MadeEstimate):
         { name: 'Version', value: `${version}, of ${dayInWords(at)}` },
         {
           name: 'Valid until',
-          value: validUntil === undefined ? 'no day is set' : dayInWords(validUntil),
+          value: validityInWords(validUntil, today),
         },
         {
           name: 'Time it takes',
@@ -87,6 +87,12 @@ function head(job: Job, { version, at, validUntil, workingDays }: MadeEstimate):
       ],
     },
   ];
+}
+
+function validityInWords(validUntil: string | undefined, today: string): string {
+  if (validUntil === undefined) return 'no day is set';
+  const day = dayInWords(validUntil);
+  return validUntil < today ? `${day}, which has passed: please ask whether it still holds` : day;
 }
 
 function inShort({ currency, lines }: MadeEstimate, { firm, low, high, minutes }: EstimateTotals): Block {
