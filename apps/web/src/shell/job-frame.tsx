@@ -6,7 +6,7 @@ import { sentenceOf } from '../desk/sentence-of.ts';
 import { DeskContext } from '../desk/use-desk.ts';
 import { useDevice, useSettings } from '../desk/use-device.ts';
 import { useMedia } from '../desk/use-media.ts';
-import { go } from '../desk/use-route.ts';
+import { go, hasMoved } from '../desk/use-route.ts';
 import { useObservable, useUnhurried } from '../parts/observable.ts';
 import { SafePlace } from '../parts/safe-place.tsx';
 import { CompassStrip } from '../piano/compass-strip.tsx';
@@ -45,6 +45,12 @@ export function JobFrame({ job: id, task, part }: Props) {
     device.exchange.watch(id);
     return () => device.exchange.watch(undefined);
   }, [device, id, isOpen]);
+
+  useEffect(() => {
+    // The link that led here is gone, and the focus with it.
+    if (isOpen && hasMoved() && document.activeElement === document.body)
+      document.getElementById('place')?.focus({ preventScroll: true });
+  }, [isOpen]);
 
   const isFirst = useRef(true);
   useEffect(() => {
@@ -132,7 +138,7 @@ function Task({ task, part }: { task: TaskName; part: string | undefined }) {
     case 'scale':
       return <ScalePage part={part} />;
     case 'order':
-      return <OrderPage />;
+      return <OrderPage part={part} />;
     case 'string':
       return <StringPage />;
     case 'settle':

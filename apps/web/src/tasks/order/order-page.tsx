@@ -1,123 +1,67 @@
-import type { Absence, AsFoundNote, ReadingQuantityName } from '@becket/journal';
-import { useMemo } from 'react';
+import { lazy } from 'react';
 import { hashOf } from '../../desk/route.ts';
-import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
-import { useSettings } from '../../desk/use-device.ts';
-import { type LengthUnit, lengthNumber } from '../../parts/length-text.ts';
-import { TableFrame } from '../../parts/table-frame.tsx';
-import { lengthKindOf } from '../../piano/length-kind.ts';
-import { Papers } from '../../piano/papers.tsx';
-import { bassStrings } from './bass-strings.ts';
+import { useDesk } from '../../desk/use-desk.ts';
+import { SuppliesPlace } from './supplies-place.tsx';
+import './order.css';
 
-const orderColumns: readonly { readonly quantity: ReadingQuantityName; readonly short: string }[] = [
-  { quantity: 'core-diameter', short: 'core' },
-  { quantity: 'inner-layer-diameter', short: 'inner layer' },
-  { quantity: 'over-all-diameter', short: 'over all' },
-  { quantity: 'speaking-length', short: 'speaking length' },
-  { quantity: 'bare-front', short: 'bare front' },
-  { quantity: 'bare-back', short: 'bare bridge' },
-];
+const BassPlace = lazy(() => import('./bass-place.tsx').then(({ BassPlace: place }) => ({ default: place })));
+const OrdersPlace = lazy(() =>
+  import('./orders-place.tsx').then(({ OrdersPlace: place }) => ({ default: place })),
+);
+const StockPlace = lazy(() =>
+  import('./stock-place.tsx').then(({ StockPlace: place }) => ({ default: place })),
+);
+const PapersPlace = lazy(() =>
+  import('./papers-place.tsx').then(({ PapersPlace: place }) => ({ default: place })),
+);
 
-/** The bass string order, and the papers that can be had now. */
-export function OrderPage() {
-  const { desk, job, record } = useDesk();
-  const { unit } = useSettings();
-  const [, select] = useSelectedKey();
-  const bass = useMemo(() => bassStrings(record.notes), [record]);
-  const toRecord = hashOf({ place: 'job', job: desk.id, task: 'record' });
-  const columns = orderColumns.filter(
-    ({ quantity }) => quantity !== 'inner-layer-diameter' || bass.notes.some(({ layers }) => layers === 2),
-  );
+/** The parts of Order: name in the address, words on the screen. */
+const parts = {
+  supplies: 'Supplies',
+  bass: 'Bass strings',
+  orders: 'Orders',
+  stock: 'Suppliers and stock',
+  papers: 'Papers',
+} as const;
+type PartName = keyof typeof parts;
+const partNames = Object.keys(parts) as PartName[];
+
+/** What is needed, what the shelf has, what is bought from whom, and what came. */
+export function OrderPage({ part }: { part: string | undefined }) {
+  const { desk } = useDesk();
+  const name: PartName = part !== undefined && part in parts ? (part as PartName) : 'supplies';
   return (
     <>
-      <section aria-labelledby="bass-order">
-        <h2 id="bass-order">Bass string order</h2>
-        {bass.notes.length === 0 ? (
-          <p>
-            No wound string is described yet. <a href={toRecord}>Describe the stringing in Record.</a>
-          </p>
-        ) : (
-          <>
-            <p className="notice">
-              {bass.incomplete.length === 0 ? (
-                <>
-                  ● {bass.strings} wound strings of {bass.notes.length} notes, every needed value is there.
-                  These are the values as found; wear and a change of scale are not allowed for.
-                </>
-              ) : (
-                <>
-                  ▲ {bass.incomplete.length} of {bass.notes.length} notes cannot be ordered yet:{' '}
-                  {bass.incomplete.map(({ note }) => note).join(', ')}. A set made from guesses cannot be sent
-                  back.
-                </>
-              )}
-              {job.seal === undefined && ' The as-found record is not sealed; the paper says so.'}
-            </p>
-            <TableFrame label="Wound strings">
-              <table className="table">
-                <caption>
-                  Preview, in {unit === 'mm' ? 'millimetres' : 'inches'}. The paper has both units, and where
-                  each figure comes from.
-                </caption>
-                <thead>
-                  <tr>
-                    <th scope="col">note</th>
-                    <th scope="col" className="number">
-                      strings
-                    </th>
-                    {columns.map(({ quantity, short }) => (
-                      <th key={quantity} scope="col" className="number">
-                        {short}
-                      </th>
-                    ))}
-                  </tr>
-                </thead>
-                <tbody>
-                  {bass.notes.map((note) => (
-                    <tr key={note.key} data-incomplete={note.string === undefined || undefined}>
-                      <th scope="row">
-                        <a href={toRecord} onClick={() => select(note.key)}>
-                          {note.note}
-                        </a>
-                      </th>
-                      <td className="number">{note.strings}</td>
-                      {columns.map(({ quantity }) => (
-                        <td key={quantity} className="number">
-                          {cellWords(note, quantity, unit)}
-                        </td>
-                      ))}
-                    </tr>
-                  ))}
-                </tbody>
-              </table>
-            </TableFrame>
-          </>
-        )}
-      </section>
-      <Papers
-        offers={[
-          ...(bass.notes.length > 0
-            ? [{ paper: 'bass-string-order', words: 'Bass string order' } as const]
-            : []),
-          { paper: 'as-found-record', words: 'As-found record' },
-          ...(job.damages.length > 0 ? [{ paper: 'change-order', words: 'Change order' } as const] : []),
-        ]}
-      />
-      <section className="not-yet">
-        <h2>Not there yet</h2>
-        <ul>
-          <li>plain wire, pins, felts and sundries against stock, with margins and prices</li>
-          <li>the purchase list, and the order of a changed scale</li>
-        </ul>
-      </section>
+      <div className="task-head">
+        <h2 className="unseen">Order</h2>
+        <nav aria-label="Parts of Order" className="part-bar">
+          {partNames.map((one) => (
+            <a
+              key={one}
+              href={hashOf({ place: 'job', job: desk.id, task: 'order', part: one })}
+              aria-current={one === name ? 'page' : undefined}
+            >
+              {parts[one]}
+            </a>
+          ))}
+        </nav>
+      </div>
+      <Part name={name} />
     </>
   );
 }
 
-function cellWords(note: AsFoundNote, quantity: ReadingQuantityName, unit: LengthUnit) {
-  const figure = note.figures[quantity];
-  if (figure !== undefined) return lengthNumber(figure.value, unit, lengthKindOf(quantity));
-  const absence: Absence | undefined = note.absences[quantity];
-  if (absence !== undefined && absence !== 'unknown') return absence;
-  return note.needed.includes(quantity) ? <span className="warn">{absence ?? 'missing'}</span> : '';
+function Part({ name }: { name: PartName }) {
+  switch (name) {
+    case 'supplies':
+      return <SuppliesPlace />;
+    case 'bass':
+      return <BassPlace />;
+    case 'orders':
+      return <OrdersPlace />;
+    case 'stock':
+      return <StockPlace />;
+    case 'papers':
+      return <PapersPlace />;
+  }
 }

@@ -1,0 +1,264 @@
+import {
+  type BassCheck,
+  type BassOrder,
+  type BassQuantity,
+  bassOrder,
+  changedSinceOrder,
+} from '@becket/journal';
+import { draftBassOrder, signBassChecks } from '@becket/tasks';
+import { type FormEvent, useMemo, useState } from 'react';
+import { hashOf } from '../../desk/route.ts';
+import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { type LengthUnit, lengthNumber } from '../../parts/length-text.ts';
+import { TableFrame } from '../../parts/table-frame.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { DayField } from './day-field.tsx';
+import { useShop } from './use-shop.ts';
+import { useOrders } from './use-supplies.ts';
+
+const columns: readonly { readonly quantity: BassQuantity; readonly short: string }[] = [
+  { quantity: 'core-diameter', short: 'core' },
+  { quantity: 'inner-layer-diameter', short: 'inner layer' },
+  { quantity: 'over-all-diameter', short: 'over all' },
+  { quantity: 'speaking-length', short: 'speaking' },
+  { quantity: 'bare-front', short: 'bare front' },
+  { quantity: 'bare-back', short: 'bare bridge' },
+  { quantity: 'loop-to-winding', short: 'loop to winding' },
+  { quantity: 'winding-length', short: 'winding' },
+  { quantity: 'loop-to-termination', short: 'loop to front' },
+];
+
+/** The bass set: what is ordered string by string, and what stands between it and an order. */
+export function BassPlace() {
+  const { desk, job } = useDesk();
+  const { unit } = useSettings();
+  const { signed, orders } = useOrders();
+  const order = useMemo(() => bassOrder(job, { signed, lengthUnit: unit }), [job, signed, unit]);
+  const toRecord = hashOf({ place: 'job', job: desk.id, task: 'record' });
+  const changed = orders
+    .filter(({ what, state }) => what === 'bass strings' && state !== 'cancelled')
+    .flatMap((one) => changedSinceOrder(order, one) ?? []);
+  if (order.strings.length === 0)
+    return (
+      <section aria-labelledby="bass-order">
+        <h2 id="bass-order">Bass strings</h2>
+        <p>
+          No wound string is described yet. <a href={toRecord}>Describe the stringing in Record.</a>
+        </p>
+      </section>
+    );
+  return (
+    <>
+      <section aria-labelledby="bass-order">
+        <h2 id="bass-order">Bass strings</h2>
+        <p className="notice">
+          {order.mayBeSent ? '●' : '▲'} {order.strings.length} wound strings, made from {order.scale}.{' '}
+          {order.mayBeSent
+            ? 'Every check passes or is signed.'
+            : 'A set made from guesses cannot be sent back: settle the checks below first.'}
+          {job.seal === undefined && ' The as-found record is not sealed; the paper says so.'}
+        </p>
+        {[order.scaleProblem, ...changed].map((sentence) =>
+          sentence === undefined ? null : (
+            <p key={sentence} role="alert" className="notice bad">
+              ▲ {sentence}
+            </p>
+          ),
+        )}
+        <p className="soft digest">Digest of these strings: {order.digest}</p>
+      </section>
+      <Checks order={order} />
+      <Draft order={order} />
+      <Strings order={order} unit={unit} toRecord={toRecord} />
+    </>
+  );
+}
+
+function Checks({ order }: { order: BassOrder }) {
+  const { desk } = useDesk();
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  const [name, setName] = useState('');
+  const [reason, setReason] = useState('');
+  const open = order.checks.filter(({ signed }) => signed === undefined);
+  const signed = order.checks.filter((check) => check.signed !== undefined);
+  const picked = open.filter(({ id }) => chosen.has(id));
+  if (order.checks.length === 0) return null;
+
+  function toggle({ id }: BassCheck): void {
+    const next = new Set(chosen);
+    if (!next.delete(id)) next.add(id);
+    setChosen(next);
+  }
+  async function sign(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    const done = await desk.run((context, job) =>
+      signBassChecks(context, job, { checks: picked.map(({ id }) => id), name, reason }),
+    );
+    if (done === undefined) return;
+    setChosen(new Set());
+    setReason('');
+  }
+  return (
+    <section aria-labelledby="bass-checks">
+      <h3 id="bass-checks">Checks</h3>
+      {open.length > 0 && (
+        <form onSubmit={(event) => void sign(event)} aria-label="Sign checks">
+          <p>
+            {open.length} {open.length === 1 ? 'check does' : 'checks do'} not pass. Measure again, or tick
+            what you answer for and sign it by name.
+          </p>
+          <div className="button-row">
+            <button
+              type="button"
+              className="button quiet"
+              onClick={() =>
+                setChosen(new Set(picked.length === open.length ? [] : open.map(({ id }) => id)))
+              }
+            >
+              {picked.length === open.length ? 'Tick none' : 'Tick all'}
+            </button>
+          </div>
+          <ul className="order-lines">
+            {open.map((check) => (
+              <li key={check.id} className="order-line">
+                <label className="order-check">
+                  <input type="checkbox" checked={chosen.has(check.id)} onChange={() => toggle(check)} />
+                  <span>{check.sentence}</span>
+                </label>
+              </li>
+            ))}
+          </ul>
+          <div className="order-form">
+            <TextField label="Who answers for it" value={name} onChange={setName} maxLength={200} />
+            <TextField label="Why it is right all the same" value={reason} onChange={setReason} />
+          </div>
+          <div className="button-row">
+            <button
+              type="submit"
+              className="button strong"
+              disabled={picked.length === 0 || name.trim() === '' || reason.trim() === ''}
+            >
+              Sign {picked.length} {picked.length === 1 ? 'check' : 'checks'}
+            </button>
+          </div>
+        </form>
+      )}
+      {signed.length > 0 && (
+        <details className="order-card">
+          <summary>
+            {signed.length} signed {signed.length === 1 ? 'check' : 'checks'}
+          </summary>
+          <ul>
+            {signed.map((check) => (
+              <li key={check.id}>
+                {check.sentence}{' '}
+                <span className="soft">
+                  {check.signed?.name}, {check.signed?.at.slice(0, 10)}: {check.signed?.reason}
+                </span>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  );
+}
+
+function Draft({ order }: { order: BassOrder }) {
+  const { desk } = useDesk();
+  const shop = useShop();
+  const [supplier, setSupplier] = useState('');
+  const [neededOn, setNeededOn] = useState('');
+  const [said, setSaid] = useState('');
+
+  async function draft(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    setSaid('');
+    const done = await desk.run((context, job) =>
+      draftBassOrder(context, job, { supplier, ...(neededOn === '' ? {} : { neededOn }) }),
+    );
+    if (done !== undefined)
+      setSaid('The order is drafted. Print it under Papers, send it, and say so under Orders.');
+  }
+  return (
+    <section aria-labelledby="bass-draft">
+      <h3 id="bass-draft">Draft the order</h3>
+      <form onSubmit={(event) => void draft(event)}>
+        <div className="order-form">
+          <TextField
+            label="Who makes the strings"
+            value={supplier}
+            onChange={setSupplier}
+            maxLength={120}
+            words={shop.stock.suppliers.map((one) => one.supplier)}
+          />
+          <DayField label="Needed on" value={neededOn} onChange={setNeededOn} />
+        </div>
+        <div className="button-row">
+          <button type="submit" className="button" disabled={!order.mayBeSent || supplier.trim() === ''}>
+            Draft the bass string order
+          </button>
+          <output aria-live="polite">{said}</output>
+        </div>
+      </form>
+    </section>
+  );
+}
+
+function Strings({ order, unit, toRecord }: { order: BassOrder; unit: LengthUnit; toRecord: string }) {
+  const [, select] = useSelectedKey();
+  const shown = columns.filter(
+    ({ quantity }) => quantity !== 'inner-layer-diameter' || order.strings.some(({ layers }) => layers === 2),
+  );
+  return (
+    <section aria-labelledby="bass-strings">
+      <h3 id="bass-strings">String by string</h3>
+      <TableFrame label="Wound strings">
+        <table className="table">
+          <caption>
+            In {unit === 'mm' ? 'millimetres' : 'inches'}; ° is worked out from other readings. The paper has
+            both units, tension and ends.
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">string</th>
+              {shown.map(({ quantity, short }) => (
+                <th key={quantity} scope="col" className="number">
+                  {short}
+                </th>
+              ))}
+              <th scope="col">loop</th>
+            </tr>
+          </thead>
+          <tbody>
+            {order.strings.map((string) => (
+              <tr key={`${string.key}/${string.string}`}>
+                <th scope="row">
+                  <a href={toRecord} onClick={() => select(string.key)}>
+                    {string.note} {string.side === 'single' ? '' : string.side}
+                  </a>
+                </th>
+                {shown.map(({ quantity }) => {
+                  const stated = string.stated[quantity];
+                  return (
+                    <td key={quantity} className="number">
+                      {stated.is === 'length' ? (
+                        `${lengthNumber(stated.value, unit, quantity.endsWith('-diameter') ? 'diameter' : 'length')}${stated.from === 'worked out' ? '°' : ''}`
+                      ) : stated.why === 'does not apply' || stated.why === 'none' ? (
+                        <span className="soft">{stated.why === 'none' ? 'none' : '–'}</span>
+                      ) : (
+                        <span className="warn">{stated.why}</span>
+                      )}
+                    </td>
+                  );
+                })}
+                <td>{string.loopStyle}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </TableFrame>
+    </section>
+  );
+}

@@ -1,0 +1,12 @@
+import { minorUnits, moneyText } from '@becket/core';
+
+/** '14.50 EUR', as the device's language writes numbers. */
+export const priceText = (amount: number, currency: string): string =>
+  `${moneyText(minorUnits(amount), currency, { locale: navigator.language, currencyAs: 'none' })} ${currency}`;
+
+/** Today on this device, YYYY-MM-DD. */
+export function todayOn(now: Date): string {
+  const month = String(now.getMonth() + 1).padStart(2, '0');
+  const day = String(now.getDate()).padStart(2, '0');
+  return `${now.getFullYear()}-${month}-${day}`;
+}

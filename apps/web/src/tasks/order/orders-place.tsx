@@ -1,0 +1,361 @@
+import { noteName } from '@becket/core';
+import { type Order, type Orders, type ReceivedQuantity, receivedQuantities } from '@becket/journal';
+import {
+  acceptDifference,
+  moveOrder,
+  type ReceivedComparison,
+  receivedQuantityNames,
+  receivedStrings,
+  receiveGoods,
+} from '@becket/tasks';
+import { type FormEvent, useState } from 'react';
+import { hashOf } from '../../desk/route.ts';
+import { sentenceOf } from '../../desk/sentence-of.ts';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useDevice, useSettings } from '../../desk/use-device.ts';
+import { FormSheet } from '../../parts/form-sheet.tsx';
+import { SelectField } from '../../parts/select-field.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { DayField } from './day-field.tsx';
+import { priceText, todayOn } from './order-words.ts';
+import { deliveryOf, type MeasureForm, measureOf, type TypedCounts } from './received-form.ts';
+import { useOrders } from './use-supplies.ts';
+
+/** The orders of the job: their states, what came, and whether it is what was ordered. */
+export function OrdersPlace() {
+  const { desk } = useDesk();
+  const orders = useOrders();
+  const link = (part: string) => hashOf({ place: 'job', job: desk.id, task: 'order', part });
+  return (
+    <section aria-labelledby="orders">
+      <h2 id="orders">Orders</h2>
+      {orders.orders.length === 0 ? (
+        <p>
+          Nothing is ordered yet. Draft an order under <a href={link('supplies')}>Supplies</a> or{' '}
+          <a href={link('bass')}>Bass strings</a>.
+        </p>
+      ) : (
+        [...orders.orders].reverse().map((order) => <OrderCard key={order.id} order={order} all={orders} />)
+      )}
+    </section>
+  );
+}
+
+const signs: Readonly<Record<Order['state'], string>> = {
+  drafted: '○',
+  sent: '◔',
+  confirmed: '◑',
+  'partly delivered': '◕',
+  delivered: '●',
+  cancelled: '✕',
+};
+
+function OrderCard({ order, all }: { order: Order; all: Orders }) {
+  const [asked, setAsked] = useState<'sent' | 'confirmed' | 'cancelled' | 'received'>();
+  const { state, supplier, what, lines } = order;
+  const isOpen = state !== 'delivered' && state !== 'cancelled';
+  const total = lines.reduce((sum, { quantity, priceMinorUnits = 0 }) => sum + quantity * priceMinorUnits, 0);
+  return (
+    <article className="order-card" aria-label={`Order to ${supplier}`}>
+      <h3>
+        {supplier}: {what}
+      </h3>
+      <p>
+        <strong>
+          {signs[state]} {state}
+        </strong>{' '}
+        <span className="soft">
+          drafted {order.draftedAt.slice(0, 10)} by {order.by}
+          {order.sentOn !== undefined && `, sent ${order.sentOn}`}
+          {order.expectedOn !== undefined && `, expected ${order.expectedOn}`}
+          {order.neededOn !== undefined && `, needed ${order.neededOn}`}
+        </span>
+      </p>
+      <details>
+        <summary>
+          {lines.length} {lines.length === 1 ? 'line' : 'lines'}
+          {order.currency !== undefined && `, ${priceText(total, order.currency)}`}
+        </summary>
+        <ul className="order-buy">
+          {lines.map(({ line, what: thing, quantity, unit, received, outstanding }) => (
+            <li key={line}>
+              <span>
+                {quantity} {unit}: {thing}
+              </span>
+              <span className="soft">{outstanding === 0 ? 'here' : `${received} of ${quantity} here`}</span>
+            </li>
+          ))}
+        </ul>
+      </details>
+      <div className="button-row">
+        {(state === 'drafted' || state === 'cancelled') && (
+          <button type="button" className="button" onClick={() => setAsked('sent')}>
+            It was sent
+          </button>
+        )}
+        {state === 'sent' && (
+          <button type="button" className="button" onClick={() => setAsked('confirmed')}>
+            It was confirmed
+          </button>
+        )}
+        {isOpen && state !== 'drafted' && (
+          <button type="button" className="button strong" onClick={() => setAsked('received')}>
+            Goods received
+          </button>
+        )}
+        {isOpen && (
+          <button type="button" className="button quiet" onClick={() => setAsked('cancelled')}>
+            Cancel the order
+          </button>
+        )}
+      </div>
+      {what === 'bass strings' && order.deliveries.length > 0 && <Received order={order} all={all} />}
+      {asked === 'received' && <ReceivedSheet order={order} onClose={() => setAsked(undefined)} />}
+      {asked !== undefined && asked !== 'received' && (
+        <MoveSheet order={order} to={asked} onClose={() => setAsked(undefined)} />
+      )}
+    </article>
+  );
+}
+
+const moveTitles = {
+  sent: 'The order was sent',
+  confirmed: 'The order was confirmed',
+  cancelled: 'Cancel the order',
+} as const;
+
+function MoveSheet({
+  order,
+  to,
+  onClose,
+}: {
+  order: Order;
+  to: keyof typeof moveTitles;
+  onClose: () => void;
+}) {
+  const { desk } = useDesk();
+  const [on, setOn] = useState(() => todayOn(new Date()));
+  const [expectedOn, setExpectedOn] = useState('');
+  const [note, setNote] = useState('');
+  async function keep(): Promise<void> {
+    const done = await desk.run((context, job) =>
+      moveOrder(context, job, {
+        order: order.id,
+        to,
+        on,
+        ...(expectedOn === '' ? {} : { expectedOn }),
+        ...(note.trim() === '' ? {} : { note: note.trim() }),
+      }),
+    );
+    if (done !== undefined) onClose();
+  }
+  return (
+    <FormSheet
+      title={moveTitles[to]}
+      keep="Keep it"
+      canKeep={on !== ''}
+      problem={desk.problem.get()}
+      onKeep={() => void keep()}
+      onClose={onClose}
+    >
+      <DayField label="On" value={on} onChange={setOn} />
+      {to !== 'cancelled' && (
+        <DayField label="Expected here on" value={expectedOn} onChange={setExpectedOn} />
+      )}
+      <TextField label="Note" value={note} onChange={setNote} maxLength={1000} />
+    </FormSheet>
+  );
+}
+
+function ReceivedSheet({ order, onClose }: { order: Order; onClose: () => void }) {
+  const { desk } = useDesk();
+  const [on, setOn] = useState(() => todayOn(new Date()));
+  const [typed, setTyped] = useState<TypedCounts>({});
+  const [problem, setProblem] = useState<string>();
+  const open = order.lines.filter(({ outstanding }) => outstanding > 0);
+  async function keep(): Promise<void> {
+    setProblem(undefined);
+    try {
+      const delivery = deliveryOf(order, typed, on);
+      const done = await desk.run((context, job) => receiveGoods(context, job, delivery));
+      if (done === undefined) setProblem(desk.problem.get());
+      else onClose();
+    } catch (error) {
+      setProblem(sentenceOf(error));
+    }
+  }
+  return (
+    <FormSheet
+      title={`Goods received from ${order.supplier}`}
+      keep="It is here"
+      canKeep={on !== ''}
+      problem={problem}
+      more={
+        <button
+          type="button"
+          className="button"
+          onClick={() => setTyped(Object.fromEntries(open.map(({ line }) => [line, '0'])))}
+        >
+          Set all to 0
+        </button>
+      }
+      onKeep={() => void keep()}
+      onClose={onClose}
+    >
+      <DayField label="On" value={on} onChange={setOn} />
+      {open.map(({ line, what, unit, outstanding }) => (
+        <TextField
+          key={line}
+          label={`${what}, ${unit}`}
+          hint={`${outstanding} still to come`}
+          value={typed[line] ?? String(outstanding)}
+          onChange={(value) => setTyped({ ...typed, [line]: value })}
+          isNumber
+          maxLength={10}
+        />
+      ))}
+    </FormSheet>
+  );
+}
+
+/** What was measured of a bass set that came, against its order. */
+function Received({ order, all }: { order: Order; all: Orders }) {
+  const { desk } = useDesk();
+  const { unit } = useSettings();
+  const { settings } = useDevice();
+  const [form, setForm] = useState<MeasureForm>({
+    string: '',
+    quantity: 'core-diameter',
+    value: '',
+  });
+  const [problem, setProblem] = useState<string>();
+  const [accepting, setAccepting] = useState<ReceivedComparison>();
+  const { comparisons, notMeasured, mayBeStrung } = receivedStrings(order, all.signed);
+  const beyond = comparisons.filter(({ is, signed }) => is === 'beyond tolerance' && signed === undefined);
+
+  async function keep(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    setProblem(undefined);
+    try {
+      const measure = measureOf(order, form, unit, todayOn(new Date()));
+      const done = await desk.run((context, job) => receiveGoods(context, job, measure));
+      if (done !== undefined) setForm({ ...form, value: '' });
+    } catch (error) {
+      setProblem(sentenceOf(error));
+    }
+  }
+  return (
+    <section aria-label="Measured when it came">
+      <h4>Measured when it came</h4>
+      <p className={beyond.length > 0 ? 'notice bad' : 'notice'}>
+        {mayBeStrung
+          ? '● Every string is here, measured, and as ordered or taken by name.'
+          : `▲ Do not string this set yet: ${[
+              ...(order.state === 'delivered' ? [] : ['not all of it is here']),
+              ...(beyond.length === 0 ? [] : [`${beyond.length} differ from the order`]),
+              ...(notMeasured.length === 0 ? [] : [`${notMeasured.length} strings are not measured`]),
+            ].join(', ')}.`}
+      </p>
+      <form className="order-form" onSubmit={(event) => void keep(event)} aria-label="Measure a string">
+        <SelectField
+          label="String"
+          value={form.string}
+          onChange={(string) => setForm({ ...form, string })}
+          options={[
+            { value: '', words: 'choose' },
+            ...order.bassStrings.map(({ key, string }) => ({
+              value: `${key}/${string}`,
+              words: `${noteName(key)} string ${string}`,
+            })),
+          ]}
+        />
+        <SelectField<ReceivedQuantity>
+          label="What"
+          value={form.quantity}
+          onChange={(quantity) => setForm({ ...form, quantity })}
+          options={receivedQuantities.map((quantity) => ({
+            value: quantity,
+            words: receivedQuantityNames[quantity],
+          }))}
+        />
+        <TextField
+          label={`Reading, ${unit}`}
+          value={form.value}
+          onChange={(value) => setForm({ ...form, value })}
+          problem={problem}
+          maxLength={30}
+          isNumber
+        />
+        <button type="submit" className="button">
+          Keep the reading
+        </button>
+      </form>
+      {comparisons.length > 0 && (
+        <ul className="order-lines">
+          {comparisons.map((one) => (
+            <li key={one.id} className="order-line">
+              {one.is === 'within tolerance' ? '● ' : one.signed === undefined ? '▲ ' : '◆ '}
+              {one.sentence}
+              {one.signed !== undefined && (
+                <span className="soft">
+                  {' '}
+                  Taken by {one.signed.name}: {one.signed.reason}
+                </span>
+              )}
+              {one.is === 'beyond tolerance' && one.signed === undefined && (
+                <div className="button-row">
+                  <button type="button" className="button quiet" onClick={() => setAccepting(one)}>
+                    Take it all the same
+                  </button>
+                </div>
+              )}
+            </li>
+          ))}
+        </ul>
+      )}
+      {accepting !== undefined && (
+        <AcceptSheet
+          difference={accepting}
+          order={order}
+          by={settings.get().name}
+          onClose={() => setAccepting(undefined)}
+        />
+      )}
+    </section>
+  );
+}
+
+function AcceptSheet({
+  difference,
+  order,
+  by,
+  onClose,
+}: {
+  difference: ReceivedComparison;
+  order: Order;
+  by: string;
+  onClose: () => void;
+}) {
+  const { desk } = useDesk();
+  const [name, setName] = useState(by);
+  const [reason, setReason] = useState('');
+  async function keep(): Promise<void> {
+    const done = await desk.run((context, job) =>
+      acceptDifference(context, job, { order: order.id, id: difference.id, name, reason }),
+    );
+    if (done !== undefined) onClose();
+  }
+  return (
+    <FormSheet
+      title="Take this string as it came"
+      keep="Take it by name"
+      canKeep={name.trim() !== '' && reason.trim() !== ''}
+      onKeep={() => void keep()}
+      onClose={onClose}
+    >
+      <p>{difference.sentence}</p>
+      <TextField label="Who answers for it" value={name} onChange={setName} maxLength={200} />
+      <TextField label="Why" value={reason} onChange={setReason} rows={2} />
+    </FormSheet>
+  );
+}

@@ -1,0 +1,80 @@
+import { inches, inMetres, millimetres } from '@becket/core';
+import type { StockItem } from '@becket/journal';
+import type { StockMove } from '@becket/tasks';
+import type { LengthUnit } from '../../parts/length-text.ts';
+import { readTypedNumber } from '../../parts/typed-number.ts';
+
+export const stockKinds = ['wire', 'tuning pin', 'other'] as const;
+export const stockActions = ['counted', 'came in', 'used', 'keep at least'] as const;
+
+export interface StockForm {
+  readonly action: (typeof stockActions)[number];
+  readonly kind: (typeof stockKinds)[number];
+  readonly diameter: string;
+  readonly pinLength: string;
+  readonly name: string;
+  readonly unit: 'piece' | 'set' | 'mm' | 'g';
+  readonly quantity: string;
+}
+
+export const newStockForm: StockForm = {
+  action: 'counted',
+  kind: 'wire',
+  diameter: '',
+  pinLength: '',
+  name: '',
+  unit: 'piece',
+  quantity: '',
+};
+
+/** The move that a form describes. Throws: RangeError with one sentence when something is missing or no number. */
+export function stockMoveOf(form: StockForm, unit: LengthUnit): StockMove {
+  const item = stockItemOf(form, unit);
+  const read = readTypedNumber(form.quantity);
+  const isWhole = read.is === 'number' && read.unit === undefined && Number.isInteger(read.value);
+  const least = form.action === 'counted' || form.action === 'keep at least' ? 0 : 1;
+  if (!isWhole || read.value < least)
+    throw new RangeError(
+      `Cannot note this: a whole number of ${least} or more is needed${item.kind === 'wire' ? ' in grams' : ''}, ${form.quantity.trim() === '' ? 'nothing' : `'${form.quantity.trim()}'`} was found. Type it again.`,
+    );
+  const quantity = read.value;
+  switch (form.action) {
+    case 'counted':
+      return { kind: 'stock-counted', item, quantity };
+    case 'came in':
+      return { kind: 'stock-received', item, quantity };
+    case 'used':
+      return { kind: 'stock-used', item, quantity };
+    case 'keep at least':
+      return { kind: 'stock-minimum-set', item, minimum: quantity };
+  }
+}
+
+function stockItemOf(
+  { kind, diameter, pinLength, name, unit: counted }: StockForm,
+  unit: LengthUnit,
+): StockItem {
+  const length = (typed: string, what: string): number => {
+    const read = readTypedNumber(typed);
+    const readUnit = read.is === 'number' ? (read.unit ?? unit) : undefined;
+    if (read.is !== 'number' || (readUnit !== 'mm' && readUnit !== 'in') || read.value <= 0)
+      throw new RangeError(
+        `Cannot note this: ${what} in mm or in is needed, ${typed.trim() === '' ? 'nothing' : `'${typed.trim()}'`} was found. Type it again.`,
+      );
+    return inMetres(readUnit === 'mm' ? millimetres(read.value) : inches(read.value));
+  };
+  switch (kind) {
+    case 'wire':
+      return { kind, diameter_m: length(diameter, 'the diameter of the wire') };
+    case 'tuning pin':
+      return {
+        kind,
+        diameter_m: length(diameter, 'the diameter of the pin'),
+        ...(pinLength.trim() === '' ? {} : { length_m: length(pinLength, 'the length of the pin') }),
+      };
+    case 'other':
+      if (name.trim() === '')
+        throw new RangeError('Cannot note this: what it is called is needed, nothing was found. Type it.');
+      return { kind, name: name.trim(), unit: counted };
+  }
+}

@@ -1,0 +1,366 @@
+import type { StockLine } from '@becket/journal';
+import {
+  itemWords,
+  keepPriceList,
+  noteStock,
+  priceListColumns,
+  priceListExample,
+  quantityWords,
+  releaseReservation,
+  reorderList,
+  shortagesOf,
+} from '@becket/tasks';
+import { type FormEvent, useId, useState } from 'react';
+import { sentenceOf } from '../../desk/sentence-of.ts';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { saveFile } from '../../parts/save-file.ts';
+import { SelectField } from '../../parts/select-field.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { readTypedNumber } from '../../parts/typed-number.ts';
+import { newStockForm, type StockForm, stockActions, stockKinds, stockMoveOf } from './stock-form.ts';
+import { useShop } from './use-shop.ts';
+import { useOrders } from './use-supplies.ts';
+
+/** The shop behind the job: what lies on its shelves and from whom it buys. The same for every job. */
+export function StockPlace() {
+  const shop = useShop();
+  const { orders } = useOrders();
+  const shortages = shortagesOf(shop.stock);
+  const reorder = reorderList(shop.stock, [...orders, ...shop.orders.orders]);
+  return (
+    <>
+      <section aria-labelledby="stock">
+        <h2 id="stock">Stock of the shop</h2>
+        <p>What stands here is the shop's and the same in every job.</p>
+        {shortages.map(({ sentence, line }) => (
+          <p key={line.id} className="notice bad">
+            ▲ {sentence}
+          </p>
+        ))}
+        {reorder.length > 0 && (
+          <div className="notice">
+            <p>
+              <strong>To buy again for the shelf</strong>
+            </p>
+            <ul>
+              {reorder.map(({ line, quantity, because }) => (
+                <li key={line.id}>
+                  {quantityWords(quantity, line.unit)} of {itemWords(line.item)}: {because}.
+                </li>
+              ))}
+            </ul>
+          </div>
+        )}
+        {shop.stock.lines.length === 0 ? (
+          <p>Nothing is counted yet. Count what is on the shelf, and jobs are covered from it.</p>
+        ) : (
+          <ul className="order-lines">
+            {shop.stock.lines.map((line) => (
+              <ShelfLine key={line.id} line={line} />
+            ))}
+          </ul>
+        )}
+      </section>
+      <CountForm />
+      <Suppliers />
+    </>
+  );
+}
+
+function ShelfLine({ line }: { line: StockLine }) {
+  const { desk } = useDesk();
+  const words = (quantity: number) => quantityWords(quantity, line.unit);
+  return (
+    <li className="order-line">
+      <strong>{itemWords(line.item)}</strong>
+      <dl className="order-figures">
+        <div>
+          <dt>on hand</dt>
+          <dd>{line.onHand === undefined ? 'not counted' : words(line.onHand)}</dd>
+        </div>
+        <div>
+          <dt>set aside</dt>
+          <dd>{words(line.reserved)}</dd>
+        </div>
+        <div>
+          <dt>free</dt>
+          <dd>
+            {line.free === undefined ? (
+              'not known'
+            ) : line.free < 0 ? (
+              <span className="warn">▲ {words(line.free)}</span>
+            ) : (
+              words(line.free)
+            )}
+          </dd>
+        </div>
+        <div>
+          <dt>keep at least</dt>
+          <dd>{line.minimum === 0 ? 'no minimum' : words(line.minimum)}</dd>
+        </div>
+      </dl>
+      {line.counted !== undefined && (
+        <span className="soft">
+          Counted {line.counted.at.slice(0, 10)} by {line.counted.by}.
+        </span>
+      )}
+      {line.reservations.length > 0 && (
+        <ul>
+          {line.reservations.map((one) => (
+            <li key={one.entry}>
+              {words(one.open)} for {one.jobTitle} ({one.by}, {one.at.slice(0, 10)}){' '}
+              <button
+                type="button"
+                className="button quiet"
+                onClick={() =>
+                  void desk.run((context) =>
+                    releaseReservation(context, one.entry, 'released by hand in the stock'),
+                  )
+                }
+              >
+                Release
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </li>
+  );
+}
+
+const actionWords: Readonly<Record<StockForm['action'], string>> = {
+  counted: 'counted on the shelf',
+  'came in': 'came in',
+  used: 'was used',
+  'keep at least': 'keep at least',
+};
+
+function CountForm() {
+  const { desk } = useDesk();
+  const { unit } = useSettings();
+  const [form, setForm] = useState<StockForm>(newStockForm);
+  const [problem, setProblem] = useState<string>();
+  const [said, setSaid] = useState('');
+  const set = (part: Partial<StockForm>) => setForm({ ...form, ...part });
+
+  async function keep(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    setProblem(undefined);
+    setSaid('');
+    try {
+      const move = stockMoveOf(form, unit);
+      const done = await desk.run((context) => noteStock(context, [move]));
+      if (done === undefined) return;
+      setSaid(`Noted: ${itemWords(move.item)}.`);
+      setForm({ ...form, quantity: '' });
+    } catch (error) {
+      setProblem(sentenceOf(error));
+    }
+  }
+  const quantityUnit = form.kind === 'wire' ? 'grams' : form.kind === 'tuning pin' ? 'pieces' : form.unit;
+  return (
+    <section aria-labelledby="count">
+      <h3 id="count">Count, receive or use</h3>
+      <form onSubmit={(event) => void keep(event)} aria-label="Note a stock movement">
+        <div className="order-form">
+          <SelectField
+            label="What happened"
+            value={form.action}
+            onChange={(action) => set({ action })}
+            options={stockActions.map((value) => ({ value, words: actionWords[value] }))}
+          />
+          <SelectField
+            label="Kind"
+            value={form.kind}
+            onChange={(kind) => set({ kind })}
+            options={stockKinds.map((value) => ({ value, words: value }))}
+          />
+          {form.kind === 'other' ? (
+            <>
+              <TextField
+                label="What it is called"
+                value={form.name}
+                onChange={(name) => set({ name })}
+                maxLength={120}
+              />
+              <SelectField
+                label="Counted in"
+                value={form.unit}
+                onChange={(next) => set({ unit: next })}
+                options={(['piece', 'set', 'mm', 'g'] as const).map((value) => ({ value, words: value }))}
+              />
+            </>
+          ) : (
+            <TextField
+              label={`Diameter, ${unit}`}
+              value={form.diameter}
+              onChange={(diameter) => set({ diameter })}
+              maxLength={30}
+              isNumber
+            />
+          )}
+          {form.kind === 'tuning pin' && (
+            <TextField
+              label={`Length, ${unit}`}
+              hint="May be left out."
+              value={form.pinLength}
+              onChange={(pinLength) => set({ pinLength })}
+              maxLength={30}
+              isNumber
+            />
+          )}
+          <TextField
+            label={`How much, ${quantityUnit}`}
+            value={form.quantity}
+            onChange={(quantity) => set({ quantity })}
+            maxLength={12}
+            isNumber
+          />
+        </div>
+        {problem !== undefined && (
+          <p role="alert" className="warn">
+            ▲ {problem}
+          </p>
+        )}
+        <div className="button-row">
+          <button type="submit" className="button">
+            Note it
+          </button>
+          <output aria-live="polite">{said}</output>
+        </div>
+      </form>
+    </section>
+  );
+}
+
+function Suppliers() {
+  const { desk } = useDesk();
+  const { stock } = useShop();
+  const fileId = useId();
+  const [supplier, setSupplier] = useState('');
+  const [currency, setCurrency] = useState(stock.priceLists[0]?.currency ?? 'EUR');
+  const [lead, setLead] = useState('');
+  const [said, setSaid] = useState('');
+  const [problem, setProblem] = useState<string>();
+
+  async function bring(file: File | undefined): Promise<void> {
+    setSaid('');
+    setProblem(undefined);
+    if (file === undefined) return;
+    try {
+      const days = readTypedNumber(lead);
+      if (
+        days.is === 'problem' ||
+        (days.is === 'number' && (!Number.isInteger(days.value) || days.value < 0))
+      )
+        throw new RangeError(
+          `Cannot keep this price list: a lead time of whole days is needed, '${lead.trim()}' was found. Correct it, or leave it empty.`,
+        );
+      const bytes = new Uint8Array(await file.arrayBuffer());
+      // Asked here and not through the desk, so that the sentence stands beside the file.
+      const kept = await desk.run((context) =>
+        keepPriceList(context, {
+          supplier,
+          currency: currency.trim().toUpperCase(),
+          ...(days.is === 'number' ? { leadTime_days: days.value } : {}),
+          bytes,
+          fileName: file.name,
+        }),
+      );
+      if (kept === undefined) {
+        setProblem(desk.problem.get());
+        return;
+      }
+      const lines = kept.stock.priceLists.find((one) => one.supplier === supplier.trim())?.lines.length ?? 0;
+      setSaid(`${lines} articles of ${supplier.trim()} are kept.`);
+    } catch (error) {
+      setProblem(sentenceOf(error));
+    }
+  }
+  return (
+    <section aria-labelledby="suppliers">
+      <h2 id="suppliers">Suppliers</h2>
+      {stock.priceLists.length === 0 ? (
+        <p>No price list is kept yet.</p>
+      ) : (
+        <ul>
+          {stock.priceLists.map((list) => (
+            <li key={list.supplier}>
+              {list.supplier}: {list.lines.length} articles in {list.currency}, kept {list.at.slice(0, 10)}{' '}
+              from {list.file}
+              {leadWords(stock.suppliers.find((one) => one.supplier === list.supplier)?.leadTime_days)}
+            </li>
+          ))}
+        </ul>
+      )}
+      <h3>Bring in a price list</h3>
+      <p>
+        A table as CSV with the columns {priceListColumns.join(', ')}. It stands in place of the supplier's
+        list before.{' '}
+        <button
+          type="button"
+          className="button quiet"
+          onClick={() =>
+            saveFile(new Blob([priceListExample], { type: 'text/csv' }), 'price-list-example.csv')
+          }
+        >
+          Save an example
+        </button>
+      </p>
+      <div className="order-form">
+        <TextField
+          label="Supplier"
+          value={supplier}
+          onChange={setSupplier}
+          maxLength={120}
+          words={stock.suppliers.map((one) => one.supplier)}
+        />
+        <TextField
+          label="Currency"
+          hint="Three letters, such as EUR."
+          value={currency}
+          onChange={setCurrency}
+          maxLength={3}
+        />
+        <TextField
+          label="Lead time, days"
+          hint="May be left out."
+          value={lead}
+          onChange={setLead}
+          maxLength={4}
+          isNumber
+        />
+        <div className="field">
+          <label className="field-label" htmlFor={fileId}>
+            Price list, CSV
+          </label>
+          <input
+            id={fileId}
+            className="input"
+            type="file"
+            accept=".csv,text/csv,text/plain"
+            disabled={supplier.trim() === ''}
+            onChange={(event) => {
+              const { files } = event.target;
+              void bring(files?.[0]).finally(() => {
+                // So that the same file can be chosen again once it is corrected.
+                event.target.value = '';
+              });
+            }}
+          />
+          {supplier.trim() === '' && <span className="field-hint">Name the supplier first.</span>}
+        </div>
+      </div>
+      {problem !== undefined && (
+        <p role="alert" className="warn">
+          ▲ {problem}
+        </p>
+      )}
+      <output aria-live="polite">{said}</output>
+    </section>
+  );
+}
+
+const leadWords = (days: number | undefined): string =>
+  days === undefined ? '; lead time not said' : `; lead time ${days} ${days === 1 ? 'day' : 'days'}`;

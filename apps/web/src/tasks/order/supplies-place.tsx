@@ -1,0 +1,268 @@
+import { noteName } from '@becket/core';
+import type { Order } from '@becket/journal';
+import {
+  type Cover,
+  coverFromStock,
+  draftSupplyOrder,
+  purchaseList,
+  quantityWords,
+  reserveForJob,
+  type SupplierPurchase,
+  type Supplies,
+  type SupplyLine,
+  supplyGroups,
+  takeReserved,
+} from '@becket/tasks';
+import { useMemo, useState } from 'react';
+import { hashOf } from '../../desk/route.ts';
+import { useDesk } from '../../desk/use-desk.ts';
+import { Papers } from '../../piano/papers.tsx';
+import { DayField } from './day-field.tsx';
+import { priceText } from './order-words.ts';
+import { useShop } from './use-shop.ts';
+import { useOrders, useSupplies } from './use-supplies.ts';
+
+/** What the job needs, what the shelf covers, and what is to be bought from whom. */
+export function SuppliesPlace() {
+  const { job } = useDesk();
+  const answer = useSupplies();
+  const hasWound = [...job.unisons.values()].some(({ winding }) => winding === 'wound');
+  return (
+    <>
+      {answer === undefined ? (
+        <p role="status">Counting what the job needs …</p>
+      ) : answer.supplies === undefined ? (
+        <p role="alert" className="notice bad">
+          ▲ {answer.problem}
+        </p>
+      ) : (
+        <Needed supplies={answer.supplies} />
+      )}
+      <Papers
+        offers={[
+          { paper: 'purchase-list', words: 'Purchase list' },
+          ...(hasWound ? [{ paper: 'bass-string-order', words: 'Bass string order' } as const] : []),
+          { paper: 'as-found-record', words: 'As-found record' },
+          ...(job.damages.length > 0 ? [{ paper: 'change-order', words: 'Change order' } as const] : []),
+        ]}
+      />
+    </>
+  );
+}
+
+function Needed({ supplies }: { supplies: Supplies }) {
+  const { desk } = useDesk();
+  const shop = useShop();
+  const orders = useOrders();
+  const all = useMemo(() => [...orders.orders, ...shop.orders.orders], [orders, shop]);
+  const covers = supplies.lines.map((line) => ({
+    line,
+    cover: coverFromStock(line, shop.stock, desk.id, all),
+  }));
+  const couldReserve = covers.some(({ cover }) => cover.covered > cover.mine);
+  return (
+    <>
+      <section aria-labelledby="needed">
+        <h2 id="needed">What the job needs</h2>
+        <p className="notice">
+          {supplies.isChosenScale ? '● ' : '▲ '}
+          Counted from {supplies.scale}.
+          {!supplies.isChosenScale && (
+            <>
+              {' '}
+              Sizes are those that the old wire speaks for.{' '}
+              <a href={hashOf({ place: 'job', job: desk.id, task: 'scale' })}>Choose the scale first</a>, then
+              buy wire.
+            </>
+          )}
+        </p>
+        {supplies.notCounted.map((sentence) => (
+          <p key={sentence} className="notice">
+            ▲ {sentence}
+          </p>
+        ))}
+        {supplyGroups.map((group) => {
+          const own = covers.filter(({ line }) => line.group === group);
+          return own.length === 0 ? null : (
+            <section key={group} aria-labelledby={`group-${group}`}>
+              <h3 id={`group-${group}`}>{group.charAt(0).toUpperCase() + group.slice(1)}</h3>
+              <ul className="order-lines">
+                {own.map(({ line, cover }) => (
+                  <NeededLine key={line.id} line={line} cover={cover} />
+                ))}
+              </ul>
+            </section>
+          );
+        })}
+        <div className="button-row">
+          <button
+            type="button"
+            className="button"
+            disabled={!couldReserve}
+            onClick={() =>
+              void desk.run((context, id) =>
+                reserveForJob(
+                  context,
+                  id,
+                  covers.map(({ line }) => line),
+                ),
+              )
+            }
+          >
+            Set aside what the shelf has
+          </button>
+        </div>
+      </section>
+      <Purchase supplies={supplies} orders={all} />
+    </>
+  );
+}
+
+function NeededLine({ line, cover }: { line: SupplyLine; cover: Cover }) {
+  const { desk } = useDesk();
+  const { item, unit, total } = line;
+  const words = (quantity: number) => quantityWords(quantity, unit);
+  return (
+    <li className="order-line">
+      <strong>{line.what}</strong>
+      <dl className="order-figures">
+        <div>
+          <dt>needed</dt>
+          <dd>{total === undefined ? <span className="warn">unknown</span> : words(total)}</dd>
+        </div>
+        <div>
+          <dt>on the shelf</dt>
+          <dd>
+            {item === undefined
+              ? 'made to order'
+              : cover.onHand === undefined
+                ? 'not counted'
+                : words(cover.onHand)}
+          </dd>
+        </div>
+        <div>
+          <dt>set aside</dt>
+          <dd>{cover.mine === 0 ? 'none' : words(cover.mine)}</dd>
+        </div>
+        {cover.onOrder > 0 && (
+          <div>
+            <dt>on order</dt>
+            <dd>{words(cover.onOrder)}</dd>
+          </div>
+        )}
+        <div>
+          <dt>to buy</dt>
+          <dd>
+            <strong>
+              {cover.toBuy === undefined ? '' : cover.toBuy === 0 ? 'nothing' : words(cover.toBuy)}
+            </strong>
+          </dd>
+        </div>
+      </dl>
+      <details>
+        <summary>How it is counted</summary>
+        <p>
+          {line.needed === undefined ? '' : `${words(line.needed)}: `}
+          {line.because}.
+        </p>
+        {line.extra.length > 0 && (
+          <p>And {line.extra.map(({ name, quantity }) => `${words(quantity)} ${name}`).join(', ')}.</p>
+        )}
+        {line.assumed.map((sentence) => (
+          <p key={sentence}>▲ {sentence}</p>
+        ))}
+        <p>{tracedTo(line)}</p>
+      </details>
+      {item !== undefined && cover.mine > 0 && (
+        <button
+          type="button"
+          className="button quiet"
+          onClick={() => void desk.run((context, id) => takeReserved(context, id, item))}
+        >
+          Taken from the shelf
+        </button>
+      )}
+    </li>
+  );
+}
+
+/** 'From 18 strings, C4 to A4, and 54 entries of the journal.' */
+function tracedTo({ from }: SupplyLine): string {
+  const keys = from.flatMap(({ key }) => key ?? []);
+  const entries = new Set(from.flatMap((one) => one.entries)).size;
+  if (from.length === 0) return 'Not counted from readings.';
+  if (keys.length === 0) return `From ${entries} ${entries === 1 ? 'entry' : 'entries'} of the record.`;
+  const [low, high] = [noteName(Math.min(...keys)), noteName(Math.max(...keys))];
+  return `From ${from.length} ${from.length === 1 ? 'string or pin' : 'strings or pins'}, ${low === high ? low : `${low} to ${high}`}, by ${entries} entries of the journal.`;
+}
+
+function Purchase({ supplies, orders }: { supplies: Supplies; orders: readonly Order[] }) {
+  const { desk } = useDesk();
+  const shop = useShop();
+  const [neededOn, setNeededOn] = useState('');
+  const day = neededOn === '' ? undefined : neededOn;
+  const list = purchaseList({ supplies, stock: shop.stock, job: desk.id, orders, neededOn: day });
+  return (
+    <section aria-labelledby="purchase">
+      <h2 id="purchase">What to buy</h2>
+      {shop.stock.priceLists.length === 0 ? (
+        <p>
+          No price list is kept yet.{' '}
+          <a href={hashOf({ place: 'job', job: desk.id, task: 'order', part: 'stock' })}>
+            Bring one in under Suppliers and stock.
+          </a>
+        </p>
+      ) : (
+        <DayField
+          label="Needed on"
+          hint="Days to order by follow from the suppliers' lead times."
+          value={neededOn}
+          onChange={setNeededOn}
+        />
+      )}
+      {list.suppliers.map((purchase) => (
+        <SupplierCard key={purchase.supplier} purchase={purchase} neededOn={day} />
+      ))}
+      {list.notListed.length > 0 && shop.stock.priceLists.length > 0 && (
+        <p className="notice">In no price list: {list.notListed.map(({ line }) => line.what).join('; ')}.</p>
+      )}
+    </section>
+  );
+}
+
+function SupplierCard({ purchase, neededOn }: { purchase: SupplierPurchase; neededOn: string | undefined }) {
+  const { desk } = useDesk();
+  const { supplier, currency, lines, total, orderBy } = purchase;
+  return (
+    <section className="order-card" aria-label={`To buy from ${supplier}`}>
+      <h3>{supplier}</h3>
+      <ul className="order-buy">
+        {lines.map(({ line, article, packs, packWords, total: price, remark, orderBy: by }) => (
+          <li key={line.id}>
+            <span>
+              {packs} × {packWords}: {line.what} <span className="soft">({article})</span>
+              {by !== undefined && <span className="soft"> order by {by}</span>}
+              {remark !== undefined && <span className="soft"> {remark}</span>}
+            </span>
+            <span className="number">{priceText(price, currency)}</span>
+          </li>
+        ))}
+      </ul>
+      <p className="order-total">
+        <strong>{priceText(total, currency)}</strong>
+        {orderBy !== undefined && <> · order by {orderBy}</>}
+      </p>
+      <button
+        type="button"
+        className="button"
+        onClick={() =>
+          void desk.run((context, id) =>
+            draftSupplyOrder(context, id, { purchase, ...(neededOn === undefined ? {} : { neededOn }) }),
+          )
+        }
+      >
+        Draft the order to {supplier}
+      </button>
+    </section>
+  );
+}

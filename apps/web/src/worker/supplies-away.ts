@@ -1,0 +1,36 @@
+import type { Job } from '@becket/journal';
+import type { Supplies } from '@becket/tasks';
+
+export interface SuppliesQuestion {
+  readonly number: number;
+  readonly job: Job;
+}
+export interface SuppliesAnswer {
+  readonly number: number;
+  readonly supplies: Supplies | undefined;
+  /** Why nothing could be counted. */
+  readonly problem: string | undefined;
+}
+
+let worker: Worker | undefined;
+let asked = 0;
+
+/** Counts what a job needs in a worker, and calls back. Gives back the way to lose interest. */
+export function countSuppliesAway(job: Job, onAnswer: (answer: SuppliesAnswer) => void): () => void {
+  worker ??= new Worker(new URL('./supplies-worker.ts', import.meta.url), {
+    type: 'module',
+    name: 'supplies',
+  });
+  asked += 1;
+  const number = asked;
+  const own = worker;
+  const listen = ({ data }: MessageEvent<SuppliesAnswer>) => {
+    if (data.number !== number) return;
+    own.removeEventListener('message', listen);
+    onAnswer(data);
+  };
+  own.addEventListener('message', listen);
+  const question: SuppliesQuestion = { number, job };
+  own.postMessage(question);
+  return () => own.removeEventListener('message', listen);
+}

@@ -1,0 +1,18 @@
+import { suppliesOf } from '@becket/tasks';
+import type { SuppliesAnswer, SuppliesQuestion } from './supplies-away.ts';
+
+/** What a job needs, off the main thread: inferring its wire sizes takes tenths of a second. */
+addEventListener('message', ({ data }: MessageEvent<SuppliesQuestion>) => {
+  const { number, job } = data;
+  let answer: SuppliesAnswer;
+  try {
+    answer = { number, supplies: suppliesOf(job), problem: undefined };
+  } catch (error) {
+    answer = {
+      number,
+      supplies: undefined,
+      problem: error instanceof Error ? error.message : String(error),
+    };
+  }
+  postMessage(answer);
+});
