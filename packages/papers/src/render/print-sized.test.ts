@@ -28,6 +28,17 @@ describe('printSizedOnNode()', () => {
     expect(tellingParts(printed)).toEqual([]);
   });
 
+  it.each(['png', 'webp'] as const)('makes a JPEG of a %s, white where it is transparent', async (kind) => {
+    const clear = { r: 0, g: 0, b: 0, alpha: 0 };
+    const picture = await sharp({ create: { width: 30, height: 20, channels: 4, background: clear } })
+      .toFormat(kind)
+      .toBuffer();
+    const printed = await printSizedOnNode(picture);
+    expect(jpegSize(printed)).toEqual({ width: 30, height: 20 });
+    const { channels } = await sharp(printed).stats();
+    expect(channels.map(({ min }) => min)).toEqual([255, 255, 255]);
+  });
+
   it('leaves a small photo, and what is no picture, as they are', async () => {
     expect(await printSizedOnNode(tinyJpeg)).toBe(tinyJpeg);
     const noPicture = Uint8Array.of(1, 2, 3);
