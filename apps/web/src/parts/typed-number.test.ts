@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readTypedNumber } from './typed-number.ts';
+import { numberAsTyped, readTypedNumber } from './typed-number.ts';
 
 describe('readTypedNumber()', () => {
   test.each([
@@ -37,5 +37,19 @@ describe('readTypedNumber()', () => {
 
   test('an empty field is empty, not zero', () => {
     expect(readTypedNumber('  ')).toEqual({ is: 'empty' });
+  });
+});
+
+describe('numberAsTyped()', () => {
+  test.each([
+    ['1.020', '1.020'],
+    [' 1,020 mm ', '1,020'],
+    ['.0405"', '.0405'],
+    ['15 3/8 in', '15 3/8'],
+    ['41 thou', '0.041'],
+    ['10 cm', '100'],
+  ])('reads %j back as %j', (text, words) => {
+    const typed = readTypedNumber(text);
+    expect(typed.is === 'number' && numberAsTyped(text, typed.value)).toBe(words);
   });
 });

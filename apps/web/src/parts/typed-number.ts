@@ -57,3 +57,13 @@ export function readTypedNumber(text: string): TypedNumber {
     sentence: `Cannot read '${trimmed}' as a number: one such as 1.025, 1,025, 0.0405 in or 15 3/8 in is needed. Type it again.`,
   };
 }
+
+/**
+ * A typed number as it is read back: digit for digit, since 1.020 says more than 1.02; or its value, where it was typed
+ * in a unit that is kept as another: '41 thou' is 0.041 in, and never 41 in.
+ */
+export function numberAsTyped(text: string, value: number): string {
+  const digits = text.trim().replace(/\s*[a-zµμ"″]+$/i, '');
+  const alone = readTypedNumber(digits);
+  return alone.is === 'number' && alone.value === value ? digits : String(value);
+}

@@ -1,4 +1,4 @@
-import { unitsForDimension, waysOfStating } from '@becket/journal';
+import { type Job, unitsForDimension, waysOfStating } from '@becket/journal';
 import { describeInstrument, withdrawEntry } from '@becket/tasks';
 import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
@@ -41,7 +41,8 @@ export function InstrumentsPlace() {
           <li key={one.instrument}>
             <span>
               <strong>{one.instrument}</strong> {instrumentWords(one)}
-              {one.usedFor !== undefined && <span className="faint">; {one.usedFor}</span>}
+              {one.usedFor !== undefined && `; ${one.usedFor}`}
+              <span className="faint">; {readingsWords(job, one.instrument)}</span>
             </span>
             <span className="button-row">
               <button
@@ -74,6 +75,14 @@ export function InstrumentsPlace() {
       )}
     </section>
   );
+}
+
+/** How many readings rest on an instrument: taking it back takes what it says of them. */
+function readingsWords({ readings }: Job, name: string): string {
+  const count = readings.filter(({ instrument }) => instrument === name).length;
+  return count === 0
+    ? 'no reading names it'
+    : `${count} ${count === 1 ? 'reading names' : 'readings name'} it`;
 }
 
 function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; onClose: () => void }) {

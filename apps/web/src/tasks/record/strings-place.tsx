@@ -1,5 +1,14 @@
 import { type Absence, type ReadingQuantityName, readingQuantities } from '@becket/journal';
-import { type KeyboardEvent, memo, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import {
+  type KeyboardEvent,
+  memo,
+  useCallback,
+  useDeferredValue,
+  useEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
@@ -10,10 +19,11 @@ import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { InstrumentInHand } from './instrument-in-hand.tsx';
 import { inHandOf, instrumentInHand } from './instruments-state.ts';
+import { questionsOf } from './questions.ts';
 import { ReadBackBar } from './read-back-bar.tsx';
 import { ReasonField } from './reason-field.tsx';
 import './record-parts.css';
-import { queue, recordViewOf, takeBack, undoStep } from './record-state.ts';
+import { queue, reasonFor, recordViewOf, takeBack, undoStep } from './record-state.ts';
 import { SectionChoice, useSection } from './section-choice.tsx';
 import {
   commitString,
@@ -32,7 +42,7 @@ import { WoundDoubts } from './wound-doubts.tsx';
 
 /** String by string: each string of a unison on its own, at a named point, in a stated condition. Enter goes on. */
 export function StringsPlace() {
-  const { desk, job } = useDesk();
+  const { desk, job, record } = useDesk();
   const { unit } = useSettings();
   const [, select] = useSelectedKey();
   const view = recordViewOf(desk.id);
@@ -50,6 +60,11 @@ export function StringsPlace() {
   const rows = useMemo(() => stringRows(job, { section, quantity }), [job, section, quantity]);
   const instrument = instrumentInHand(job, inHand, quantity);
   const ownUnit = unitInHand(quantity, instrument, unit);
+  // Typing goes first: a doubt may come a moment later.
+  const settled = useDeferredValue(record);
+  const questions = useMemo(() => questionsOf(settled), [settled]);
+  const questionOf = (row: StringRow): string | undefined =>
+    questions.get(row.key)?.find(({ entry }) => row.readings.some((one) => one.entry === entry))?.sentence;
   const readCount = rows.filter(({ readings, absence }) => readings.length > 0 || absence).length;
 
   // The latest of everything, for handlers that stay the same so that rows need not be drawn again.
@@ -120,8 +135,10 @@ export function StringsPlace() {
     (row: StringRow, entry: string, words: string) => {
       const title = `the taking back of ${words}, ${row.name}`;
       void inTurn.current(async () => {
-        const reason = latest.current.reason.trim() || 'taken back while recording';
-        const entries = await desk.run((context, id) => takeBack(context, id, entry, reason));
+        const { reason } = latest.current;
+        const entries = await desk.run(async (context, id) =>
+          takeBack(context, id, entry, await reasonFor(context, id, reason, 'taken back while recording')),
+        );
         if (entries === undefined) return;
         view.update({
           readBack: { is: 'taken back', title: row.name, value: words, alsoAs: undefined },
@@ -139,12 +156,21 @@ export function StringsPlace() {
   };
 
   const undo = () => {
-    const step = view.get().steps.at(-1);
-    if (step === undefined) return;
     void inTurn.current(async () => {
-      const readBack = await desk.run((context, id) => undoStep(context, id, step, shown.reason));
+      const step = view.get().steps.at(-1);
+      if (step === undefined) return;
+      const readBack = await desk.run((context, id) => undoStep(context, id, step, view.get().reason));
       if (readBack) view.update({ readBack, steps: view.get().steps.filter((one) => one !== step) });
     });
+  };
+  /** Control Z takes the last step back, unless something is half typed: then it is the browser's own. */
+  const takeBackKey = (event: KeyboardEvent) => {
+    const { target, key } = event;
+    if (!(event.ctrlKey || event.metaKey) || event.shiftKey || key.toLowerCase() !== 'z') return;
+    if (!(target instanceof HTMLInputElement) || target.dataset.string === undefined || target.value !== '')
+      return;
+    event.preventDefault();
+    undo();
   };
 
   if (job.sections.length === 0)
@@ -165,11 +191,16 @@ export function StringsPlace() {
             {instrument === undefined ? '' : ` by ${instrument.instrument}`}; one typed with its unit keeps
             it.
           </p>
-          <ol className="string-rows" aria-label={`Strings of the section ${section}`}>
+          <ol
+            className="string-rows"
+            aria-label={`Strings of the section ${section}`}
+            onKeyDown={takeBackKey}
+          >
             {rows.map((row) => (
               <Row
                 key={row.name}
                 row={row}
+                question={questionOf(row)}
                 quantity={quantity}
                 unit={unit}
                 onCommit={commit}
@@ -283,6 +314,8 @@ function RoundFields({
 
 interface RowProps {
   readonly row: StringRow;
+  /** A doubt about one of its readings. */
+  readonly question: string | undefined;
   readonly quantity: ReadingQuantityName;
   readonly unit: LengthUnit;
   readonly onCommit: (name: string, text: string) => void;
@@ -292,7 +325,7 @@ interface RowProps {
 }
 
 const Row = memo(
-  function Row({ row, quantity, unit, onCommit, onGoOn, onEnter, onTakeOut }: RowProps) {
+  function Row({ row, question, quantity, unit, onCommit, onGoOn, onEnter, onTakeOut }: RowProps) {
     const { name, readings, ofNote, absence } = row;
     function send(input: HTMLInputElement): void {
       const text = input.value;
@@ -341,12 +374,19 @@ const Row = memo(
           })}
           {ofNote > 0 && row.string === 1 && <span className="faint">and {ofNote} of the note</span>}
         </span>
+        {question !== undefined && (
+          <p className="string-question">
+            <span aria-hidden="true">? </span>
+            {question}
+          </p>
+        )}
       </li>
     );
   },
   (before, after) =>
     before.quantity === after.quantity &&
     before.unit === after.unit &&
+    before.question === after.question &&
     before.row.name === after.row.name &&
     before.row.ofNote === after.row.ofNote &&
     before.row.absence === after.row.absence &&

@@ -60,7 +60,7 @@ describe('readings string by string', () => {
     expect(committed?.readBack).toMatchObject({
       is: 'saved',
       title: 'C4·2 wire diameter, in the middle',
-      value: '1.01 mm',
+      value: '1.010 mm',
       alsoAs: '0.0398 in',
     });
     const rows = stringRows(job, { section: 'tenor', quantity: 'wire-diameter' });

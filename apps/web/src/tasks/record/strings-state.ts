@@ -12,7 +12,7 @@ import {
 } from '@becket/journal';
 import { type ReadingToRecord, recordAbsence, recordReadings, type TaskContext } from '@becket/tasks';
 import { type LengthUnit, lengthText, otherUnit } from '../../parts/length-text.ts';
-import { readTypedNumber } from '../../parts/typed-number.ts';
+import { numberAsTyped, readTypedNumber } from '../../parts/typed-number.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
 import type { Instrument } from './instruments-state.ts';
 import { type Committed, readingText } from './record-state.ts';
@@ -203,7 +203,7 @@ export async function commitString(
     readBack: {
       is: 'saved',
       title: `${title}${at}`,
-      value: `${reading.value} ${reading.unit}`,
+      value: `${numberAsTyped(text, reading.value)} ${reading.unit}`,
       alsoAs: isLength
         ? lengthText(
             kept.value_si,
