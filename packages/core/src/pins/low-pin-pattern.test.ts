@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { newtonMetres } from '../units/index.ts';
 import { regionsOfField } from './field-regions.ts';
 import { lowPinPattern, type PinInField } from './low-pin-pattern.ts';
 import { seededChance } from './seeded-chance.ts';
@@ -91,6 +92,28 @@ describe('lowPinPattern()', () => {
       if (pattern.region !== undefined) named += 1;
     }
     expect(named).toBeLessThanOrEqual(19);
+  });
+
+  it('finds the loosest zone of a block that is loose all over', () => {
+    const lot = seededChance(3);
+    const pins = readPins.map((pin): PinInField => {
+      const grip = newtonMetres((pin.key >= 38 && pin.key <= 48 ? 5 : 10) + 2 * lot());
+      return { ...pin, grip, isLow: grip < 13.6 };
+    });
+    const withGrips = lowPinPattern(pins, { sections, random: seededChance(1) });
+    expect(withGrips).toMatchObject({ kind: 'a line inside the field', low: pins.length });
+    expect(withGrips.below).toBeGreaterThan(6);
+    expect(withGrips.looksLike).toContain('The lowest pins gather from');
+    const withoutGrips = pins.map(({ key, string, isLow }) => ({ key, string, isLow }));
+    expect(lowPinPattern(withoutGrips, { sections, random: seededChance(1) }).kind).toBe('everywhere');
+  });
+
+  it('makes nothing of the lowest of firm pins', () => {
+    const pins = readPins.map((pin): PinInField => {
+      const grip = newtonMetres(pin.key < 20 ? 14 : 18);
+      return { ...pin, grip, isLow: pin.key === 60 };
+    });
+    expect(lowPinPattern(pins, { sections, random: seededChance(1) }).region).toBeUndefined();
   });
 
   // The slow way: every region counted pin by pin, and the likelihoods written out.

@@ -1,5 +1,6 @@
-import { requireWithin } from '../units/index.ts';
+import { inInchPounds, type NewtonMetres, requireWithin } from '../units/index.ts';
 import { type FieldRegion, regionsOfField } from './field-regions.ts';
+import { bestRegion, gatheringTable, regionCounter, type Scored } from './region-counter.ts';
 
 /** A pin of the field that was read. Pins are handed in in the order in which they lie: by key, then by string. */
 export interface PinInField {
@@ -7,6 +8,8 @@ export interface PinInField {
   /** Counted from the bass side of its unison; undefined where nobody said which string it was. */
   readonly string: number | undefined;
   readonly isLow: boolean;
+  /** Where every pin has one, the lowest of all are looked at as well: in a loose block a zone can be looser still. */
+  readonly grip?: NewtonMetres;
 }
 
 export type LowPinPatternKind =
@@ -24,6 +27,8 @@ export interface LowPinPattern {
   readonly low: number;
   /** The part of the field in which low pins gather; undefined where they do not. */
   readonly region: FieldRegion | undefined;
+  /** Where it is the lowest pins that gather, rather than all low ones: the grip they are under. */
+  readonly below: NewtonMetres | undefined;
   /**
    * How often low pins that lie where they lie by chance alone would gather as clearly as this in any part of the field
    * that was looked at; undefined where nothing was tried.
@@ -68,7 +73,8 @@ export const MEANING_OF_PATTERNS: Readonly<Record<LowPinPatternKind, string>> = 
  *
  * k of n pins in the region are low and k′ of n′ outside; Λ counts only where the share inside is the larger. The kind with
  * the best score is named when chance alone seldom does as well: p = (1 + shuffles that score as high)/(1 + shuffles), with the
- * same low pins shuffled over the same places. All regions are tried in every shuffle, so that looking at many is paid for.
+ * same pins shuffled over the same places. All regions are tried in every shuffle, so that looking at many is paid for. Where
+ * grips are given the lowest quarter and the lowest eighth of the pins are tried beside the low ones, as far as they are low.
  *
  * @param pins              in the order in which they lie
  * @param options.sections  first and last key of each, in order
@@ -99,13 +105,13 @@ export function lowPinPattern(
 ): LowPinPattern {
   requireWithin(shuffles, 99, 1e5, 'the number of shuffles', 'the pattern of low pins');
   const read = pins.length;
-  const isLow = Uint8Array.from(pins, (pin) => (pin.isLow ? 1 : 0));
-  const low = isLow.reduce((sum, one) => sum + one, 0);
+  const low = pins.filter((pin) => pin.isLow).length;
   const plain = (kind: LowPinPatternKind, looksLike: string, howSure: string): LowPinPattern => ({
     kind,
     read,
     low,
     region: undefined,
+    below: undefined,
     chance: undefined,
     looksLike,
     oftenMeans: MEANING_OF_PATTERNS[kind],
@@ -120,150 +126,109 @@ export function lowPinPattern(
       read === 0 ? 'No pin has a grip yet.' : `${count}.`,
       `${FEWEST_READ} pins are needed to speak of a pattern.`,
     );
-  if (low >= SHARE_EVERYWHERE * read)
-    return plain('everywhere', `${count}.`, 'Where low pins are the rule, no place among them stands out.');
 
-  const regions = counterOf(pins, regionsOfField(pins, sections));
-  const table = gatheringTable(read, low);
-  const best = bestRegion(regions, isLow, table);
-  const shuffled = isLow.slice();
-  let asClear = 0;
-  let turns = 0;
-  // Once too many shuffles look as clear no further ones can name a pattern.
-  while (turns < shuffles && 1 + asClear <= NAMED_BELOW * (1 + shuffles)) {
-    shuffle(shuffled, random);
-    if (bestRegion(regions, shuffled, table).score >= best.score - 1e-9) asClear += 1;
-    turns += 1;
-  }
-  const chance = turns === shuffles ? (1 + asClear) / (1 + shuffles) : asClear / turns;
-  if (best.region === undefined || chance > NAMED_BELOW)
+  const { region, cut, chance } = clearestRegion(pins, { low, sections, random, shuffles });
+  if (region === undefined || cut === undefined || chance > NAMED_BELOW) {
+    if (low >= SHARE_EVERYWHERE * read)
+      return plain('everywhere', `${count}.`, 'Low pins are the rule, and no place among them stands out.');
     return {
       ...plain('scattered', `${count}, and they gather nowhere in particular.`, ''),
       chance,
       howSure: `Chance alone gathers as many low pins in one place in ${percent(chance)} of shuffles; a small zone can still hide among few readings.`,
     };
-  const { region } = best;
-  const inside = region.pins.reduce((sum, pin) => sum + isLow[pin]!, 0);
+  }
+  const inside = region.pins.reduce((sum, pin) => sum + cut.isMarked[pin]!, 0);
+  const [there, elsewhere] = [region.pins.length, read - region.pins.length];
   return {
     kind: region.kind,
     read,
     low,
     region,
+    below: cut.below,
     chance,
-    looksLike: `Low pins gather ${region.where}: ${inside} of ${region.pins.length} there, ${low - inside} of ${read - region.pins.length} elsewhere.`,
+    looksLike:
+      cut.below === undefined
+        ? `Low pins gather ${region.where}: ${inside} of ${there} there, ${low - inside} of ${elsewhere} elsewhere.`
+        : `The lowest pins gather ${region.where}: ${inside} of ${there} there are under ${torqueText(cut.below)}, ${cut.marked - inside} of ${elsewhere} elsewhere.`,
     oftenMeans: MEANING_OF_PATTERNS[region.kind],
     howSure: `Chance alone does this in ${percent(chance)} of shuffles: ${chance <= 0.01 ? 'clear' : 'likely, not certain'}. What it comes from is for the eye: look at the block there.`,
   };
 }
 
-interface Scored {
-  readonly score: number;
-  readonly region: FieldRegion | undefined;
+/** One way of saying which pins are low. */
+interface Cut {
+  readonly isMarked: Uint8Array;
+  readonly marked: number;
+  readonly below: NewtonMetres | undefined;
 }
 
-/**
- * Low pins of a region are counted as differences of running sums, thousands of regions a thousand times over: hence flat
- * arrays, one place for each stretch of neighbours.
- */
-interface Counter {
-  /** Pins one row after the other, row 0 being all of them; each row starts with a place for its sum of nothing. */
-  readonly pinAt: Int32Array;
-  readonly sums: Int32Array;
-  /** Where the stretch starts and ends in `sums`, and the region it belongs to. */
-  readonly starts: Int32Array;
-  readonly ends: Int32Array;
-  readonly ofRegion: Int32Array;
-  readonly regions: readonly FieldRegion[];
-  readonly sizes: Int32Array;
-  readonly prices: Float64Array;
-}
+/** Shares of the pins read that count as the lowest of them. Our own figures. */
+const LOWEST_SHARES = [1 / 4, 1 / 8] as const;
 
-const ROW_START = -1;
-
-function counterOf(pins: readonly PinInField[], regions: readonly FieldRegion[]): Counter {
-  const pinAt: number[] = [];
-  const placeIn = [undefined, 1, 2, 3].map((row) => {
-    pinAt.push(ROW_START);
-    const places = new Map<number, number>();
-    pins.forEach(({ string }, index) => {
-      if (row !== undefined && string !== row) return;
-      places.set(index, pinAt.length);
-      pinAt.push(index);
-    });
-    return places;
-  });
-  const [starts, ends, ofRegion]: [number[], number[], number[]] = [[], [], []];
-  regions.forEach((region, index) => {
-    for (const pin of region.pins) {
-      const place = placeIn[region.row ?? 0]!.get(pin)!;
-      if (ofRegion.at(-1) === index && ends.at(-1) === place - 1) ends[ends.length - 1] = place;
-      else {
-        starts.push(place - 1);
-        ends.push(place);
-        ofRegion.push(index);
-      }
-    }
-  });
-  return {
-    pinAt: Int32Array.from(pinAt),
-    sums: new Int32Array(pinAt.length),
-    starts: Int32Array.from(starts),
-    ends: Int32Array.from(ends),
-    ofRegion: Int32Array.from(ofRegion),
-    regions,
-    sizes: Int32Array.from(regions, (region) => region.pins.length),
-    prices: Float64Array.from(regions, ({ price }) => price),
+function cutsOf(pins: readonly PinInField[], low: number): Cut[] {
+  const asLow: Cut = {
+    isMarked: Uint8Array.from(pins, (pin) => (pin.isLow ? 1 : 0)),
+    marked: low,
+    below: undefined,
   };
+  const grips = pins.flatMap(({ grip }) => grip ?? []);
+  if (grips.length < pins.length) return [asLow];
+  const sorted = [...grips].sort((a, b) => a - b);
+  const lowest = LOWEST_SHARES.flatMap((share): Cut[] => {
+    const below = sorted[Math.round(share * pins.length)]!;
+    const isMarked = Uint8Array.from(grips, (grip) => (grip < below ? 1 : 0));
+    const marked = isMarked.reduce((sum, one) => sum + one, 0);
+    // Among firm pins the lowest are nothing to speak of.
+    return marked < 2 || marked >= low ? [] : [{ isMarked, marked, below }];
+  });
+  return [asLow, ...lowest];
 }
 
-function bestRegion(counter: Counter, isLow: Uint8Array, gathering: Gathering): Scored {
-  const { pinAt, sums, starts, ends, ofRegion, sizes, prices } = counter;
-  for (let place = 0; place < pinAt.length; place += 1) {
-    const pin = pinAt[place]!;
-    sums[place] = pin === ROW_START ? 0 : sums[place - 1]! + isLow[pin]!;
+function clearestRegion(
+  pins: readonly PinInField[],
+  {
+    low,
+    sections,
+    random,
+    shuffles,
+  }: { readonly low: number } & Required<Parameters<typeof lowPinPattern>[1]>,
+): { readonly region: FieldRegion | undefined; readonly cut: Cut | undefined; readonly chance: number } {
+  const counter = regionCounter(pins, regionsOfField(pins, sections));
+  const cuts = cutsOf(pins, low).map((cut) => ({
+    ...cut,
+    gathering: gatheringTable(pins.length, cut.marked),
+  }));
+  let best: Scored = { score: 0, region: undefined };
+  let bestCut: Cut | undefined;
+  for (const cut of cuts) {
+    const own = bestRegion(counter, cut.isMarked, cut.gathering);
+    if (own.score <= best.score) continue;
+    best = own;
+    bestCut = cut;
   }
-  let score = 0;
-  let best = -1;
-  for (let stretch = 0; stretch < starts.length; ) {
-    const region = ofRegion[stretch]!;
-    let inside = 0;
-    for (; ofRegion[stretch] === region; stretch += 1)
-      inside += sums[ends[stretch]!]! - sums[starts[stretch]!]!;
-    const own = gathering.table[sizes[region]! * gathering.width + inside]! - prices[region]!;
-    if (own > score) {
-      score = own;
-      best = region;
+  const order = Int32Array.from(pins, (_, index) => index);
+  const shuffled = new Uint8Array(pins.length);
+  const scoreOfShuffle = (): number => {
+    shuffle(order, random);
+    let score = 0;
+    for (const { isMarked, gathering } of cuts) {
+      for (let place = 0; place < order.length; place += 1) shuffled[place] = isMarked[order[place]!]!;
+      score = Math.max(score, bestRegion(counter, shuffled, gathering).score);
     }
+    return score;
+  };
+  let asClear = 0;
+  let turns = 0;
+  // Once too many shuffles look as clear no further ones can name a pattern.
+  while (turns < shuffles && 1 + asClear <= NAMED_BELOW * (1 + shuffles)) {
+    if (scoreOfShuffle() >= best.score - 1e-9) asClear += 1;
+    turns += 1;
   }
-  return { score, region: counter.regions[best] };
+  const chance = turns === shuffles ? (1 + asClear) / (1 + shuffles) : asClear / turns;
+  return { region: best.region, cut: bestCut, chance };
 }
 
-/** Λ for every n and k: looked up a million times. */
-interface Gathering {
-  readonly table: Float64Array;
-  readonly width: number;
-}
-
-function gatheringTable(read: number, low: number): Gathering {
-  const width = low + 1;
-  const table = new Float64Array((read + 1) * width);
-  for (let size = 1; size < read; size += 1) {
-    for (let inside = 0; inside <= Math.min(size, low); inside += 1) {
-      const [outside, rest] = [low - inside, read - size];
-      if (outside > rest || inside / size <= outside / rest) continue;
-      table[size * width + inside] =
-        logLikelihood(inside, size) + logLikelihood(outside, rest) - logLikelihood(low, read);
-    }
-  }
-  return { table, width };
-}
-
-function logLikelihood(low: number, count: number): number {
-  const part = (some: number) => (some === 0 ? 0 : some * Math.log(some / count));
-  return part(low) + part(count - low);
-}
-
-function shuffle(values: Uint8Array, random: () => number): void {
+function shuffle(values: Int32Array, random: () => number): void {
   for (let place = values.length - 1; place > 0; place -= 1) {
     const other = Math.floor(random() * (place + 1));
     const kept = values[place]!;
@@ -274,3 +239,6 @@ function shuffle(values: Uint8Array, random: () => number): void {
 
 const percent = (share: number): string =>
   share < 0.01 ? `${(100 * share).toFixed(1)} %` : `${Math.round(100 * share)} %`;
+
+const torqueText = (torque: NewtonMetres): string =>
+  `${torque.toFixed(1)} N·m (${inInchPounds(torque).toFixed(0)} in·lbf)`;

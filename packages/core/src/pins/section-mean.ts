@@ -57,7 +57,8 @@ export function sectionMean(
       drawn === undefined
         ? undefined
         : {
-            low: newtonMetres(mean - reach(mean - drawn.low)),
+            // Few readings with a loose pin among them can reach below what a grip can be.
+            low: newtonMetres(Math.max(0, mean - reach(mean - drawn.low))),
             high: newtonMetres(mean + reach(drawn.high - mean)),
             level,
           },

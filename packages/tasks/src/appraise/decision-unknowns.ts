@@ -132,7 +132,8 @@ function torqueUnknowns(choice: PinChoice): StillUnknown[] {
       wouldSettle: 'Read every fifth pin instead of the same one of each note, so that every row is met.',
       isNeededFirst: false,
     });
-  if (map.season.withoutHumidity > 0)
+  // Where no humidity was read at all that is told once, with the readings.
+  if (map.season.withoutHumidity > 0 && map.season.lowest_percent !== undefined)
     unknown.push({
       ...none,
       what: `${map.season.withoutHumidity} torque readings say nothing of the air: how grip stands to the season is not known.`,

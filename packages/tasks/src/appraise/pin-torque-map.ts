@@ -89,7 +89,12 @@ export function pinTorqueMap(job: Job, options: TorqueMapOptions = {}): PinTorqu
     lowBelowFrom:
       options.lowBelow === undefined ? `the firm figure of the rule (${policy.source})` : 'as asked',
     pattern: lowPinPattern(
-      gripped.map(({ key, string, isLow }) => ({ key, string, isLow: isLow === true })),
+      gripped.map(({ key, string, isLow, grip }) => ({
+        key,
+        string,
+        isLow: isLow === true,
+        grip: grip!.grip,
+      })),
       { sections: field.sections, random: seededChance(seed) },
     ),
     season: torqueSeason(readings),
