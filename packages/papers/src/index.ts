@@ -25,6 +25,7 @@ export type {
 } from './page-tree.ts';
 export type { NeedRow, PurchaseFigures, PurchaseRow } from './purchase-list/purchase-figures.ts';
 export { purchaseListPaper } from './purchase-list/purchase-list-paper.ts';
+export { scaleComparisonPaper } from './scale-comparison/scale-comparison-paper.ts';
 // From a tree to CSV; PDF is behind '@becket/papers/pdf'
 export { renderCsv } from './render/csv.ts';
 export type { StringingFigures } from './stringing-sheets/stringing-figures.ts';

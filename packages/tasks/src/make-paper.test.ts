@@ -74,6 +74,7 @@ const firstColumns: Readonly<Record<PaperName, readonly string[]>> = {
   'stringing-sheets': ['wire', 'section', 'joined'],
   'cut-list': ['wire', 'section', 'joined'],
   'as-found-record': ['key', 'note', 'section'],
+  'scale-comparison': ['key', 'note', 'before_wire_m'],
   'bass-string-order': ['key', 'note', 'string'],
   'bass-string-plan': ['string', 'winding_start_mm', 'winding_end_mm'],
   'purchase-list': ['supplier', 'article', 'item'],

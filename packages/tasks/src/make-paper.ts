@@ -14,6 +14,7 @@ import {
   type PaperSize,
   purchaseListPaper,
   renderCsv,
+  scaleComparisonPaper,
   stringingSheetsPaper,
 } from '@becket/papers';
 import type { PaperFonts } from '@becket/papers/pdf';
@@ -34,6 +35,7 @@ const makers = {
   'appraisal-annex': (job, options) => appraisalAnnexPaper(job, options, appraisalFigures(job)),
   estimate: estimatePaper,
   'as-found-record': asFoundRecordPaper,
+  'scale-comparison': scaleComparisonPaper,
   'bass-string-order': bassStringOrderPaper,
   'bass-string-plan': bassStringPlanPaper,
   'purchase-list': (job, options) =>
