@@ -14,6 +14,7 @@ import { inharmonicityFits } from './plots/inharmonicity-fits.ts';
 import { plainString } from './plots/plain-string.ts';
 import { svgOf } from './plots/plot.ts';
 import { pullOnPinTopic } from './plots/pull-on-pin.ts';
+import { rescaling } from './plots/rescaling.ts';
 import { scaleFindingsTopic } from './plots/scale-findings.ts';
 import { stringMechanics } from './plots/string-mechanics.ts';
 import { temperamentStretchBeats } from './plots/temperament-stretch-beats.ts';
@@ -35,6 +36,7 @@ export const topics: readonly Topic[] = [
   uncertainty,
   scaleFindingsTopic,
   temperamentStretchBeats,
+  rescaling,
 ];
 
 const explanation = resolve(fileURLToPath(import.meta.url), '../../docs/explanation');
