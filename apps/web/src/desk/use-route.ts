@@ -11,6 +11,15 @@ export function useRoute(): Route {
   return readRoute(useSyncExternalStore(subscribe, () => location.hash));
 }
 
+let moves = 0;
+if (typeof addEventListener === 'function')
+  addEventListener('hashchange', () => {
+    moves += 1;
+  });
+
+/** Whether somebody went from one place to another since the page was loaded. */
+export const hasMoved = (): boolean => moves > 0;
+
 export function go(route: Route): void {
   location.hash = hashOf(route);
 }

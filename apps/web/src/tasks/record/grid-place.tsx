@@ -1,12 +1,12 @@
 import type { Absence, ReadingQuantityName, Ulid } from '@becket/journal';
-import { useCallback, useDeferredValue, useEffect, useMemo, useRef } from 'react';
+import { type KeyboardEvent, useCallback, useDeferredValue, useEffect, useMemo, useRef } from 'react';
 import { flushSync } from 'react-dom';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Field } from '../../parts/field.tsx';
 import { useObservable, usePart } from '../../parts/observable.ts';
 import { cellAfter, cellOf, columnsFor, gridRows } from './grid.ts';
-import { GridRow } from './grid-row.tsx';
+import { cellAt, GridRow } from './grid-row.tsx';
 import { GridTools, ordinals } from './grid-tools.tsx';
 import { inHandOf, instrumentInHand } from './instruments-state.ts';
 import { type Question, questionsOf } from './questions.ts';
@@ -138,6 +138,16 @@ export function GridPlace() {
     });
   }, [desk, view]);
 
+  /** Control Z takes the last step back, unless something is half typed: then it is the browser's own. */
+  const takeBackKey = (event: KeyboardEvent) => {
+    const { target, key } = event;
+    if (!(event.ctrlKey || event.metaKey) || event.shiftKey || key.toLowerCase() !== 'z') return;
+    if (!(target instanceof HTMLInputElement) || !target.matches('[data-cell]')) return;
+    if (target.value !== target.defaultValue) return;
+    event.preventDefault();
+    undo();
+  };
+
   const enter = useCallback(
     (key: number, quantity: ReadingQuantityName) => {
       active.current = { key, quantity };
@@ -175,7 +185,7 @@ export function GridPlace() {
   const openQuestions = [...questions.values()].flat().length;
 
   return (
-    <section aria-label="Readings" className="grid-place">
+    <section aria-label="Readings" className="grid-place" onKeyDown={takeBackKey}>
       <GridTools desk={desk} columns={columns} column={column} sections={sections} />
       {job.seal !== undefined && <ReasonForChange />}
       {openQuestions > 0 && (
@@ -276,9 +286,4 @@ function useSame<T>(list: readonly T[]): readonly T[] {
     kept.current.length === list.length && kept.current.every((one, index) => one === list[index]);
   if (!isSame) kept.current = list;
   return kept.current;
-}
-
-function cellAt(key: number, quantity?: ReadingQuantityName): HTMLInputElement | null {
-  const which = quantity === undefined ? '[data-cell]' : `[data-cell="${quantity}"]`;
-  return document.querySelector(`[data-row="${key}"] ${which}`);
 }

@@ -82,14 +82,16 @@ export const GridRow = memo(
                   <button
                     type="button"
                     className="button quiet"
-                    onClick={() =>
+                    onClick={() => {
                       onCommit(
                         row.key,
                         question.quantity,
                         suggestionText(question.suggestion_si!, unit),
                         question.entry,
-                      )
-                    }
+                      );
+                      // The question goes away with its button: the focus goes back to the cell it was about.
+                      cellAt(row.key, question.quantity)?.focus();
+                    }}
                   >
                     It is {suggestionText(question.suggestion_si, unit)}
                   </button>
@@ -113,6 +115,11 @@ export const GridRow = memo(
     before.row.beginsSection === after.row.beginsSection,
 );
 
+export function cellAt(key: number, quantity?: ReadingQuantityName): HTMLInputElement | null {
+  const which = quantity === undefined ? '[data-cell]' : `[data-cell="${quantity}"]`;
+  return document.querySelector(`[data-row="${key}"] ${which}`);
+}
+
 interface CellProps extends Pick<RowProps, 'unit' | 'round' | 'onCommit' | 'onGoOn' | 'onEnter'> {
   readonly label: string;
   readonly rowKey: number;
@@ -122,12 +129,22 @@ interface CellProps extends Pick<RowProps, 'unit' | 'round' | 'onCommit' | 'onGo
 
 function CellInput({ label, rowKey, cell, unit, round, question, onCommit, onGoOn, onEnter }: CellProps) {
   const input = useRef<HTMLInputElement>(null);
-  const text = shownText(cell, round, unit);
-  useEffect(() => {
-    // What is being typed is never written over.
-    if (input.current && document.activeElement !== input.current) input.current.value = text;
-  }, [text]);
   const { quantity, figure, readings, absence } = cell;
+  const text = shownText(cell, round, unit);
+  const shownBefore = useRef(text);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the sign of an answer, which was typed, makes room for it
+  useEffect(() => {
+    const typing = input.current;
+    if (typing === null) return;
+    const isFocused = document.activeElement === typing;
+    // What is being typed is never written over. A cell that nobody has typed into follows even while it has the
+    // focus: left with what it showed before, it would be taken for a correction.
+    if (!isFocused || typing.value === shownBefore.current) {
+      typing.value = text;
+      if (isFocused) typing.select();
+    }
+    shownBefore.current = text;
+  }, [text, absence]);
   const isSeveral = figure !== undefined && readings.length > 1;
   const several = isSeveral
     ? `${lengthNumber(figure.value, unit, lengthKindOf(quantity))} from ${readings.length} readings ${uncertaintyText(figure.standardUncertainty, unit, lengthKindOf(quantity))}`

@@ -58,11 +58,15 @@ export function ReadBackBar({ readBack, canUndo, undoTitle, onUndo, onSay }: Pro
         <button
           type="button"
           className="button"
-          disabled={!canUndo}
-          onClick={onUndo}
+          // Not disabled: it would let go of the focus with the last step that is taken back.
+          aria-disabled={!canUndo}
+          aria-keyshortcuts="Control+Z"
+          onClick={() => {
+            if (canUndo) onUndo();
+          }}
           aria-label={undoTitle === undefined ? 'Undo' : `Undo ${undoTitle}`}
         >
-          Undo
+          Undo <kbd>Ctrl Z</kbd>
         </button>
       </div>
     </div>

@@ -78,6 +78,8 @@ describe('commitCell()', () => {
   });
 
   test('nothing happens when nothing was changed', async () => {
+    await type('?', { key: 42 });
+    expect(await type('?', { key: 42 })).toBeUndefined();
     await type('1.025');
     expect(await type('1.025')).toBeUndefined();
     expect(await type('', { key: 41 })).toBeUndefined();
@@ -95,6 +97,13 @@ describe('commitCell()', () => {
       },
     ]);
     await expect(type('1.04', { key: 41 })).rejects.toThrow(RecordIsSealed);
+    // Nor does what the program would say of itself count as a reason: a correction, an answer, an emptied cell, an undo.
+    const sealed = (await context.store.entries(job)).entries.length;
+    for (const text of ['1.04', '?', ''])
+      await expect(type(text), `typing '${text}'`).rejects.toThrow(RecordIsSealed);
+    const step = { title: 'the last step', entries: [entries.at(-1)!.id] };
+    await expect(undoStep(context, job, step, ' ')).rejects.toThrow(RecordIsSealed);
+    expect((await context.store.entries(job)).entries).toHaveLength(sealed);
     await type('1.04', { key: 41, reason: 'found on the old string' });
     expect((await cellOf(41, 'wire-diameter')).cell.readings[0]?.reason).toBe('found on the old string');
   });

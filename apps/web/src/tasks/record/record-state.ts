@@ -1,8 +1,16 @@
 import type { Absence, Job, ReadingQuantityName, StandingReading, Ulid } from '@becket/journal';
 import { readingQuantities } from '@becket/journal';
-import { recordAbsence, recordReadings, type TaskContext, withdrawEntry } from '@becket/tasks';
+import {
+  RecordIsSealed,
+  readJob,
+  recordAbsence,
+  recordReadings,
+  type TaskContext,
+  withdrawEntry,
+} from '@becket/tasks';
 import { type LengthUnit, lengthText, otherUnit } from '../../parts/length-text.ts';
 import { type Observable, observable } from '../../parts/observable.ts';
+import { numberAsTyped } from '../../parts/typed-number.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
 import type { EnterOrder, GridCell } from './grid.ts';
 import { readTypedCell } from './typed-cell.ts';
@@ -127,7 +135,8 @@ export async function commitCell(
       };
     case 'nothing': {
       if (before === undefined) return undefined;
-      const withdrawal = await takeBack(context, job, before.entry, ownReason ?? 'emptied while recording');
+      const why = await reasonFor(context, job, reason, 'emptied while recording');
+      const withdrawal = await takeBack(context, job, before.entry, why);
       return {
         readBack: { is: 'taken back', title, value: readingText(before, unit), alsoAs: undefined },
         step: { title: `the emptying of ${title}`, entries: withdrawal },
@@ -137,7 +146,10 @@ export async function commitCell(
       const correction =
         before === undefined
           ? {}
-          : { replaces: before.entry, reason: ownReason ?? 'typed again while recording' };
+          : {
+              replaces: before.entry,
+              reason: await reasonFor(context, job, reason, 'typed again while recording'),
+            };
       const { entries, job: changed } = await recordReadings(context, job, [
         {
           quantity,
@@ -156,16 +168,15 @@ export async function commitCell(
         readBack: {
           is: 'saved',
           title,
-          value: `${text
-            .trim()
-            .replace(/[^\d.,/ +-].*$/, '')
-            .trim()} ${typed.unit}`,
+          value: `${numberAsTyped(text, typed.value)} ${typed.unit}`,
           alsoAs: recorded && alsoAs(recorded, typed.unit === 'in' ? 'in' : 'mm'),
         },
         step: { title, entries },
       };
     }
     case 'say':
+      // The same answer again says nothing new.
+      if (cell.absence === typed.answer && readings.length === 0) return undefined;
       return sayAbsence(context, job, { key, note, cell, answer: typed.answer, reason });
   }
 }
@@ -184,9 +195,10 @@ export async function sayAbsence(
 ): Promise<Committed> {
   const title = `${note} ${readingQuantities[cell.quantity].label}`;
   const ownReason = reason.trim() === '' ? undefined : reason.trim();
+  // Before anything is taken back: what is refused leaves everything as it was.
+  const why = await reasonFor(context, job, reason, `found to be: ${answer}`);
   const entries: Ulid[] = [];
-  for (const reading of cell.readings)
-    entries.push(...(await takeBack(context, job, reading.entry, ownReason ?? `found to be: ${answer}`)));
+  for (const reading of cell.readings) entries.push(...(await takeBack(context, job, reading.entry, why)));
   const changed = await recordAbsence(context, job, {
     quantity: cell.quantity,
     place: { key },
@@ -205,9 +217,25 @@ export async function undoStep(
   step: Step,
   reason: string,
 ): Promise<ReadBack> {
-  for (const entry of [...step.entries].reverse())
-    await withdrawEntry(context, job, entry, reason.trim() || 'taken back while recording');
+  const why = await reasonFor(context, job, reason, 'taken back while recording');
+  for (const entry of [...step.entries].reverse()) await withdrawEntry(context, job, entry, why);
   return { is: 'taken back', title: step.title, value: 'as it was before', alsoAs: undefined };
+}
+
+/**
+ * The reason that was given; without one, what the program can say of itself. After the seal that is no reason.
+ * Throws: RecordIsSealed when the record is sealed and no reason was given.
+ */
+export async function reasonFor(
+  context: TaskContext,
+  job: Ulid,
+  given: string,
+  otherwise: string,
+): Promise<string> {
+  if (given.trim() !== '') return given.trim();
+  const { seal } = await readJob(context, job);
+  if (seal !== undefined) throw new RecordIsSealed(seal.at);
+  return otherwise;
 }
 
 export async function takeBack(
