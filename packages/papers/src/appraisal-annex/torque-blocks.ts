@@ -43,7 +43,7 @@ function sectionTable({ sections, lowBelow, lowBelowFrom, zone }: TorqueFigures,
     is: 'table',
     title: 'Grip by section',
     remarks: [
-      `Grip: turning moment that the block alone holds, the pull of the string taken out (core/pins/grip). Low: under ${torqueInWords(lowBelow, unit)}, ${lowBelowFrom}. Interval of the mean: 95 %, with what wrench and friction add to all pins alike; none where fewer than three pins have a grip.`,
+      `Grip: turning moment that the block alone holds, the pull of the string taken out (core/pins/grip-estimate). Low: under ${torqueInWords(lowBelow, unit)}, ${lowBelowFrom}. Interval of the mean${levelText(sections)}, with what wrench and friction add to all pins alike; none where fewer than three pins have a grip.`,
       ...(zone === undefined
         ? []
         : [
@@ -64,6 +64,12 @@ function sectionTable({ sections, lowBelow, lowBelowFrom, zone }: TorqueFigures,
     ],
     rows: sections.map((section) => ({ cells: sectionCells(section, unit) })),
   };
+}
+
+/** The level that the intervals were worked out for; nothing where there is none. */
+function levelText(sections: TorqueFigures['sections']): string {
+  const level = sections.find(({ mean }) => mean?.interval !== undefined)?.mean?.interval?.level;
+  return level === undefined ? '' : `: ${(level * 100).toFixed(0)} %`;
 }
 
 function sectionCells(
