@@ -178,6 +178,8 @@ export class ScheduleSearch {
     // One list of sources for each run state that the same size may lead to, and one for a change.
     const changing = Math.max(statesIn, statesOut);
     const lists = Array.from({ length: changing + 1 }, () => new SourceList(countA * statesIn));
+    const relations = new Uint8Array(here.count);
+    let [kindOfRelations, sizeOfRelations] = [-1, -1];
     let isReached = false;
 
     for (let b = 0; b < middle.count; b += 1) {
@@ -204,10 +206,17 @@ export class ScheduleSearch {
       if (!isAny) continue;
       for (const list of lists) list.sort();
 
+      // Strings of one kind and size stand together and have the same relations to the next note.
+      if (middle.kind[b] !== kindOfRelations || middle.size[b] !== sizeOfRelations) {
+        for (let c = 0; c < here.count; c += 1) relations[c] = relationOf(middle, b, here, c, rules);
+        kindOfRelations = middle.kind[b]!;
+        sizeOfRelations = middle.size[b]!;
+      }
+
       const doubleTension = 2 * middle.logTension[b]!;
       const doubleInharmonicity = 2 * middle.logInharmonicity[b]!;
       for (let c = 0; c < here.count; c += 1) {
-        const relation = relationOf(middle, b, here, c, rules);
+        const relation = relations[c]!;
         if (relation === FORBIDDEN) continue;
         const own = here.own[c]! + (relation === SIZE_CHANGE ? rules.sizeChange : 0);
         const evenTension = doubleTension - here.logTension[c]!;

@@ -240,16 +240,15 @@ class Gathering {
     const { note, forbidden } = this;
     const share = tension / this.breakLoadOf(wire);
     // Rough tensions are only ever low, and are looked at again exactly.
-    let isAllowed = true;
-    const forbid = (limit: StringLimitName): void => {
-      forbidden[limit] += 1;
-      isAllowed = false;
-    };
-    if (tension * (1 + slack) < note.lowestTension) forbid('lowest tension');
-    if (tension > note.highestTension) forbid('highest tension');
-    if (share * (1 + slack) < note.lowestBreakShare) forbid('lowest break share');
-    if (share > note.highestBreakShare) forbid('highest break share');
-    return isAllowed;
+    const isTooLow = tension * (1 + slack) < note.lowestTension;
+    const isTooHigh = tension > note.highestTension;
+    const isTooSlack = share * (1 + slack) < note.lowestBreakShare;
+    const isTooTaut = share > note.highestBreakShare;
+    if (isTooLow) forbidden['lowest tension'] += 1;
+    if (isTooHigh) forbidden['highest tension'] += 1;
+    if (isTooSlack) forbidden['lowest break share'] += 1;
+    if (isTooTaut) forbidden['highest break share'] += 1;
+    return !(isTooLow || isTooHigh || isTooSlack || isTooTaut);
   }
 
   private isWindingAllowed(coreDiameter: number, over: number): boolean {
