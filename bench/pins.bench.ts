@@ -228,6 +228,35 @@ function patternFigures(
       ];
 }
 
+/** A block that is loose all over: is a zone that is looser still named, and is none named where there is none? */
+function looseBlockFigures(every: number): Figure[] {
+  const fields = 200;
+  return [true, false].map((hasZone) => {
+    let named = 0;
+    for (let field = 0; field < fields; field += 1) {
+      const random = seededRandom(5000 + field);
+      const first = 29 + 30 * random.uniform();
+      const read = pins.filter((_, index) => index % every === field % every);
+      const pattern = lowPinPattern(
+        read.map((pin) => {
+          const isIn = hasZone && pin.key >= first && pin.key < first + 12;
+          const grip = newtonMetres(Math.max(0, (isIn ? 6 : 10) + 2 * random.normal()));
+          return { ...pin, grip, isLow: grip < 13.6 };
+        }),
+        { sections, random: seededChance(field), shuffles: 199 },
+      );
+      if (pattern.region !== undefined) named += 1;
+    }
+    return {
+      name: `loose block ${hasZone ? 'with a looser run of 12 notes' : 'alike all over'}, every ${every}. pin read: a pattern named`,
+      value: share(named, fields),
+      unit: '%',
+      runs: fields,
+      ...(hasZone ? {} : { aim: 'about 5 %' }),
+    };
+  });
+}
+
 /** Grip gained by test pins on invented holes: does the interval of the next hole hold what it then has? */
 function testPinCoverage(count: number): Figure {
   const random = seededRandom(300 + count);
@@ -307,6 +336,7 @@ export const topic: BenchTopic = {
           every,
         }),
       ]),
+      ...[2, 5].flatMap(looseBlockFigures),
       {
         name: 'grip of one sharp-going reading of 14 N·m, pull 3 ± 0.1: standard uncertainty',
         value: gripEstimate([{ torque: newtonMetres(14), turning: 'sharp' }], {

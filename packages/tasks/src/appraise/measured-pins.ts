@@ -56,7 +56,16 @@ export function measuredPins(job: Job, map: PinTorqueMap, policy: PinSizePolicy)
     .sort((a, b) => a.key - b.key || (a.string ?? 0) - (b.string ?? 0));
 }
 
-/** The torque of the same pin; of the note where neither reading says its string. */
+/**
+ * The torque of the same pin. Where one of the readings speaks for the note only they are taken to belong together; of several
+ * pins of the note then the one that holds least.
+ */
 function torqueOf(map: PinTorqueMap, key: number, string: number | undefined): PinTorque | undefined {
-  return map.pins.find((pin) => pin.key === key && pin.string === string);
+  const own = map.pins.filter((pin) => pin.key === key);
+  const same = own.find((pin) => pin.string === string);
+  if (same !== undefined) return same;
+  const gripOf = (pin: PinTorque) => pin.grip?.grip ?? Number.POSITIVE_INFINITY;
+  return own
+    .filter((pin) => string === undefined || pin.string === undefined)
+    .sort((a, b) => gripOf(a) - gripOf(b))[0];
 }

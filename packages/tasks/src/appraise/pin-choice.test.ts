@@ -74,6 +74,16 @@ describe('pinChoice()', () => {
     for (const [index, grip] of [15, 16, 17].entries()) expect(grips[index]).toBeCloseTo(grip, 9);
   });
 
+  it('takes a diameter of a note for the pin of it that holds least', async () => {
+    const { job } = await torqueJob([
+      { quantity: 'pin-diameter', place: { key: 75 }, value: 0.296, unit: 'in' },
+      torqueReading(75, 1, 12, slack),
+      torqueReading(75, 3, 9, slack),
+    ]);
+    const pin = pinChoice(job).measured.find(({ key, string }) => key === 75 && string === undefined)!;
+    expect(pin).toMatchObject({ size: '5/0', torque: { string: 3 } });
+  });
+
   it('leaves out a test pin whose hole nobody read before, and says why', async () => {
     const { context, id } = await mixedJob();
     const job = await recordTestPin(context, id, {
