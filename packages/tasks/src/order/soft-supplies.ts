@@ -19,37 +19,65 @@ interface Counted {
  * not to apply is no line; what is unknown or was not said is a line without a quantity.
  */
 export function softSupplies(job: Job, counted: Counted): SupplyLine[] {
-  const lines = parts.flatMap((part) =>
-    job.sections.flatMap(({ section }) => {
-      const said = job.softParts.find((one) => one.part === part && one.section === section);
-      return lineFor(part, section, said, counted);
-    }),
-  );
+  const lines = parts.flatMap((part) => {
+    const own = job.sections.map(({ section }) => ({
+      section,
+      said: job.softParts.find((one) => one.part === part && one.section === section),
+    }));
+    return [
+      ...own.flatMap(({ section, said }) =>
+        said === undefined ? [] : lineFor(part, section, said, counted),
+      ),
+      ...unsaid(
+        part,
+        own.filter(({ said }) => said === undefined).map(({ section }) => section),
+      ),
+    ];
+  });
   return [...together(lines), ...bridgePins(job, counted)];
 }
+
+/** Sections of which nobody has said anything about a part: one line for all of them. */
+function unsaid(part: SoftPart['part'], sections: readonly string[]): SupplyLine[] {
+  if (sections.length === 0) return [];
+  const names = sections.map((section) => `'${section}'`).join(', ');
+  return [
+    {
+      ...unknownLine(
+        `${part} not said`,
+        `${capitalised(part)}, ${sections.length === 1 ? 'section' : 'sections'} ${names}`,
+      ),
+      because: 'nobody has said what was found',
+      from: [],
+    },
+  ];
+}
+
+const unknownLine = (id: string, what: string) => ({
+  id,
+  group: 'felts and bushings' as const,
+  what,
+  item: undefined,
+  unit: 'piece' as const,
+  needed: undefined,
+  extra: [],
+  total: undefined,
+  assumed: [],
+});
 
 function lineFor(
   part: SoftPart['part'],
   section: string,
-  said: SoftPart | undefined,
+  said: SoftPart,
   { strings, wires, share }: Counted,
 ): SupplyLine[] {
   const unknown = (why: string): SupplyLine[] => [
     {
-      id: `${part} of ${section}`,
-      group: 'felts and bushings',
-      what: `${capitalised(part)}, section '${section}'`,
-      item: undefined,
-      unit: 'piece',
-      needed: undefined,
-      extra: [],
-      total: undefined,
+      ...unknownLine(`${part} of ${section}`, `${capitalised(part)}, section '${section}'`),
       because: why,
-      assumed: [],
-      from: said === undefined ? [] : [{ key: undefined, string: undefined, entries: [said.entry] }],
+      from: [{ key: undefined, string: undefined, entries: [said.entry] }],
     },
   ];
-  if (said === undefined) return unknown('nobody has said what was found');
   const { answer } = said;
   if (answer.is === 'none' || answer.is === 'does not apply') return [];
   if (answer.is !== 'known') return unknown('somebody looked and could not tell');

@@ -1,10 +1,4 @@
-import {
-  type BassCheck,
-  type BassOrder,
-  type BassQuantity,
-  bassOrder,
-  changedSinceOrder,
-} from '@becket/journal';
+import { type BassOrder, type BassQuantity, bassOrder, changedSinceOrder } from '@becket/journal';
 import { draftBassOrder, signBassChecks } from '@becket/tasks';
 import { type FormEvent, useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
@@ -13,6 +7,7 @@ import { useSettings } from '../../desk/use-device.ts';
 import { type LengthUnit, lengthNumber } from '../../parts/length-text.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
+import { type CheckGroup, checkGroups } from './check-groups.ts';
 import { DayField } from './day-field.tsx';
 import { useShop } from './use-shop.ts';
 import { useOrders } from './use-supplies.ts';
@@ -82,12 +77,17 @@ function Checks({ order }: { order: BassOrder }) {
   const [reason, setReason] = useState('');
   const open = order.checks.filter(({ signed }) => signed === undefined);
   const signed = order.checks.filter((check) => check.signed !== undefined);
+  const groups = checkGroups(open);
   const picked = open.filter(({ id }) => chosen.has(id));
   if (order.checks.length === 0) return null;
 
-  function toggle({ id }: BassCheck): void {
+  function toggle({ checks }: CheckGroup): void {
     const next = new Set(chosen);
-    if (!next.delete(id)) next.add(id);
+    const isChosen = checks.every(({ id }) => chosen.has(id));
+    for (const { id } of checks) {
+      if (isChosen) next.delete(id);
+      else next.add(id);
+    }
     setChosen(next);
   }
   async function sign(event: FormEvent): Promise<void> {
@@ -120,11 +120,15 @@ function Checks({ order }: { order: BassOrder }) {
             </button>
           </div>
           <ul className="order-lines">
-            {open.map((check) => (
-              <li key={check.id} className="order-line">
+            {groups.map((group) => (
+              <li key={group.id} className="order-line">
                 <label className="order-check">
-                  <input type="checkbox" checked={chosen.has(check.id)} onChange={() => toggle(check)} />
-                  <span>{check.sentence}</span>
+                  <input
+                    type="checkbox"
+                    checked={group.checks.every(({ id }) => chosen.has(id))}
+                    onChange={() => toggle(group)}
+                  />
+                  <span>{group.sentence}</span>
                 </label>
               </li>
             ))}
@@ -234,7 +238,7 @@ function Strings({ order, unit, toRecord }: { order: BassOrder; unit: LengthUnit
           <tbody>
             {order.strings.map((string) => (
               <tr key={`${string.key}/${string.string}`}>
-                <th scope="row">
+                <th scope="row" className="order-string">
                   <a href={toRecord} onClick={() => select(string.key)}>
                     {string.note} {string.side === 'single' ? '' : string.side}
                   </a>

@@ -1,8 +1,8 @@
 import { minorUnits, moneyText } from '@becket/core';
 
-/** '14.50 EUR', as the device's language writes numbers. */
-export const priceText = (amount: number, currency: string): string =>
-  `${moneyText(minorUnits(amount), currency, { locale: navigator.language, currencyAs: 'none' })} ${currency}`;
+/** '14.50 EUR', as this language writes numbers; that of the device when not given. */
+export const priceText = (amount: number, currency: string, locale = navigator.language): string =>
+  `${moneyText(minorUnits(amount), currency, { locale, currencyAs: 'none' })} ${currency}`;
 
 /** Today on this device, YYYY-MM-DD. */
 export function todayOn(now: Date): string {

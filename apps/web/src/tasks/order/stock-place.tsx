@@ -297,7 +297,9 @@ function Suppliers() {
       <h3>Bring in a price list</h3>
       <p>
         A table as CSV with the columns {priceListColumns.join(', ')}. It stands in place of the supplier's
-        list before.{' '}
+        list before.
+      </p>
+      <div className="button-row">
         <button
           type="button"
           className="button quiet"
@@ -307,7 +309,7 @@ function Suppliers() {
         >
           Save an example
         </button>
-      </p>
+      </div>
       <div className="order-form">
         <TextField
           label="Supplier"

@@ -130,34 +130,32 @@ function NeededLine({ line, cover }: { line: SupplyLine; cover: Cover }) {
           <dt>needed</dt>
           <dd>{total === undefined ? <span className="warn">unknown</span> : words(total)}</dd>
         </div>
-        <div>
-          <dt>on the shelf</dt>
-          <dd>
-            {item === undefined
-              ? 'made to order'
-              : cover.onHand === undefined
-                ? 'not counted'
-                : words(cover.onHand)}
-          </dd>
-        </div>
-        <div>
-          <dt>set aside</dt>
-          <dd>{cover.mine === 0 ? 'none' : words(cover.mine)}</dd>
-        </div>
+        {item !== undefined && (
+          <div>
+            <dt>on the shelf</dt>
+            <dd>{cover.onHand === undefined ? 'not counted' : words(cover.onHand)}</dd>
+          </div>
+        )}
+        {cover.mine > 0 && (
+          <div>
+            <dt>set aside</dt>
+            <dd>{words(cover.mine)}</dd>
+          </div>
+        )}
         {cover.onOrder > 0 && (
           <div>
             <dt>on order</dt>
             <dd>{words(cover.onOrder)}</dd>
           </div>
         )}
-        <div>
-          <dt>to buy</dt>
-          <dd>
-            <strong>
-              {cover.toBuy === undefined ? '' : cover.toBuy === 0 ? 'nothing' : words(cover.toBuy)}
-            </strong>
-          </dd>
-        </div>
+        {cover.toBuy !== undefined && (
+          <div>
+            <dt>to buy</dt>
+            <dd>
+              <strong>{cover.toBuy === 0 ? 'nothing' : words(cover.toBuy)}</strong>
+            </dd>
+          </div>
+        )}
       </dl>
       <details>
         <summary>How it is counted</summary>
@@ -224,7 +222,17 @@ function Purchase({ supplies, orders }: { supplies: Supplies; orders: readonly O
         <SupplierCard key={purchase.supplier} purchase={purchase} neededOn={day} />
       ))}
       {list.notListed.length > 0 && shop.stock.priceLists.length > 0 && (
-        <p className="notice">In no price list: {list.notListed.map(({ line }) => line.what).join('; ')}.</p>
+        <details className="order-card">
+          <summary>{list.notListed.length} to buy that stand in no price list</summary>
+          <ul>
+            {list.notListed.map(({ line, cover }) => (
+              <li key={line.id}>
+                {line.what}
+                {cover.toBuy !== undefined && `: ${quantityWords(cover.toBuy, line.unit)}`}
+              </li>
+            ))}
+          </ul>
+        </details>
       )}
     </section>
   );

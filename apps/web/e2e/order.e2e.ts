@@ -1,0 +1,154 @@
+import { readFileSync } from 'node:fs';
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, test } from './server.ts';
+
+/** The shop's journal, which no list of jobs shows. */
+const SHOP = '0000000000000000000000SH0P';
+const prices = `article,kind,diameter_mm,sold_by,pack,pack_unit,price
+W-17,wire,0.991,coil,500,g,14.50
+W-18,wire,1.041,coil,500,g,14.50
+`;
+
+async function openDemo(page: Page, url: string): Promise<void> {
+  await page.goto(url);
+  await page.getByLabel('Your name').fill('Ada');
+  await page.getByRole('button', { name: 'Keep the name' }).click();
+  await page.getByRole('button', { name: 'Open the demo job' }).first().click();
+  await expect(page.getByRole('navigation', { name: 'Parts of Record' })).toBeVisible();
+  await page.getByRole('link', { name: 'Order', exact: true }).click();
+}
+const goTo = (page: Page, part: string) =>
+  page
+    .getByRole('navigation', { name: 'Parts of Order' })
+    .getByRole('link', { name: part, exact: true })
+    .click();
+
+test('supplies are covered from the stock, bought from a price list, and come in', async ({
+  page,
+  server,
+}) => {
+  await openDemo(page, server.url);
+  await expect(page.getByRole('heading', { name: 'What the job needs' })).toBeVisible();
+  const wire = page.getByRole('listitem').filter({ hasText: 'Plain wire 0.991 mm' }).first();
+  await expect(wire).toContainText('not counted');
+
+  await test.step('a price list with a slip is refused in one sentence, and then kept', async () => {
+    await goTo(page, 'Suppliers and stock');
+    await page.getByLabel('Supplier', { exact: true }).fill('Invented Wire');
+    await page.getByLabel('Lead time, days').fill('10');
+    const file = page.getByLabel('Price list, CSV');
+    const csv = (text: string) => ({ name: 'prices.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+    await file.setInputFiles(csv(prices.replace('0.991', 'thin')));
+    await expect(
+      page.getByRole('region', { name: 'Suppliers' }).getByText(/Cannot read row 2 of prices.csv/),
+    ).toBeVisible();
+    await expect(page.getByText('No price list is kept yet.')).toBeVisible();
+    await file.setInputFiles(csv(prices));
+    await expect(page.getByText('2 articles of Invented Wire are kept.')).toBeVisible();
+  });
+
+  await test.step('what is counted is set aside for the job', async () => {
+    const form = page.getByRole('form', { name: 'Note a stock movement' });
+    await form.getByLabel('Diameter, mm').fill('0.991');
+    await form.getByLabel('How much, grams').fill('500');
+    await form.getByRole('button', { name: 'Note it' }).click();
+    await expect(page.getByText('Noted: Plain wire 0.991 mm')).toBeVisible();
+    await goTo(page, 'Supplies');
+    await expect(wire).toContainText('nothing');
+    await page.getByRole('button', { name: 'Set aside what the shelf has' }).click();
+    await expect(wire).toContainText('set aside');
+  });
+
+  await test.step('the rest is ordered, sent, and comes', async () => {
+    await page.getByLabel('Needed on').fill('2027-03-20');
+    const card = page.getByRole('region', { name: 'To buy from Invented Wire' });
+    // Ten days of lead time before 20 March.
+    await expect(card).toContainText('order by 2027-03-10');
+    await card.getByRole('button', { name: 'Draft the order to Invented Wire' }).click();
+    await goTo(page, 'Orders');
+    const order = page.getByRole('article', { name: 'Order to Invented Wire' });
+    await expect(order).toContainText('drafted');
+    await order.getByRole('button', { name: 'It was sent' }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Keep it' }).click();
+    await expect(order).toContainText('◔ sent');
+    await order.getByRole('button', { name: 'Goods received' }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'It is here' }).click();
+    await expect(order).toContainText('● delivered');
+  });
+
+  await test.step('the shop is on the server, on another device, and among no jobs', async () => {
+    await expect(page.getByRole('button', { name: 'All sent' })).toBeVisible();
+    const jobs = await (await page.request.get(`${server.url}/jobs`)).json();
+    expect(JSON.stringify(jobs)).not.toContain(SHOP);
+    const { entries } = await (await page.request.get(`${server.url}/jobs/${SHOP}/entries`)).json();
+    expect(entries.length).toBeGreaterThanOrEqual(4);
+    const other = await page.context().browser()!.newContext();
+    const phone = await other.newPage();
+    await openDemo(phone, server.url);
+    await goTo(phone, 'Suppliers and stock');
+    const shelf = phone.getByRole('listitem').filter({ hasText: 'Plain wire 0.991 mm' }).first();
+    await expect(shelf).toContainText('500 g');
+    await expect(shelf).toContainText('An invented grand');
+    await other.close();
+  });
+});
+
+test('a bass set is signed, ordered, and measured before it is strung', async ({ page, server }) => {
+  await openDemo(page, server.url);
+  await goTo(page, 'Bass strings');
+  await expect(page.getByRole('heading', { name: 'String by string' })).toBeVisible();
+  const draft = page.getByRole('button', { name: 'Draft the bass string order' });
+  await page.getByLabel('Who makes the strings').fill('Invented Strings');
+  await expect(draft).toBeDisabled();
+
+  const form = page.getByRole('form', { name: 'Sign checks' });
+  await form.getByRole('button', { name: 'Tick all' }).click();
+  await form.getByLabel('Who answers for it').fill('Ada');
+  await form.getByLabel('Why it is right all the same').fill('the old strings go along as patterns');
+  await form.getByRole('button', { name: /^Sign \d+ checks$/ }).click();
+  await expect(page.getByText('Every check passes or is signed.')).toBeVisible();
+  await draft.click();
+  await expect(page.getByText('The order is drafted.')).toBeVisible();
+
+  await goTo(page, 'Orders');
+  const order = page.getByRole('article', { name: 'Order to Invented Strings' });
+  await order.getByRole('button', { name: 'It was sent' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Keep it' }).click();
+  await order.getByRole('button', { name: 'Goods received' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'It is here' }).click();
+  await expect(order).toContainText('● delivered');
+  await expect(order).toContainText('Do not string this set yet');
+  const measure = order.getByRole('form', { name: 'Measure a string' });
+  await measure.getByLabel('String').selectOption('1/1');
+  await measure.getByLabel('Reading, mm').fill('1.5');
+  await measure.getByRole('button', { name: 'Keep the reading' }).click();
+  await expect(order.getByText(/A0 string 1, core: 1\.500 mm .* Do not string it/)).toBeVisible();
+  await order.getByRole('button', { name: 'Take it all the same' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('Why', { exact: true }).fill('only to try this');
+  await dialog.getByRole('button', { name: 'Take it by name' }).click();
+  await expect(order.getByText('Taken by Ada: only to try this')).toBeVisible();
+
+  await goTo(page, 'Papers');
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Bass string order, CSV' }).click();
+  const csv = readFileSync(await (await coming).path(), 'utf8');
+  expect(csv.split('\r\n')[0]).toContain('strings_digest_sha256');
+  await page.getByRole('button', { name: 'Look at Bass string plan, 1:1' }).click();
+  await expect(page.getByRole('heading', { name: 'Bass string plan, 1:1', level: 3 })).toBeVisible();
+});
+
+test('every place of Order can be used by everybody, on a phone as well', async ({ page, server }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openDemo(page, server.url);
+  for (const part of ['Supplies', 'Bass strings', 'Orders', 'Suppliers and stock', 'Papers']) {
+    await goTo(page, part);
+    await expect(page.locator('#place').getByRole('heading').nth(1)).toBeVisible();
+    if (part === 'Supplies') await expect(page.getByRole('heading', { name: 'What to buy' })).toBeVisible();
+    const { violations } = await new AxeBuilder({ page }).include('#place').analyze();
+    expect(violations.map(({ id, nodes }) => `${part}: ${id} ${nodes[0]?.html}`)).toEqual([]);
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(overflow).toBeLessThanOrEqual(0);
+  }
+});
