@@ -7,7 +7,7 @@ import {
   type ScaleNote,
 } from '@becket/core';
 import { describe, expect, it } from 'vitest';
-import { breaksOf, scaleComparison, tensionUnevenness, wiresNeeded } from './scale-comparison.ts';
+import { breaksOf, scaleComparison, tensionUnevenness, tuned, wiresNeeded } from './scale-comparison.ts';
 
 /** Plain notes whose lengths make every tension alike: L·f constant at one diameter. */
 function level(keys: readonly number[], diameter_mm = 1): ScaleNote[] {
@@ -71,6 +71,24 @@ describe('scaleComparison()', () => {
     for (const { interval, before } of beats)
       if (interval === 'major third') expect(before!).toBeGreaterThan(0);
     expect(scaleComparison(of(level(keys)), of(level(keys)), pitch).beats).toEqual([]);
+  });
+});
+
+describe('tuned()', () => {
+  it('hardly moves its neighbours when one note is missing, and leaves that note out', () => {
+    const [whole, without] = [level(keys), level(keys.filter((key) => key !== 50))].map(
+      (notes) => tuned(of(notes), pitch)!,
+    );
+    expect(without!.map(({ key }) => key)).toEqual(keys.filter((key) => key !== 50));
+    for (const { key, firstPartial } of without!) {
+      const same = whole!.find((one) => one.key === key)!.firstPartial;
+      expect(Math.abs(1200 * Math.log2(firstPartial / same)), `key ${key}`).toBeLessThan(0.05);
+    }
+  });
+
+  it('has no stretch for a few notes, or without A4', () => {
+    expect(tuned(of(level([45, 46, 47, 48, 49])), pitch)).toBeUndefined();
+    expect(tuned(of(level(Array.from({ length: 30 }, (_, index) => 1 + index))), pitch)).toBeUndefined();
   });
 });
 

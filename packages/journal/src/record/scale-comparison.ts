@@ -55,7 +55,7 @@ export interface ScaleComparison {
   /** Keys just above a change of kind or bridge, in the scale before. */
   readonly breaks: readonly number[];
   readonly beats: readonly BeatInBoth[];
-  /** How the pitches for the beats were laid: stretched to each scale's own B, or equal where notes are missing. */
+  /** How the pitches for the beats were laid: stretched to each scale's own B, or equal where too few notes are known. */
   readonly tunedBy: 'stretch' | 'equal temperament';
   readonly wires: readonly WireNeeded[];
 }
@@ -170,26 +170,43 @@ export function wiresNeeded({ notes }: Pick<ScaleAnalysis, 'notes'>): WireNeeded
   );
 }
 
-/** First partials of a scale where its own inharmonicity would have them; undefined where the compass has gaps. */
+/**
+ * First partials of a scale where its own inharmonicity would have them.
+ *
+ * A note that is missing between two others counts with B on the straight line between their logarithms, so that one gap does
+ * not leave a whole piano untuned; it is not among the notes that come back.
+ * @returns undefined where the compass is too short for a stretch, or A4 is not in it
+ */
 export function tuned(
   { notes }: Pick<ScaleAnalysis, 'notes'>,
   referencePitch: Hertz,
 ): SoundingKey[] | undefined {
   try {
-    const { targets } = stretchedTuning(
-      notes.map(({ key, inharmonicity }) => ({ key, inharmonicity })),
-      { referencePitch },
-    );
-    return targets.map(({ frequency }, index) => ({
-      key: notes[index]!.key,
-      firstPartial: frequency,
-      inharmonicity: notes[index]!.inharmonicity,
+    const { targets } = stretchedTuning(withoutGaps(notes), { referencePitch });
+    const frequencies = new Map(targets.map(({ key, frequency }) => [key, frequency]));
+    return notes.map(({ key, inharmonicity }) => ({
+      key,
+      firstPartial: frequencies.get(key)!,
+      inharmonicity,
     }));
   } catch (error) {
-    // A stretch needs 25 notes in a row with A4 among them.
+    // A stretch needs 25 notes with A4 among them.
     if (error instanceof RangeError) return undefined;
     throw error;
   }
+}
+
+function withoutGaps(notes: ScaleAnalysis['notes']): { key: number; inharmonicity: number }[] {
+  return notes.flatMap(({ key, inharmonicity }, index) => {
+    const below = notes[index - 1];
+    const gap = below === undefined ? 0 : key - below.key - 1;
+    const filled = Array.from({ length: gap }, (_, place) => ({
+      key: below!.key + place + 1,
+      inharmonicity:
+        below!.inharmonicity * (inharmonicity / below!.inharmonicity) ** ((place + 1) / (gap + 1)),
+    }));
+    return [...filled, { key, inharmonicity }];
+  });
 }
 
 /** First partials at equal temperament: where a compass with gaps cannot be stretched. */

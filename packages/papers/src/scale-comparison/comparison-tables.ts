@@ -103,7 +103,7 @@ export function beatsTable({ beats, tunedBy }: ScaleComparison): Table | undefin
     remarks: [
       tunedBy === 'stretch'
         ? 'Tuned by the stretch of each scale’s own inharmonicity. A row that rises evenly is heard as even.'
-        : 'Tuned by equal temperament, as notes are missing for a stretch.',
+        : 'Tuned by equal temperament, as too few notes are known for a stretch.',
     ],
     columns: [
       { heading: 'notes', align: 'left', share: 50 },

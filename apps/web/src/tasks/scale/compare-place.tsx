@@ -10,6 +10,7 @@ import type { LengthUnit } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { Papers } from '../../piano/papers.tsx';
 import {
   beatText,
   changeLines,
@@ -102,6 +103,10 @@ export function ComparePlace() {
       <Beats comparison={comparison} />
       <Changes comparison={comparison} unit={unit} onSelect={select} />
       <Wires comparison={comparison} unit={unit} />
+      <Papers offers={[{ paper: 'scale-comparison', words: 'Scale comparison' }]} level={3} />
+      <p className="faint">
+        The paper compares the scale as found with the one that is chosen, or with the latest proposal.
+      </p>
     </>
   );
 }
@@ -194,7 +199,7 @@ function Beats({ comparison }: { comparison: ScaleComparison }) {
         a row that rises evenly is heard as even. Tuned by{' '}
         {tunedBy === 'stretch'
           ? 'the stretch of each scale’s own inharmonicity'
-          : 'equal temperament, as notes are missing for a stretch'}
+          : 'equal temperament, as too few notes are known for a stretch'}
         .
       </p>
       <BeatTable

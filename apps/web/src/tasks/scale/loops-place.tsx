@@ -4,12 +4,14 @@ import { COMMON_CUT_ALLOWANCES, loopsAndCuts, type SectionLoops, type WireToCut 
 import { useMemo } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
+import { go } from '../../desk/use-route.ts';
 import { type LengthUnit, lengthNumber, lengthText } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { pairOf, scaleChoices, standingPair } from './compare-state.ts';
 import { baseline, drawnSection } from './loop-drawing.ts';
+import { draftFromScale, proposeStateOf } from './propose-state.ts';
 import { counted, wireText } from './scale-words.ts';
 
 /** Which plain strings share a wire in one scale, and how long each wire is cut. */
@@ -53,7 +55,15 @@ export function LoopsPlace() {
             hold both sides and wear glasses.
           </p>
           {sections.map((section) => (
-            <Section key={section.section} {...section} unit={unit} />
+            <Section
+              key={section.section}
+              {...section}
+              unit={unit}
+              onShift={(change) => {
+                proposeStateOf(desk.id).draft.set(draftFromScale(job, which, change));
+                go({ place: 'job', job: desk.id, task: 'scale', part: 'propose' });
+              }}
+            />
           ))}
         </>
       )}
@@ -61,7 +71,12 @@ export function LoopsPlace() {
   );
 }
 
-function Section({ unit, ...loops }: SectionLoops & { readonly unit: LengthUnit }) {
+interface SectionProps extends SectionLoops {
+  readonly unit: LengthUnit;
+  readonly onShift: (change: { readonly key: number; readonly diameter: number }) => void;
+}
+
+function Section({ unit, onShift, ...loops }: SectionProps) {
   const { section, plan, wires, shifts } = loops;
   const drawn = drawnSection(loops);
   const words = `${section}: ${counted(wires.length, 'wire', 'wires')}, ${plan.tied} tied`;
@@ -97,8 +112,13 @@ function Section({ unit, ...loops }: SectionLoops & { readonly unit: LengthUnit 
         <>
           <p>A change that moves by one note saves a tied string:</p>
           <ul>
-            {shifts.map(({ sentence }) => (
-              <li key={sentence}>{sentence}</li>
+            {shifts.map(({ sentence, key, diameter }) => (
+              <li key={sentence}>
+                {sentence}{' '}
+                <button type="button" className="button quiet" onClick={() => onShift({ key, diameter })}>
+                  Take it into a draft
+                </button>
+              </li>
             ))}
           </ul>
         </>

@@ -6,6 +6,7 @@ import { FormSheet } from '../../parts/form-sheet.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { ChosenLine } from './compare-place.tsx';
 import { pairOf } from './compare-state.ts';
+import { draftFromScale, proposeStateOf } from './propose-state.ts';
 
 /** Every scale that may be strung, and the choice of one. */
 export function Proposals() {
@@ -45,6 +46,13 @@ export function Proposals() {
                   >
                     Compare
                   </a>
+                  <button
+                    type="button"
+                    className="button"
+                    onClick={() => proposeStateOf(desk.id).draft.set(draftFromScale(job, entry))}
+                  >
+                    Change a copy
+                  </button>
                   <button
                     type="button"
                     className="button quiet"

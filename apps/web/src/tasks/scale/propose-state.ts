@@ -1,5 +1,12 @@
 import { analyseScale, noteName, type ScaleNote, scaleSensitivity } from '@becket/core';
-import { type Job, type ProposedNote, proposedScaleNotes } from '@becket/journal';
+import {
+  asProposedNote,
+  type Job,
+  type ProposedNote,
+  proposedScaleNotes,
+  scaleNotesOf,
+  type WhichScale,
+} from '@becket/journal';
 import {
   type AnalysedScale,
   type NudgedWire,
@@ -76,6 +83,23 @@ export function proposeStateOf(job: string): ProposeState {
 }
 
 export const draftOf = ({ name, notes }: PlannedScale): Draft => ({ from: name, notes });
+
+/** A copy of a scale of this job to go on from, with one plain note on another size where it is given. */
+export function draftFromScale(
+  job: Job,
+  which: WhichScale,
+  change?: { readonly key: number; readonly diameter: number },
+): Draft {
+  const { name, notes } = scaleNotesOf(job, which);
+  return {
+    from: name,
+    notes: notes.map(({ key, string }) =>
+      change?.key === key && string.kind === 'plain'
+        ? { winding: 'plain', key, gauge_m: change.diameter, from: 'by hand' }
+        : asProposedNote(key, string, string.kind === 'wound' ? 'as found' : 'by hand'),
+    ),
+  };
+}
 
 /** Whether an answer is what the draft shows. */
 export const isShown = (answer: PlannedScale, draft: Draft | undefined): boolean =>

@@ -1,0 +1,140 @@
+import type { ScaleNote } from '@becket/core';
+import { asFoundRecord, foldJob, type Job } from '@becket/journal';
+import { openDemoJob, type PlanRules, proposeScale, tidiedScale } from '@becket/tasks';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { testContext } from '../../testing/test-job.ts';
+import type { PlanAnswer, planAway } from '../../worker/plan-away.ts';
+import {
+  answerWords,
+  draftFromScale,
+  draftOf,
+  isShown,
+  nudged,
+  pinnedWords,
+  proposeState,
+  sensitivityLines,
+  typedPercent,
+} from './propose-state.ts';
+
+let job: Job;
+let notes: readonly ScaleNote[];
+beforeAll(async () => {
+  job = await openDemoJob(testContext());
+  notes = asFoundRecord(job).scaleNotes;
+});
+
+const plain = (key: number, gauge_m: number) =>
+  ({ winding: 'plain', key, gauge_m, from: 'computed' }) as const;
+const answer = (name: string, gauge_m: number) => ({
+  name,
+  notes: [plain(49, gauge_m), plain(50, gauge_m)],
+  changedNotes: 1,
+  sizeChanges: 2,
+  tiedStrings: 3,
+  tensionUnevenness: 0.0123,
+  inharmonicityUnevenness: 0.02,
+  isProved: true,
+  loadChange_n: 0,
+  reasonsAgainst: [],
+});
+
+/** A worker that says nothing until it is told to. */
+function silentAway() {
+  const asked: { rules: PlanRules; say: (answer: PlanAnswer) => void; isOver: boolean }[] = [];
+  const away: typeof planAway = ({ rules }, say) => {
+    const one = { rules, say, isOver: false };
+    asked.push(one);
+    return () => {
+      one.isOver = true;
+    };
+  };
+  return { asked, away };
+}
+
+describe('planning scales', () => {
+  it('shows the middle answer for a start, and keeps what is pinned when it is asked again', () => {
+    const { asked, away } = silentAway();
+    const state = proposeState(away);
+    state.start(notes, 1926);
+    expect(state.planning.get()).toEqual({ is: 'beginning' });
+    expect(asked[0]!.rules).toMatchObject({ year: 1926, pinned: [] });
+    asked[0]!.say({ is: 'step', done: 1, of: 9 });
+    expect(state.planning.get()).toEqual({ is: 'step', done: 1, of: 9 });
+    const answers = [answer('kept', 0.001), answer('middle', 0.00095), answer('smooth', 0.0009)];
+    asked[0]!.say({ is: 'planned', answers, eased: [] });
+    expect(isShown(answers[1]!, state.draft.get())).toBe(true);
+    state.pinned.set(new Set([50]));
+    state.start(notes, 1926);
+    expect(asked[1]!.rules.pinned).toEqual([plain(50, 0.00095)]);
+  });
+
+  it('stops what is under way, and the one before when it is started again', () => {
+    const { asked, away } = silentAway();
+    const state = proposeState(away);
+    state.start(notes, undefined);
+    state.stop();
+    expect(asked[0]!.isOver).toBe(true);
+    expect(state.planning.get()).toEqual({ is: 'stopped' });
+    state.start(notes, undefined);
+    state.start(notes, undefined);
+    expect(asked.map(({ isOver }) => isOver)).toEqual([true, true, false]);
+  });
+});
+
+describe('a draft', () => {
+  it('changes one wire of one note, and stays as it is where there is no such wire', () => {
+    const draft = draftOf(answer('a', 0.001));
+    const next = nudged(draft, 49, 'plain', 1, 'metric');
+    expect(next.notes[0]).toMatchObject({ key: 49, from: 'by hand' });
+    expect(next.notes[1]).toBe(draft.notes[1]);
+    expect(nudged(draft, 49, 'core', 1, 'metric')).toBe(draft);
+    expect(nudged(draft, 12, 'plain', 1, 'metric')).toBe(draft);
+  });
+
+  it('copies a kept proposal, and takes a moved size change in', async () => {
+    const context = testContext();
+    const opened = await openDemoJob(context);
+    const { job: kept, entry } = await proposeScale(context, opened.id, {
+      name: 'in sizes',
+      notes: tidiedScale(opened, undefined),
+    });
+    const copy = draftFromScale(kept, entry, { key: 50, diameter: 0.000889 });
+    expect(copy.from).toBe('in sizes');
+    expect(copy.notes.find(({ key }) => key === 50)).toMatchObject({ gauge_m: 0.000889, from: 'by hand' });
+    const same = draftFromScale(kept, entry).notes;
+    expect(same.map(({ key }) => key)).toEqual(copy.notes.map(({ key }) => key));
+    expect(foldJob((await context.store.entries(kept.id)).entries).proposals).toHaveLength(1);
+  });
+});
+
+describe('words', () => {
+  it('tell of slips what the law of the string says: T goes with L² and d²', () => {
+    const note = notes.find(({ string }) => string.kind === 'plain')!;
+    const [length, wire, ...more] = sensitivityLines(note);
+    expect(more).toEqual([]);
+    expect(length!.change).toMatch(/speaking length/);
+    // 0.5 mm of about a metre is 0.05 %, so T moves by about 0.1 % and the share with it.
+    const tension = Number(/[\d.]+/.exec(length!.tension)![0]);
+    expect(tension).toBeGreaterThan(0.2);
+    expect(tension).toBeLessThan(3);
+    expect(Number(/[\d.]+/.exec(wire!.tension)![0])).toBeGreaterThan(tension);
+  });
+
+  it('say what an answer comes to', () => {
+    expect(answerWords(answer('a', 0.001))).toBe(
+      '1 note changed, tension uneven by 1.2 %, 2 size changes, 3 tied',
+    );
+    expect(pinnedWords(new Set([50, 49]))).toMatch(/^Pinned: A4, A#4\./);
+  });
+
+  it.each([
+    ['65', 0.65],
+    ['62,5 %', 0.625],
+    ['0', undefined],
+    ['100', undefined],
+    ['', undefined],
+    ['much', undefined],
+  ])('reads a percentage typed as %j', (text, share) => {
+    expect(typedPercent(text)).toBe(share);
+  });
+});
