@@ -51,6 +51,7 @@ const INTERVALS_AT_BREAK: readonly Interval[] = tuningIntervals.filter(({ name }
  * Holds for: partials that follow B, see `beatRate`; those of wound strings do so only as well as their B was fitted.
  * Throws: RangeError when the two scales have not the same keys, or as `stretchedTuning`.
  * Source: `stretchedTuning` and `beatTable`.
+ * @example  breakBeats({ before: Array.from({ length: 40 }, (_, index) => ({ key: index + 20, inharmonicity: 0 })), after: Array.from({ length: 40 }, (_, index) => ({ key: index + 20, inharmonicity: 0 })), breakKey: 33, reach: 8, tuning: { referencePitch: hertz(440) } }).beats.find(({ interval, lowerKey }) => interval === 'major third' && lowerKey === 33).before  // ≈ 6.929 Hz
  */
 export function breakBeats(scales: {
   before: readonly NoteInharmonicity[];

@@ -35,6 +35,7 @@ export interface LoopPlan {
  * @returns the wires in order
  *
  * Source: counting; that loops straddle notes and stay within a section is common practice, no source.
+ * @example  loopPlan([{ key: 50, string: 1, size: 17 }, { key: 50, string: 2, size: 17 }, { key: 50, string: 3, size: 17 }]).tied  // = 1
  */
 export function loopPlan(strings: readonly PlanString[]): LoopPlan {
   const wires: PlannedWire[] = [];
@@ -70,6 +71,7 @@ export interface ChangeShift {
  * two it turns none. No run is emptied, and a change never leaves its section.
  *
  * @param strings  the plain strings of one section, bass to treble
+ * @example  shiftsThatSaveTies([{ key: 50, string: 1, size: 17 }, { key: 51, string: 1, size: 17 }, { key: 52, string: 1, size: 17 }, { key: 53, string: 1, size: 16 }])[0].toKey  // = 52
  */
 export function shiftsThatSaveTies(strings: readonly PlanString[]): ChangeShift[] {
   const before = loopPlan(strings).tied;
@@ -129,6 +131,7 @@ export interface CutLength {
  *
  * Throws: RangeError when a length or diameter is not > 0 or there are not one or two strings.
  * Source: geometry; three coils and a becket are common practice, no source.
+ * @example  cutLength({ strings: [{ front: millimetres(100), speaking: millimetres(500), back: millimetres(120) }], pinDiameter: millimetres(7), wireDiameter: millimetres(1), hitchPinDiameter: millimetres(4), coils: 3, becket: millimetres(6), waste: millimetres(30), tie: millimetres(80) }).total  // ≈ 0.9114 m
  */
 export function cutLength({
   strings,

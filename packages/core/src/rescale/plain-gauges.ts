@@ -74,6 +74,7 @@ export type PlainGaugeAnswer =
  *
  * Throws: RangeError when there is no note or no size, or a length, frequency, diameter or density is not > 0.
  * Source: R. Bellman, *Dynamic Programming*, 1957 (the method; from memory). The sum itself is our own.
+ * @example  bestPlainGauges({ notes: [400, 380, 360].map((length, index) => ({ speakingLength: millimetres(length), frequency: hertz(440 * 2 ** (index / 12)), lowestTension: newtons(500), highestTension: newtons(900), lowestBreakShare: 0.2, highestBreakShare: 0.7 })), diameters: [0.9, 0.95, 1].map(millimetres), strengthAt: (diameter) => A228_MINIMUM.strengthAt(diameter).strength, density: STEEL_DENSITY, sizeChangeWeight: 0.01, targetWeight: 0 }).choices  // = [2,2,2]
  */
 export function bestPlainGauges(problem: PlainGaugeProblem): PlainGaugeAnswer {
   const { notes, diameters, sizeChangeWeight, targetWeight, minimumRun = 1 } = problem;

@@ -24,7 +24,8 @@ export interface RescaleNotesOptions {
  * @param options  limits, the range of tension, how far the break may move
  * @returns bass to treble
  *
- * Throws: RangeError when an option is out of range or there is no note.
+ * Throws: RangeError when an option is out of range.
+ * @example  rescaleNotes([{ key: 49, section: 'treble', bridge: 'long', strings: 3, frequency: hertz(440), string: { kind: 'plain', speakingLength: millimetres(400), diameter: millimetres(1) } }], { limits: COMMON_SHOP_POLICY.limits, tensionDown: 0.1, tensionUp: 0.1, breakMayMove: 0 })[0].highestTension  // ≈ 840.3 N
  */
 export function rescaleNotes(notes: readonly ScaleNote[], options: RescaleNotesOptions): RescaleNote[] {
   const task = 'the notes of a scale to be chosen anew';

@@ -47,6 +47,7 @@ export interface SensitivitySteps {
  *
  * Throws: RangeError when a step is not positive, or leaves nothing of a wire.
  * Source: `analyseNote`. To first order T goes with L²·d² and B of a plain string with d²/L⁴.
+ * @example  scaleSensitivity([{ key: 49, section: 'treble', bridge: 'long', strings: 3, frequency: hertz(440), string: { kind: 'plain', speakingLength: millimetres(400), diameter: millimetres(1) } }])[0].speakingLength.more.tension  // ≈ 1.911 N
  */
 export function scaleSensitivity(
   notes: readonly ScaleNote[],

@@ -103,6 +103,7 @@ export interface PreparedScale {
  * steps of tension, or a wire outside the catalogue, would not be better. See docs/explanation/rescaling.md.
  * Throws: RangeError when there is no note, a weight is negative or a dimension is not positive.
  * Source: R. Bellman, Dynamic Programming, 1957 (the method; from memory). The sum is our own.
+ * @example  bestWholeScale({ notes: rescaleNotes([{ key: 49, section: 'treble', bridge: 'long', strings: 3, frequency: hertz(440), string: { kind: 'plain', speakingLength: millimetres(400), diameter: millimetres(1) } }], { limits: COMMON_SHOP_POLICY.limits, tensionDown: 0.1, tensionUp: 0, breakMayMove: 0 }), catalogue: { plain: [0.9, 0.95, 1.05].map(millimetres), cores: [], windings: [] }, strengthTable: A228_MINIMUM, weights: COMMON_RESCALE_WEIGHTS, rules: { ...COMMON_RESCALE_RULES, minimumRunPlain: 1, offersAsFound: false } }).notes[0].tension  // ≈ 689.4 N
  */
 export function bestWholeScale(problem: WholeScaleProblem): WholeScaleAnswer | NoWholeScale {
   return bestPreparedScale(prepareScale(problem));
