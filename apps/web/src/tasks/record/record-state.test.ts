@@ -82,6 +82,7 @@ describe('commitCell()', () => {
     expect(await type('?', { key: 42 })).toBeUndefined();
     await type('1.025');
     expect(await type('1.025')).toBeUndefined();
+    expect(await type('1,0250 mm')).toBeUndefined();
     expect(await type('', { key: 41 })).toBeUndefined();
   });
 

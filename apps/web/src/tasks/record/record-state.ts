@@ -143,6 +143,8 @@ export async function commitCell(
       };
     }
     case 'record': {
+      // The same reading written otherwise, 1.0 for 1, corrects nothing.
+      if (before?.asRead.value === typed.value && before.asRead.unit === typed.unit) return undefined;
       const correction =
         before === undefined
           ? {}
