@@ -63,8 +63,11 @@ export function StringsPlace() {
   // Typing goes first: a doubt may come a moment later.
   const settled = useDeferredValue(record);
   const questions = useMemo(() => questionsOf(settled), [settled]);
-  const questionOf = (row: StringRow): string | undefined =>
-    questions.get(row.key)?.find(({ entry }) => row.readings.some((one) => one.entry === entry))?.sentence;
+  const questionOf = (row: StringRow): string =>
+    (questions.get(row.key) ?? [])
+      .filter(({ entry }) => row.readings.some((one) => one.entry === entry))
+      .map(({ sentence }) => sentence)
+      .join(' ');
   const readCount = rows.filter(({ readings, absence }) => readings.length > 0 || absence).length;
 
   // The latest of everything, for handlers that stay the same so that rows need not be drawn again.
@@ -314,8 +317,8 @@ function RoundFields({
 
 interface RowProps {
   readonly row: StringRow;
-  /** A doubt about one of its readings. */
-  readonly question: string | undefined;
+  /** Doubts about its readings; empty without one. */
+  readonly question: string;
   readonly quantity: ReadingQuantityName;
   readonly unit: LengthUnit;
   readonly onCommit: (name: string, text: string) => void;
@@ -374,7 +377,7 @@ const Row = memo(
           })}
           {ofNote > 0 && row.string === 1 && <span className="faint">and {ofNote} of the note</span>}
         </span>
-        {question !== undefined && (
+        {question !== '' && (
           <p className="string-question">
             <span aria-hidden="true">? </span>
             {question}
