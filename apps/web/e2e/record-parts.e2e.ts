@@ -132,6 +132,19 @@ test('an instrument is described, and each string is read with it at its point',
     await expect(second).toHaveCount(0);
     await page.getByRole('button', { name: /^Undo the taking back of 0\.0406 in/ }).click();
     await expect(second).toBeVisible();
+
+    // One that is far from its neighbours is doubted beside it, and Control Z takes it back.
+    await field(`${names[0]} wire diameter`).fill('.0300');
+    await page.keyboard.press('Enter');
+    const far = page.getByRole('button', { name: /^Take back 0\.0300 in/ });
+    await expect(far).toBeVisible();
+    const doubt = page
+      .locator('.string-question')
+      .filter({ hasText: '0.03 in is far from the wire diameter of its neighbours' });
+    await expect(doubt).toBeVisible();
+    await page.keyboard.press('Control+z');
+    await expect(far).toHaveCount(0);
+    await expect(doubt).toHaveCount(0);
   });
 
   await test.step('a value that cannot be comes back into its field with a sentence', async () => {

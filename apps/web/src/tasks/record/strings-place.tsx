@@ -67,7 +67,7 @@ export function StringsPlace() {
     (questions.get(row.key) ?? [])
       .filter(({ entry }) => row.readings.some((one) => one.entry === entry))
       .map(({ sentence }) => sentence)
-      .join(' ');
+      .join('\n');
   const readCount = rows.filter(({ readings, absence }) => readings.length > 0 || absence).length;
 
   // The latest of everything, for handlers that stay the same so that rows need not be drawn again.
@@ -317,7 +317,7 @@ function RoundFields({
 
 interface RowProps {
   readonly row: StringRow;
-  /** Doubts about its readings; empty without one. */
+  /** Doubts about its readings, one a line; empty without one. */
   readonly question: string;
   readonly quantity: ReadingQuantityName;
   readonly unit: LengthUnit;
@@ -378,10 +378,14 @@ const Row = memo(
           {ofNote > 0 && row.string === 1 && <span className="faint">and {ofNote} of the note</span>}
         </span>
         {question !== '' && (
-          <p className="string-question">
-            <span aria-hidden="true">? </span>
-            {question}
-          </p>
+          <div className="string-question">
+            {question.split('\n').map((sentence) => (
+              <p key={sentence}>
+                <span aria-hidden="true">? </span>
+                {sentence}
+              </p>
+            ))}
+          </div>
         )}
       </li>
     );
