@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { newUlid } from '@becket/journal';
 import { createMemoryStore } from '@becket/store/memory';
 import { databaseFileIn, openSqliteStore } from '@becket/store/sqlite';
-import { openDemoJob } from '@becket/tasks';
+import { appraiseDemoJob, openDemoJob } from '@becket/tasks';
 import type { Configuration } from './configuration.ts';
 import { requireLoopback } from './guards/loopback.ts';
 import type { ServerParts } from './server-parts.ts';
@@ -44,7 +44,9 @@ export async function serveDataFolder({
 /** The invented piano is made beside the store and then put in whole, so that no part of it can be left behind. */
 async function putDemoIn({ store, now, newId }: ServerParts): Promise<void> {
   const beside = createMemoryStore();
-  const { id } = await openDemoJob({ store: beside, now, newId, by: 'Becket', device: 'server' });
+  const context = { store: beside, now, newId, by: 'Becket', device: 'server' };
+  const { id } = await openDemoJob(context);
+  await appraiseDemoJob(context, id);
   await store.append((await beside.entries(id)).entries);
 }
 

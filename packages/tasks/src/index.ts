@@ -90,6 +90,7 @@ export type { TorqueBin, TorqueSection, ZoneChance } from './appraise/torque-sec
 // What every task is handed
 export { JobNotFound, RecordIsSealed, readJob, type TaskContext } from './context.ts';
 // An invented piano to try things on
+export { appraiseDemoJob } from './demo/invented-appraisal.ts';
 export { openDemoJob } from './demo/open-demo-job.ts';
 // Describe the instruments
 export { describeInstrument, type InstrumentToDescribe } from './describe-instrument.ts';

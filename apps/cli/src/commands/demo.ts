@@ -1,4 +1,4 @@
-import { openDemoJob } from '@becket/tasks';
+import { appraiseDemoJob, openDemoJob } from '@becket/tasks';
 import type { Command } from 'commander';
 import { talk } from '../talk.ts';
 import { type CommonOptions, inWorkshop } from '../workshop.ts';
@@ -7,10 +7,18 @@ import { type CommonOptions, inWorkshop } from '../workshop.ts';
 export function registerDemo(program: Command): void {
   program
     .command('demo')
-    .description('open a job of an invented grand, with its readings, to try things on')
+    .description('open a job of an invented grand, with its readings and a visit to it, to try things on')
     .action(async (_: unknown, command: Command) => {
       const options = command.optsWithGlobals<CommonOptions>();
-      const job = await inWorkshop(options, openDemoJob, { mayBegin: true });
+      const job = await inWorkshop(
+        options,
+        async (context) => {
+          const opened = await openDemoJob(context);
+          await appraiseDemoJob(context, opened.id);
+          return opened;
+        },
+        { mayBegin: true },
+      );
       talk.result(options, { job: job.id, title: job.title }, [job.id]);
     });
 }
