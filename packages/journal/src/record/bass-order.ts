@@ -465,6 +465,8 @@ function breakShares(strings: readonly BassString[], scaleNotes: ReadonlyMap<num
     const { breakShare } = analyseNote(scaleNote, {
       strengthTable: A228_MINIMUM,
       uncertainties: 'left out',
+      // The quick look: within 0.2 % of the exact tension, which no limit of a shop is sharp enough to feel.
+      woundStrings: 'core formula',
     });
     if (breakShare <= highest) return [];
     return [

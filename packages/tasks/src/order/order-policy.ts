@@ -4,6 +4,7 @@ import {
   STARTING_WIRE_ALLOWANCE,
   type WireAllowance,
 } from '@becket/core';
+import { COMMON_CUT_ALLOWANCES } from '../scale/loops-and-cuts.ts';
 
 /** How much more is bought than is strung, and what is taken where nothing was read: plain data, shown with the result. */
 export interface OrderPolicy {
@@ -35,17 +36,14 @@ export interface CutPolicy {
   readonly backLength_m: number;
 }
 
-/** Three coils and a becket are common practice; every other figure is our own to start from. */
+/** What a wire is cut with is the same for the cut list and for the purchase; the other figures are our own to start from. */
 export const STARTING_ORDER_POLICY: OrderPolicy = {
   source: 'our own starting figures',
   wire: STARTING_WIRE_ALLOWANCE,
   pins: STARTING_PIN_ALLOWANCE,
   softShare: 0.1,
   cut: {
-    coils: 3,
-    becket_m: 0.012,
-    waste_m: 0.04,
-    tie_m: 0.1,
+    ...COMMON_CUT_ALLOWANCES,
     hitchPinDiameter_m: 0.004,
     pinDiameter_m: 0.0072,
     frontLength_m: 0.12,

@@ -81,7 +81,7 @@ export function allowancesInWords({ wire, pins, softShare, cut, source }: OrderP
   const mm = (length: number) => `${Math.round(length * 1000)} mm`;
   return [
     `Wire: ${share(wire.spoilageShare)} for spoilage and ${wire.spareWires} spare of the longest wire of each size (${wire.source}).`,
-    `Each wire: ${cut.coils} coils and ${mm(cut.becket_m)} for the eye on each pin, ${mm(cut.waste_m)} cut off there, ${mm(cut.tie_m)} for the loop of a tied wire (${source}; three coils are common practice).`,
+    `Each wire: ${cut.coils} coils and ${mm(cut.becket_m)} for the eye on each pin, ${mm(cut.waste_m)} cut off there, ${mm(cut.tie_m)} for the loop of a tied wire (common practice, no source).`,
     `Where nothing was read: front length ${mm(cut.frontLength_m)}, back length ${mm(cut.backLength_m)}, hitch pin ${(cut.hitchPinDiameter_m * 1000).toFixed(1)} mm, tuning pin ${(cut.pinDiameter_m * 1000).toFixed(1)} mm (${source}).`,
     `Pins: ${share(pins.spareShare)} spares and ${pins.leastSpares} of each size at the least (${pins.source}).`,
     `Felts, bushings and bridge pins: ${share(softShare)} spare (${source}).`,

@@ -78,8 +78,8 @@ describe('purchaseList()', () => {
   }
 
   it('buys coils that every wire comes out of whole, and sums in minor units', async () => {
-    // 1.0414 mm: the longest wire is 2.167 m, so that a piece of 3 m gives one each: four pieces with the spare, and
-    // the tenth for spoilage, 0.647 m, is there in what is left over.
+    // 1.0414 mm: the longest wire is 2.115 m, so that a piece of 3 m gives one each: four pieces with the spare, and
+    // the tenth for spoilage, 0.632 m, is there in what is left over.
     const { supplies, stock, job } = await withPrices(
       `${head}\nA,wire,1.0414,piece,3,m,2.40\nB,wire,0.991,coil,500,g,14.50`,
     );

@@ -25,13 +25,13 @@ describe('suppliesOf()', () => {
     const [thick, thin] = supplies.lines.filter(({ group }) => group === 'plain wire');
     // Six strings of each size: three looped wires each, none tied.
     expect(thick?.because).toContain('3 wires for 6 strings, 0 of them tied');
-    // One wire: 2·(100 + 150) + its two speaking lengths; on each pin 3 turns of π·(7.2 + 1.0414) = 77.67 mm, becket 12 mm,
-    // waste 40 mm; hitch π/2·(4 + 1.0414) = 7.92 mm.  2·(77.67 + 52) + 7.92 + 500 = 767.27 mm without speaking lengths.
-    // Speaking: keys 40,40 | 40,41 | 41,41 = 1400 + 1390 + 1380 = 4170 mm.  3·767.27 + 4170 = 6471.8 mm.
-    expect(thick?.because).toContain('6.47 m to cut');
-    // π/4·1.0414² mm² · 7850 kg/m³ = 6.6865 g/m: 43.27 g to cut, so 44; a tenth of it 4.33, so 5; a spare of the longest,
-    // 2.1673 m, 14.49, so 15.
-    expect(thick).toMatchObject({ needed: 44, total: 44 + 5 + 15, unit: 'g' });
+    // One wire: 2·(100 + 150) + its two speaking lengths; on each pin 3 turns of π·(7.2 + 1.0414) = 77.67 mm, becket 6 mm,
+    // waste 20 mm; hitch π/2·(4 + 1.0414) = 7.92 mm.  2·(77.67 + 26) + 7.92 + 500 = 715.27 mm without speaking lengths.
+    // Speaking: keys 40,40 | 40,41 | 41,41 = 1400 + 1390 + 1380 = 4170 mm.  3·715.27 + 4170 = 6315.8 mm.
+    expect(thick?.because).toContain('6.32 m to cut');
+    // π/4·1.0414² mm² · 7850 kg/m³ = 6.6865 g/m: 42.23 g to cut, so 43; a tenth of it 4.22, so 5; a spare of the longest,
+    // 2.1153 m, 14.14, so 15.
+    expect(thick).toMatchObject({ needed: 43, total: 43 + 5 + 15, unit: 'g' });
     expect(thick?.extra.map(({ quantity }) => quantity)).toEqual([5, 15]);
     expect(thin?.id).toBe('wire 0.991 mm');
     expect(thick?.what).toContain('US 18');
