@@ -1,0 +1,93 @@
+/*
+ * Readings typed into the real program in a real browser, and the time until the screen shows each of them kept.
+ */
+import { join } from 'node:path';
+import { type Browser, type BrowserContext, chromium, type Page } from '@playwright/test';
+import { BecketServer } from '../apps/web/e2e/server.ts';
+
+/** What the page notes of one reading, in ms of its own clock. */
+export interface EntryTimes {
+  /** From the Enter key to the end of the frame that shows the value read back. */
+  readonly toPicture: number;
+  /** From the Enter key to the moment the read-back stands in the document, before it is painted. */
+  readonly toDocument: number;
+}
+
+export interface EntryBrowser {
+  readonly page: Page;
+  /** Makes the page's processor so many times slower; 1 is as fast as it is. */
+  slowDown(rate: number): Promise<void>;
+  close(): Promise<void>;
+}
+
+/** A server of its own, built screens, one page on a tablet. */
+export async function openEntryBrowser(): Promise<EntryBrowser> {
+  const server = new BecketServer();
+  let browser: Browser | undefined;
+  let context: BrowserContext;
+  try {
+    await server.start();
+    browser = await chromium.launch({
+      executablePath: process.env.BECKET_CHROMIUM ?? '/usr/bin/chromium',
+      args: ['--no-sandbox', '--disable-gpu', '--no-first-run', '--disable-background-networking'],
+    });
+    context = await browser.newContext({ viewport: { width: 820, height: 1180 } });
+  } catch (error) {
+    await browser?.close();
+    await server.stop();
+    server.remove();
+    throw error;
+  }
+  const page = await context.newPage();
+  await page.addInitScript({ path: join(import.meta.dirname, 'entry-watch.js') });
+  await page.goto(server.url);
+  const devtools = await context.newCDPSession(page);
+  return {
+    page,
+    slowDown: async (rate) => void (await devtools.send('Emulation.setCPUThrottlingRate', { rate })),
+    async close() {
+      await browser.close();
+      await server.stop();
+      server.remove();
+    },
+  };
+}
+
+/** Opens the demo piano and waits for its grid. */
+export async function openDemoGrid(page: Page): Promise<void> {
+  await page.getByLabel('Your name').fill('Ada');
+  await page.getByRole('button', { name: 'Keep the name' }).click();
+  await page.getByRole('button', { name: 'Open the demo job' }).first().click();
+  await page.getByRole('table', { name: /Readings of the compass/ }).waitFor();
+}
+
+/**
+ * Types a value and Enter, and waits until the read-back says that it is kept.
+ * What is timed is timed inside the page: driving it from here adds nothing to the figures.
+ */
+export async function enterReading(page: Page, text: string): Promise<EntryTimes> {
+  await page.keyboard.type(text);
+  await page.evaluate((expected) => window.entryWatch.expect(expected), text);
+  await page.keyboard.press('Enter');
+  const times = await page.evaluate(() =>
+    Promise.race([
+      window.entryWatch.shown(),
+      new Promise<undefined>((resolve) => setTimeout(resolve, 20_000)),
+    ]),
+  );
+  if (times === undefined)
+    throw new Error(
+      `Cannot time this reading: '${text}' was not read back within 20 s, but '${await page.locator('.read-back-words').textContent()}'. Look whether the value was refused, or stood there already.`,
+    );
+  return times;
+}
+
+interface EntryWatch {
+  expect(text: string): void;
+  shown(): Promise<EntryTimes>;
+}
+declare global {
+  interface Window {
+    entryWatch: EntryWatch;
+  }
+}
