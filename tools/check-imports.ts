@@ -51,6 +51,7 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
     '@becket/tasks',
     // One calculation for a worker, so that it loads no more than that.
     '@becket/tasks/infer-wire-sizes',
+    '@becket/tasks/plan-scales',
     '@becket/tasks/save-job',
     '@becket/journal',
     '@becket/core',

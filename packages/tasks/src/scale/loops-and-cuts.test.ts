@@ -66,7 +66,7 @@ describe('loopsAndCuts()', () => {
     const [section] = loopsAndCuts(job, scaleNotesOf(job, 'as found'));
     const last = section!.wires.at(-1)!;
     expect(last.cut).toBeDefined();
-    expect(last.remarks).toContain('front length of A#4 from its neighbours');
+    expect(last.remarks).toContain('front length from neighbours');
     expect(last.remarks).toContain('pin taken as 7 mm');
     const noFronts = { ...job, readings: job.readings.filter(({ quantity }) => quantity !== 'front-length') };
     const [without] = loopsAndCuts(noFronts, scaleNotesOf(noFronts, 'as found'));

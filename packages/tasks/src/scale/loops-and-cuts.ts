@@ -133,7 +133,7 @@ function wireToCut(
       ['back length', back],
     ] as const) {
       if (found === undefined) remarks.add(`no ${name} read in this section`);
-      else if (!found.isRead) remarks.add(`${name} of ${noteName(key)} from its neighbours`);
+      else if (!found.isRead) remarks.add(`${name} from neighbours`);
     }
     return { front: front?.value, speaking: noteOf.get(key)!.string.speakingLength, back: back?.value };
   });
