@@ -204,6 +204,7 @@ export {
   type PurchaseLine,
   type PurchaseList,
   type PurchaseWish,
+  purchaseForShelf,
   purchaseList,
   type SupplierPurchase,
 } from './order/purchase-list.ts';

@@ -10,7 +10,7 @@ import {
 import { entriesFor, entriesOf, type TaskContext } from '../context.ts';
 import type { SupplierPurchase } from './purchase-list.ts';
 
-/** The orders of one job. Throws JobNotFound. */
+/** The orders of one job, or of the shop by its own journal. Throws JobNotFound. */
 export async function readOrders(context: Pick<TaskContext, 'store'>, job: Ulid): Promise<Orders> {
   return foldOrders(await entriesOf(context, job));
 }
@@ -135,8 +135,10 @@ export async function receiveGoods(
     facts: [{ ...received, kind: 'goods-received', v: 1 }],
     existing,
   });
-  const shop = await context.store.entries(SHOP_JOURNAL);
-  const shopEntries = entriesFor(context, { job: SHOP_JOURNAL, facts: shelf, existing: shop.entries });
+  // An order for the shelf stands in the journal of the shop itself: what comes in is noted after it.
+  const shop =
+    job === SHOP_JOURNAL ? [...existing, ...entries] : (await context.store.entries(SHOP_JOURNAL)).entries;
+  const shopEntries = entriesFor(context, { job: SHOP_JOURNAL, facts: shelf, existing: shop });
   await context.store.append([...entries, ...shopEntries]);
   return foldOrders([...existing, ...entries]);
 }

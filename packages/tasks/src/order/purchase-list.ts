@@ -10,9 +10,9 @@ import {
   wireMass,
 } from '@becket/core';
 import { type Order, type PriceLine, type Stock, stockItemId, stockUnitOf, type Ulid } from '@becket/journal';
-import { type Cover, coverFromStock } from './stock-cover.ts';
+import { type Cover, coverFromStock, reorderList } from './stock-cover.ts';
 import type { Supplies } from './supplies.ts';
-import type { SupplyLine } from './supply-line.ts';
+import { lineOf, type SupplyLine } from './supply-line.ts';
 
 /** One thing to buy from one supplier. */
 export interface PurchaseLine {
@@ -70,15 +70,44 @@ export interface PurchaseWish {
  * currencies, which cannot be compared, the one of the supplier that comes first by name.
  */
 export function purchaseList({ supplies, stock, job, orders = [], neededOn }: PurchaseWish): PurchaseList {
+  const needs = supplies.lines.map((line) => ({ line, cover: coverFromStock(line, stock, job, orders) }));
+  return boughtFrom(needs, stock, neededOn);
+}
+
+/** The same for what the shelf itself lacks: below its minimum, or set aside for more than there is. */
+export function purchaseForShelf(
+  stock: Stock,
+  orders: readonly Order[] = [],
+  neededOn?: string | undefined,
+): PurchaseList {
+  const needs = reorderList(stock, orders).map(({ line: { item, onHand }, quantity, onOrder, because }) => ({
+    line: {
+      ...lineOf(
+        item,
+        item.kind === 'wire' ? 'plain wire' : item.kind === 'tuning pin' ? 'tuning pins' : 'sundries',
+      ),
+      needed: quantity,
+      extra: [],
+      total: quantity,
+      because,
+      assumed: [],
+      from: [],
+    } satisfies SupplyLine,
+    cover: { onHand, mine: 0, covered: 0, onOrder, toBuy: quantity } satisfies Cover,
+  }));
+  return boughtFrom(needs, stock, neededOn);
+}
+
+interface Need {
+  readonly line: SupplyLine;
+  readonly cover: Cover;
+}
+
+function boughtFrom(needs: readonly Need[], stock: Stock, neededOn: string | undefined): PurchaseList {
   const bySupplier = new Map<string, PurchaseLine[]>();
   const currencies = new Map(stock.priceLists.map(({ supplier, currency }) => [supplier, currency]));
-  const rest = {
-    notListed: [] as { line: SupplyLine; cover: Cover }[],
-    covered: [] as { line: SupplyLine; cover: Cover }[],
-    unknown: [] as { line: SupplyLine; cover: Cover }[],
-  };
-  for (const line of supplies.lines) {
-    const cover = coverFromStock(line, stock, job, orders);
+  const rest = { notListed: [] as Need[], covered: [] as Need[], unknown: [] as Need[] };
+  for (const { line, cover } of needs) {
     if (cover.toBuy === undefined) rest.unknown.push({ line, cover });
     else if (cover.toBuy === 0) rest.covered.push({ line, cover });
     else {
@@ -148,18 +177,21 @@ interface Packs {
 function packsOf(line: SupplyLine, { covered, toBuy }: Cover, { item, pack }: PriceLine): Packs | undefined {
   if (pack.by === 'count')
     return { packs: packsToBuy(toBuy!, pack.count).packs, packHolds: pack.count, remark: undefined };
-  if (item.kind !== 'wire' || line.wire === undefined) return undefined;
+  if (item.kind !== 'wire') return undefined;
   const diameter = metres(item.diameter_m);
   const grams =
     pack.by === 'coil mass'
       ? Math.round(pack.mass_kg * 1000)
       : Math.max(1, Math.floor(1000 * inKilograms(wireMass({ diameter, length: metres(pack.length_m) }))));
-  // Part of it is on the shelf, in pieces of which nobody knows the lengths: then only the mass can be counted.
-  if (covered > 0)
+  // For the shelf, or with part of it there in pieces of which nobody knows the lengths, only the mass can be counted.
+  if (covered > 0 || line.wire === undefined)
     return {
       packs: packsToBuy(toBuy!, grams).packs,
       packHolds: grams,
-      remark: 'by mass, since part of it is on the shelf; look whether the pieces there are long enough',
+      remark:
+        line.wire === undefined
+          ? undefined
+          : 'by mass, since part of it is on the shelf; look whether the pieces there are long enough',
     };
   const sold =
     pack.by === 'coil mass'

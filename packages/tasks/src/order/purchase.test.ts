@@ -5,8 +5,9 @@ import { memoryContext } from '../testing/memory-context.ts';
 import { wireJob } from '../testing/wire-job.ts';
 import { draftSupplyOrder, moveOrder, readOrders, receiveGoods } from './orders.ts';
 import { keepPriceList, priceListExample } from './price-list.ts';
-import { daysBefore, purchaseList } from './purchase-list.ts';
+import { daysBefore, purchaseForShelf, purchaseList } from './purchase-list.ts';
 import { readShop } from './shop.ts';
+import { noteStock } from './stock-commands.ts';
 import { suppliesOf } from './supplies.ts';
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
@@ -115,6 +116,35 @@ describe('purchaseList()', () => {
     // From memory: 2028 is a leap year.
     expect(daysBefore('2028-03-01', 1)).toBe('2028-02-29');
     expect(daysBefore('2026-01-05', 10)).toBe('2025-12-26');
+  });
+});
+
+describe('an order for the shelf', () => {
+  it('brings an item back to its minimum, stands in the journal of the shop, and comes in there', async () => {
+    const context = memoryContext();
+    await keepPriceList(context, list(`${head}\nA,wire,1.041,coil,500,g,14.50`));
+    const item = { kind: 'wire', diameter_m: 0.0010414 } as const;
+    await noteStock(context, [
+      { kind: 'stock-counted', item, quantity: 100 },
+      { kind: 'stock-minimum-set', item, minimum: 700 },
+    ]);
+    // 600 g are lacking: two coils of 500 g.
+    const [purchase] = purchaseForShelf((await readShop(context)).stock).suppliers;
+    expect(purchase?.lines.map(({ packs }) => packs)).toEqual([2]);
+    const { orders } = await draftSupplyOrder(context, SHOP_JOURNAL, { purchase: purchase! });
+    const order = orders[0]!.id;
+    await moveOrder(context, SHOP_JOURNAL, { order, to: 'sent', on: '2026-03-02' });
+    const sent = await readShop(context);
+    expect(purchaseForShelf(sent.stock, sent.orders.orders).suppliers).toEqual([]);
+    await receiveGoods(context, SHOP_JOURNAL, {
+      order,
+      on: '2026-03-12',
+      lines: [{ line: 1, quantity: 2 }],
+      measured: [],
+    });
+    const { stock, orders: after } = await readShop(context);
+    expect(after.orders[0]?.state).toBe('delivered');
+    expect(stock.lines[0]).toMatchObject({ onHand: 1100, free: 1100 });
   });
 });
 

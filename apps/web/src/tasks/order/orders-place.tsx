@@ -19,12 +19,14 @@ import { TextField } from '../../parts/text-field.tsx';
 import { DayField } from './day-field.tsx';
 import { priceText, todayOn } from './order-words.ts';
 import { deliveryOf, type MeasureForm, measureOf, type TypedCounts } from './received-form.ts';
+import { useShop } from './use-shop.ts';
 import { useOrders } from './use-supplies.ts';
 
 /** The orders of the job: their states, what came, and whether it is what was ordered. */
 export function OrdersPlace() {
   const { desk } = useDesk();
   const orders = useOrders();
+  const shop = useShop();
   const link = (part: string) => hashOf({ place: 'job', job: desk.id, task: 'order', part });
   return (
     <section aria-labelledby="orders">
@@ -36,6 +38,14 @@ export function OrdersPlace() {
         </p>
       ) : (
         [...orders.orders].reverse().map((order) => <OrderCard key={order.id} order={order} all={orders} />)
+      )}
+      {shop.orders.orders.length > 0 && (
+        <>
+          <h2>For the shelf</h2>
+          {[...shop.orders.orders].reverse().map((order) => (
+            <OrderCard key={order.id} order={order} all={shop.orders} />
+          ))}
+        </>
       )}
     </section>
   );
@@ -138,8 +148,8 @@ function MoveSheet({
   const [expectedOn, setExpectedOn] = useState('');
   const [note, setNote] = useState('');
   async function keep(): Promise<void> {
-    const done = await desk.run((context, job) =>
-      moveOrder(context, job, {
+    const done = await desk.run((context) =>
+      moveOrder(context, order.journal, {
         order: order.id,
         to,
         on,
@@ -177,7 +187,7 @@ function ReceivedSheet({ order, onClose }: { order: Order; onClose: () => void }
     setProblem(undefined);
     try {
       const delivery = deliveryOf(order, typed, on);
-      const done = await desk.run((context, job) => receiveGoods(context, job, delivery));
+      const done = await desk.run((context) => receiveGoods(context, order.journal, delivery));
       if (done === undefined) setProblem(desk.problem.get());
       else onClose();
     } catch (error) {

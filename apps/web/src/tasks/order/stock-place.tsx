@@ -1,10 +1,12 @@
-import type { StockLine } from '@becket/journal';
+import { SHOP_JOURNAL, type StockLine } from '@becket/journal';
 import {
+  draftSupplyOrder,
   itemWords,
   keepPriceList,
   noteStock,
   priceListColumns,
   priceListExample,
+  purchaseForShelf,
   quantityWords,
   releaseReservation,
   reorderList,
@@ -24,10 +26,13 @@ import { useOrders } from './use-supplies.ts';
 
 /** The shop behind the job: what lies on its shelves and from whom it buys. The same for every job. */
 export function StockPlace() {
+  const { desk } = useDesk();
   const shop = useShop();
   const { orders } = useOrders();
   const shortages = shortagesOf(shop.stock);
-  const reorder = reorderList(shop.stock, [...orders, ...shop.orders.orders]);
+  const all = [...orders, ...shop.orders.orders];
+  const reorder = reorderList(shop.stock, all);
+  const { suppliers } = purchaseForShelf(shop.stock, all);
   return (
     <>
       <section aria-labelledby="stock">
@@ -50,6 +55,18 @@ export function StockPlace() {
                 </li>
               ))}
             </ul>
+            {suppliers.map((purchase) => (
+              <button
+                key={purchase.supplier}
+                type="button"
+                className="button"
+                onClick={() =>
+                  void desk.run((context) => draftSupplyOrder(context, SHOP_JOURNAL, { purchase }))
+                }
+              >
+                Draft the order to {purchase.supplier}
+              </button>
+            ))}
           </div>
         )}
         {shop.stock.lines.length === 0 ? (
