@@ -1,4 +1,11 @@
-import { type Metres, metres, type PlainString, type ScaleNote, type WoundString } from '@becket/core';
+import {
+  type Metres,
+  metres,
+  type PlainString,
+  radians,
+  type ScaleNote,
+  type WoundString,
+} from '@becket/core';
 import { canonicalText, digestOf } from '../canonical.ts';
 import type { ProposedNote } from '../facts/scale-proposed.ts';
 import type { Job } from '../fold/job.ts';
@@ -45,7 +52,7 @@ export function proposedScaleNotes(
 ): ScaleNotes {
   const { notes } = asFoundRecord(job);
   const sizes = new Map(proposal.notes.map((note) => [note.key, note]));
-  const found = new Map(asFoundRecord(job).scaleNotes.map((note) => [note.key, note]));
+  const found = new Map(notesOfRecord('as found', job).notes.map((note) => [note.key, note]));
   const scale = notes.flatMap((note): ScaleNote[] => {
     const own = sizes.get(note.key);
     const asFound = found.get(note.key);
@@ -173,10 +180,29 @@ export function chosenScaleOf(job: Job): ChosenScale | undefined {
 function notesOfRecord(name: string, job: Job): ScaleNotes {
   const { notes, scaleNotes } = asFoundRecord(job);
   const computed = new Set(scaleNotes.map(({ key }) => key));
+  const record = new Map(notes.map((note) => [note.key, note]));
   return {
     name,
-    notes: scaleNotes,
+    notes: scaleNotes.map((note) => withBearing(note, record.get(note.key))),
     notComputed: notes.map(({ key }) => key).filter((key) => !computed.has(key)),
+  };
+}
+
+/**
+ * A note with the bearing angle that was read at it. A rise is left out: which supports its span joins is not recorded, and
+ * the angle follows from both spans.
+ */
+function withBearing(note: ScaleNote, record: AsFoundNote | undefined): ScaleNote {
+  const angle = record?.figures['bearing-angle'];
+  if (angle === undefined || note.bearingAngle !== undefined) return note;
+  const uncertainty = angle.standardUncertainty;
+  return {
+    ...note,
+    bearingAngle: radians(angle.value),
+    standardUncertainties: {
+      ...note.standardUncertainties,
+      ...(uncertainty ? { bearingAngle: radians(uncertainty) } : {}),
+    },
   };
 }
 

@@ -41,6 +41,8 @@ export interface PlanRules {
   readonly wires: 'US' | 'metric';
   /** Whether wound strings are chosen anew as well. */
   readonly woundToo: boolean;
+  /** By how many notes the break from wound to plain may move; only where wound strings are chosen anew. */
+  readonly breakMayMove: number;
   readonly evenTension: Emphasis;
   readonly evenInharmonicity: Emphasis;
   readonly fewSizeChanges: Emphasis;
@@ -62,6 +64,7 @@ export const STARTING_PLAN_RULES: PlanRules = {
   minimumRun: COMMON_RESCALE_RULES.minimumRunPlain,
   wires: 'US',
   woundToo: false,
+  breakMayMove: 0,
   evenTension: 'as usual',
   evenInharmonicity: 'as usual',
   fewSizeChanges: 'as usual',
@@ -202,7 +205,7 @@ function notesToChoose(notes: readonly ScaleNote[], rules: PlanRules) {
     },
     tensionDown: rules.tensionRange,
     tensionUp: rules.tensionRange,
-    breakMayMove: 0,
+    breakMayMove: rules.woundToo ? rules.breakMayMove : 0,
   }).map((note) => {
     const { string, key } = note.asFound;
     const found = foundShare(note, rules);

@@ -63,6 +63,24 @@ describe('a proposed scale', () => {
     );
   });
 
+  it('presses on the bridge with T · sin θ where the angle was read, as found and as proposed', async () => {
+    const context = memoryContext();
+    const { id } = await openDemoJob(context);
+    const { job: read } = await recordReadings(context, id, [
+      { quantity: 'bearing-angle', place: { key: 50 }, value: 1.2, unit: 'deg', span_m: 0.1, loaded: true },
+    ]);
+    const { job, entry } = await oneThicker(context, read);
+    const [before, after] = [analysedScale(job, 'as found', quick), analysedScale(job, entry, quick)];
+    for (const { analysis } of [before, after]) {
+      const { bearing, unisonTension } = analysis.notes.find(({ key }) => key === 50)!;
+      expect(bearing!.force).toBeCloseTo(unisonTension * Math.sin((1.2 * Math.PI) / 180), 9);
+    }
+    const bridge = comparedScales(job, before, after).loads.find(
+      (load) => load.after?.bearing !== undefined,
+    )!;
+    expect(bridge.after!.bearing!.force).toBeGreaterThan(bridge.before!.bearing!.force);
+  });
+
   it('is chosen with a reason, and says so when a reading changes afterwards', async () => {
     const context = memoryContext();
     const { job, entry } = await oneThicker(context, await openDemoJob(context));

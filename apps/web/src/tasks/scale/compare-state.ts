@@ -137,8 +137,9 @@ export function summarySentences(
   const beyond = (scale: AnalysedScale) =>
     scaleFindings(scale.analysis).filter(({ weight }) => weight === 'beyond a limit').length;
   const inOne = notes.filter((note) => note.before === undefined || note.after === undefined);
+  const resized = changed.length - inOne.length;
   return [
-    `${counted(changed.length - inOne.length, 'note', 'notes')} of ${notes.length} get another size.`,
+    `${counted(resized, 'note', 'notes')} of ${notes.length} ${resized === 1 ? 'gets' : 'get'} another size.`,
     `${inOne.length === 0 ? 'All strings' : 'The strings of all notes that both scales have'} together pull ${loadText(all.after!.load, unit)} instead of ${loadText(all.before!.load, unit)}, ${signed(difference, (force) => loadText(force, unit))}.`,
     `Beyond the shop’s limits: ${counted(beyond(before), 'finding', 'findings')} before, ${counted(beyond(after), 'finding', 'findings')} after.`,
     ...(inOne.length > 0

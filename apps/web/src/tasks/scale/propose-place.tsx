@@ -41,6 +41,7 @@ import {
   pinnedWords,
   proposeStateOf,
   sensitivityLines,
+  typedLoad,
   typedPercent,
 } from './propose-state.ts';
 import { stringText } from './scale-words.ts';
@@ -247,6 +248,7 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
           value={rules.tensionRange}
           onChange={(tensionRange) => set({ tensionRange })}
         />
+        <LoadField value={rules.highestLoad_n} onChange={(highestLoad_n) => set({ highestLoad_n })} />
         <SelectField
           label="A size serves at least"
           value={String(rules.minimumRun)}
@@ -285,7 +287,42 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
           { value: 'anew', words: 'choose anew' },
         ]}
       />
+      {rules.woundToo && (
+        <Choice
+          label="The break from wound to plain may move by"
+          value={String(rules.breakMayMove)}
+          onChange={(value) => set({ breakMayMove: Number(value) })}
+          options={['0', '1', '2', '3'].map((value) => ({
+            value,
+            words: value === '0' ? 'nothing' : value === '1' ? '1 note' : `${value} notes`,
+          }))}
+        />
+      )}
     </details>
+  );
+}
+
+interface LoadProps {
+  readonly value: number | undefined;
+  readonly onChange: (load: number | undefined) => void;
+}
+
+function LoadField({ value, onChange }: LoadProps) {
+  const [text, setText] = useState(value === undefined ? '' : String(value / 1000));
+  return (
+    <TextField
+      label="Highest load of all strings (kN)"
+      hint="Left empty, none is asked."
+      isNumber
+      maxLength={8}
+      value={text}
+      problem={typedLoad(text) === undefined ? 'A load above 0 kN is needed, or nothing.' : undefined}
+      onChange={(next) => {
+        setText(next);
+        const load = typedLoad(next);
+        if (load !== undefined) onChange(load === 'none' ? undefined : load);
+      }}
+    />
   );
 }
 
@@ -324,7 +361,10 @@ function DraftInHand({ state, draft, rules }: DraftProps) {
   const { unit } = useSettings();
   const [selected, select] = useSelectedKey();
   const found = useFigures(job, 'as found');
-  const scale = useMemo(() => analysedDraft(job, draft), [job, draft]);
+  const scale = useMemo(
+    () => analysedDraft(job, draft, rules.strengthTable),
+    [job, draft, rules.strengthTable],
+  );
   const comparison = useMemo(() => comparedScales(job, found, scale), [job, found, scale]);
   const [chart] = useMemo(() => comparisonCharts(found, scale, unit), [found, scale, unit]);
   const [name, setName] = useState('');
@@ -398,8 +438,8 @@ function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
   const both = comparison.notes.find(({ key }) => key === selected);
   const note = draft.notes.find(({ key }) => key === selected);
   const lines = useMemo(
-    () => (both?.after === undefined ? [] : sensitivityLines(both.after.note)),
-    [both?.after],
+    () => (both?.after === undefined ? [] : sensitivityLines(both.after.note, rules.strengthTable)),
+    [both?.after, rules.strengthTable],
   );
   if (selected === undefined || note === undefined || both?.after === undefined)
     return (

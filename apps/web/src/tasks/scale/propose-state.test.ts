@@ -13,6 +13,7 @@ import {
   pinnedWords,
   proposeState,
   sensitivityLines,
+  typedLoad,
   typedPercent,
 } from './propose-state.ts';
 
@@ -110,7 +111,7 @@ describe('a draft', () => {
 describe('words', () => {
   it('tell of slips what the law of the string says: T goes with L² and d²', () => {
     const note = notes.find(({ string }) => string.kind === 'plain')!;
-    const [length, wire, ...more] = sensitivityLines(note);
+    const [length, wire, ...more] = sensitivityLines(note, 'ASTM A228 minimum');
     expect(more).toEqual([]);
     expect(length!.change).toMatch(/speaking length/);
     // 0.5 mm of about a metre is 0.05 %, so T moves by about 0.1 % and the share with it.
@@ -125,6 +126,16 @@ describe('words', () => {
       '1 note changed, tension uneven by 1.2 %, 2 size changes, 3 tied',
     );
     expect(pinnedWords(new Set([50, 49]))).toMatch(/^Pinned: A4, A#4\./);
+  });
+
+  it.each([
+    ['165', 165_000],
+    ['160,5 kN', 160_500],
+    ['', 'none'],
+    ['0', undefined],
+    ['heavy', undefined],
+  ])('reads a load typed as %j', (text, load) => {
+    expect(typedLoad(text)).toBe(load);
   });
 
   it.each([

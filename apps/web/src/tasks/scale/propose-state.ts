@@ -1,4 +1,4 @@
-import { analyseScale, noteName, type ScaleNote, scaleSensitivity } from '@becket/core';
+import { analyseScale, noteName, type ScaleNote, scaleSensitivity, strengthTableNamed } from '@becket/core';
 import {
   asProposedNote,
   type Job,
@@ -119,21 +119,19 @@ export function nudged(
   return { ...draft, notes: draft.notes.map((one) => (one.key === key ? next : one)) };
 }
 
-/** The draft as a scale with its figures. */
-export function analysedDraft(job: Job, { notes, from }: Draft): AnalysedScale {
+/** The draft as a scale with its figures; break shares by the table that it is planned with. */
+export function analysedDraft(job: Job, { notes, from }: Draft, strengthTable: string): AnalysedScale {
   const scale = proposedScaleNotes(job, { name: 'draft', notes });
-  return {
-    ...scale,
-    name: `draft from “${from}”`,
-    analysis: analyseScale(scale.notes, { uncertainties: 'left out' }),
-  };
+  const options = { uncertainties: 'left out', strengthTable: strengthTableNamed(strengthTable) } as const;
+  return { ...scale, name: `draft from “${from}”`, analysis: analyseScale(scale.notes, options) };
 }
 
 /** What a slip of the rule or of the micrometer would do to one note, in words. */
 export function sensitivityLines(
   note: ScaleNote,
+  strengthTable: string,
 ): { change: string; tension: string; share: string; b: string }[] {
-  const [sensitivity] = scaleSensitivity([note]);
+  const [sensitivity] = scaleSensitivity([note], {}, { strengthTable: strengthTableNamed(strengthTable) });
   if (sensitivity === undefined) return [];
   const { speakingLength, wireDiameter, windingDiameter } = sensitivity;
   const rows = [
@@ -164,6 +162,13 @@ export function answerWords({
   tiedStrings,
 }: PlannedScale): string {
   return `${changedNotes} ${changedNotes === 1 ? 'note' : 'notes'} changed, tension uneven by ${(tensionUnevenness * 100).toFixed(1)} %, ${sizeChanges} size changes, ${tiedStrings} tied`;
+}
+
+/** A load typed in kilonewtons; 'none' where nothing is typed, undefined while it is not a load. */
+export function typedLoad(text: string): number | 'none' | undefined {
+  if (text.trim() === '') return 'none';
+  const value = Number(text.trim().replace(',', '.').replace(/kN$/i, ''));
+  return Number.isFinite(value) && value > 0 ? value * 1000 : undefined;
 }
 
 /** A limit typed as a percentage; undefined while it is not one. */
