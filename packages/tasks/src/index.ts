@@ -199,6 +199,7 @@ export {
   priceListColumns,
   priceListExample,
 } from './order/price-list.ts';
+export { allowancesInWords } from './order/purchase-figures.ts';
 export {
   daysBefore,
   type PurchaseLine,

@@ -32,6 +32,7 @@ export interface PurchaseRow {
 export interface PurchaseFigures {
   readonly scale: string;
   readonly isChosenScale: boolean;
+  readonly scaleProblem: string | undefined;
   readonly neededOn: string | undefined;
   readonly suppliers: readonly {
     readonly supplier: string;

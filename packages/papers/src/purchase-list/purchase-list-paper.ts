@@ -44,6 +44,16 @@ export function purchaseListPaper(job: Job, options: PaperOptions, figures: Purc
             ],
           } as const,
         ]),
+    ...(figures.scaleProblem === undefined
+      ? []
+      : [
+          {
+            is: 'box',
+            tone: 'caution',
+            title: 'The scale has changed',
+            texts: [figures.scaleProblem],
+          } as const,
+        ]),
     ...(notCounted.length === 0
       ? []
       : [{ is: 'box', tone: 'note', title: 'Not counted yet', texts: [...notCounted] } as const]),

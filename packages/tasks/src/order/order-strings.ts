@@ -2,6 +2,7 @@ import { type Metres, metres, noteName } from '@becket/core';
 import {
   type AsFoundNote,
   asFoundRecord,
+  chosenScaleOf,
   type Figure,
   type Job,
   type ReadingQuantityName,
@@ -46,6 +47,8 @@ export interface OrderStrings {
   /** Which scale is bought for, in words. */
   readonly scale: string;
   readonly isChosen: boolean;
+  /** Why it should be looked at again before anything is bought; undefined while it holds. */
+  readonly problem: string | undefined;
   /** Bass to treble, string 1 first. */
   readonly strings: readonly OrderString[];
   /** Notes whose stringing nobody described: nothing of them is counted. */
@@ -72,7 +75,8 @@ export function orderStrings(job: Job, policy: CutPolicy): OrderStrings {
   const ends = sectionMeans(notes);
 
   const diameterOf = (note: AsFoundNote): OrderedLength | undefined => {
-    const own = chosen.get(note.key);
+    // What a proposal leaves as found has the readings for its sizes: the size behind them is what is bought.
+    const own = chosen.get(note.key)?.from === 'as found' ? undefined : chosen.get(note.key);
     if (own?.winding === 'plain') return { value: metres(own.gauge_m), from: 'chosen scale' };
     if (own?.winding === 'wound') return { value: metres(own.core_m), from: 'chosen scale' };
     const size = inferred.get(note.key);
@@ -118,6 +122,7 @@ export function orderStrings(job: Job, policy: CutPolicy): OrderStrings {
           ? 'the scale as found, which was chosen'
           : 'the scale as found; no scale has been chosen yet',
     isChosen: job.chosenScale !== undefined,
+    problem: chosenScaleOf(job)?.changedSince,
     strings,
     undescribed: notes
       .filter(({ strings: count, winding }) => count === undefined || winding === undefined)

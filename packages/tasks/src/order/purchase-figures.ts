@@ -29,6 +29,7 @@ export function purchaseFigures(
   return {
     scale: supplies.scale,
     isChosenScale: supplies.isChosenScale,
+    scaleProblem: supplies.scaleProblem,
     neededOn,
     suppliers: list.suppliers.map(({ supplier, currency, total, orderBy, lines }) => ({
       supplier,

@@ -1,10 +1,11 @@
 import { cutLength, metres, millimetres } from '@becket/core';
 import type { FactOf } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
-import { readJob } from '../context.ts';
+import { addFacts, readJob } from '../context.ts';
 import { describeJob } from '../describe-job.ts';
 import { openJob } from '../open-job.ts';
 import { recordFacts } from '../record-facts.ts';
+import { recordReadings } from '../record-reading.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { wireJob } from '../testing/wire-job.ts';
 import { STARTING_ORDER_POLICY } from './order-policy.ts';
@@ -35,6 +36,48 @@ describe('suppliesOf()', () => {
     expect(thick?.extra.map(({ quantity }) => quantity)).toEqual([5, 15]);
     expect(thin?.id).toBe('wire 0.991 mm');
     expect(thick?.what).toContain('US 18');
+  });
+
+  it('warns when the scale is no longer what was chosen', async () => {
+    const { context, id } = await smallPiano();
+    // The digest of this choice is invented, so the scale is another than was chosen.
+    expect(suppliesOf(await readJob(context, id)).scaleProblem).toContain('has changed since it was chosen');
+  });
+
+  it('buys the size that readings speak for where the chosen scale leaves a note as found', async () => {
+    const { context, id } = await smallPiano();
+    const readings = [40, 41, 42, 43].flatMap((key) =>
+      [0.984, 0.986, 0.985].map((value) => ({
+        quantity: 'wire-diameter' as const,
+        place: { key },
+        value,
+        unit: 'mm' as const,
+        origin: 'measured' as const,
+        stage: 'as found' as const,
+      })),
+    );
+    await recordReadings(context, id, readings);
+    const { entries } = await addFacts(context, id, [
+      {
+        kind: 'scale-proposed',
+        v: 1,
+        name: 'as it was',
+        notes: [40, 41, 42, 43].map((key) => ({
+          winding: 'plain' as const,
+          key,
+          gauge_m: 0.000985,
+          from: 'as found' as const,
+        })),
+        madeFrom: 'a'.repeat(64),
+      },
+    ]);
+    await addFacts(context, id, [
+      { kind: 'scale-chosen', v: 1, scale: entries[0]!.id, reason: 'a test', digest: 'b'.repeat(64) },
+    ]);
+    const wire = suppliesOf(await readJob(context, id)).lines.filter(({ group }) => group === 'plain wire');
+    // No list has 0.985 mm; US 17 (0.9906 mm) and metric 17 (0.975 mm) are next to it.
+    expect(wire).toHaveLength(1);
+    expect(['wire 0.991 mm', 'wire 0.975 mm']).toContain(wire[0]?.id);
   });
 
   it('traces every line of wire to strings and readings', async () => {

@@ -11,6 +11,8 @@ export interface Supplies {
   /** Which scale this is bought for, in words. */
   readonly scale: string;
   readonly isChosenScale: boolean;
+  /** Why that scale should be looked at again before anything is bought. */
+  readonly scaleProblem: string | undefined;
   readonly lines: readonly SupplyLine[];
   /** What cannot be counted yet, one sentence each. */
   readonly notCounted: readonly string[];
@@ -24,12 +26,13 @@ export interface Supplies {
  * suppliers are another question, see `coverFromStock`.
  */
 export function suppliesOf(job: Job, policy: OrderPolicy = STARTING_ORDER_POLICY): Supplies {
-  const { scale, isChosen, strings, undescribed } = orderStrings(job, policy.cut);
+  const { scale, isChosen, problem, strings, undescribed } = orderStrings(job, policy.cut);
   const { wires, uncounted } = wireCuts(strings, policy.cut);
   const wound = strings.filter(({ winding }) => winding === 'wound');
   return {
     scale,
     isChosenScale: isChosen,
+    scaleProblem: problem,
     lines: [
       ...wireSupplies(wires, policy),
       ...pinSupplies(job, policy),

@@ -1,6 +1,7 @@
 import { noteName } from '@becket/core';
 import type { Order } from '@becket/journal';
 import {
+  allowancesInWords,
   type Cover,
   coverFromStock,
   draftSupplyOrder,
@@ -76,6 +77,11 @@ function Needed({ supplies }: { supplies: Supplies }) {
             </>
           )}
         </p>
+        {supplies.scaleProblem !== undefined && (
+          <p role="alert" className="notice bad">
+            ▲ {supplies.scaleProblem}
+          </p>
+        )}
         {supplies.notCounted.map((sentence) => (
           <p key={sentence} className="notice">
             ▲ {sentence}
@@ -94,6 +100,14 @@ function Needed({ supplies }: { supplies: Supplies }) {
             </section>
           );
         })}
+        <details className="order-card">
+          <summary>What is added to what is strung</summary>
+          <ul>
+            {allowancesInWords(supplies.policy).map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </details>
         <div className="button-row">
           <button
             type="button"
