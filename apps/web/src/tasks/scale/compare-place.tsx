@@ -31,11 +31,15 @@ export function ComparePlace() {
   const { unit } = useSettings();
   const [selected, select] = useSelectedKey();
   const pair = pairOf(desk.id);
-  const { before: first, after: second } = standingPair(job, useObservable(pair));
+  const { before: first, after: second, beside: third } = standingPair(job, useObservable(pair));
   const before = useAnalysed(job, first);
   const after = useAnalysed(job, second);
+  const beside = useAnalysed(job, third ?? second);
   const comparison = useMemo(() => comparedScales(job, before, after), [job, before, after]);
-  const charts = useMemo(() => comparisonCharts(before, after, unit), [before, after, unit]);
+  const charts = useMemo(
+    () => comparisonCharts(before, after, unit, third === undefined ? undefined : beside),
+    [before, after, unit, third, beside],
+  );
   const choices = scaleChoices(job);
   const { piano } = job;
 
@@ -80,6 +84,14 @@ export function ComparePlace() {
           onChange={(value) => pair.update({ after: value })}
           options={choices}
         />
+        {choices.length > 2 && (
+          <SelectField
+            label="Beside them, in the charts"
+            value={third ?? 'none'}
+            onChange={(value) => pair.update({ beside: value === 'none' ? undefined : value })}
+            options={[{ value: 'none', words: 'none' }, ...choices]}
+          />
+        )}
       </div>
       <ul className="summary">
         {summarySentences(comparison, before, after, unit).map((sentence) => (

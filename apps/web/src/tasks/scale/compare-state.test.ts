@@ -35,10 +35,12 @@ describe('two scales side by side', () => {
     expect(standingPair(job, { before: 'as found', after: undefined })).toEqual({
       before: 'as found',
       after: entry,
+      beside: undefined,
     });
-    expect(standingPair(found, { before: entry, after: entry })).toEqual({
+    expect(standingPair(found, { before: entry, after: entry, beside: entry })).toEqual({
       before: 'as found',
       after: 'as found',
+      beside: undefined,
     });
   });
 
@@ -53,6 +55,8 @@ describe('two scales side by side', () => {
     const [tension] = comparisonCharts(before, after, 'in');
     expect(tension!.axis).toContain('lbf');
     expect(tension!.series.map(({ name }) => name)).toEqual(['as found', 'one thicker']);
+    const three = comparisonCharts(before, after, 'mm', before);
+    expect(three[0]!.series).toHaveLength(3);
     // 1 lbf is 4.4482216152605 N exactly (international avoirdupois pound, standard gravity).
     const point = tension!.series[0]!.points.find(({ key }) => key === 50)!;
     const newtons = before.analysis.notes.find(({ key }) => key === 50)!.tension;

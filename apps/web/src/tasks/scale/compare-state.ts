@@ -10,6 +10,8 @@ import { counted, keysText, stringText } from './scale-words.ts';
 export interface Pair {
   readonly before: WhichScale;
   readonly after: WhichScale | undefined;
+  /** A third one, in the charts alone. */
+  readonly beside?: WhichScale | undefined;
 }
 
 const pairs = new Map<string, Observable<Pair>>();
@@ -31,7 +33,10 @@ export function scaleChoices(job: Job): { value: WhichScale; words: string }[] {
 }
 
 /** The pair with what is no longer there put right: the chosen scale, else the last proposal, against what was found. */
-export function standingPair(job: Job, pair: Pair): { before: WhichScale; after: WhichScale } {
+export function standingPair(
+  job: Job,
+  pair: Pair,
+): { before: WhichScale; after: WhichScale; beside: WhichScale | undefined } {
   const choices = scaleChoices(job).map(({ value }) => value);
   const chosen = job.chosenScale?.scale;
   const usual =
@@ -41,6 +46,7 @@ export function standingPair(job: Job, pair: Pair): { before: WhichScale; after:
   return {
     before: choices.includes(pair.before) ? pair.before : 'as found',
     after: pair.after !== undefined && choices.includes(pair.after) ? pair.after : usual,
+    beside: pair.beside !== undefined && choices.includes(pair.beside) ? pair.beside : undefined,
   };
 }
 
@@ -59,19 +65,20 @@ export interface ComparisonChartData {
   readonly axis: string;
   readonly scale: 'linear' | 'log';
   readonly basis: string;
-  /** Before first, then after. */
+  /** Before first, then after, then the one beside them. */
   readonly series: readonly { readonly name: string; readonly points: readonly SeriesPoint[] }[];
 }
 
-/** Three charts of two scales on the same axes. */
+/** Three charts of two or three scales on the same axes. */
 export function comparisonCharts(
   before: Pick<AnalysedScale, 'name' | 'analysis'>,
   after: Pick<AnalysedScale, 'name' | 'analysis'>,
   unit: LengthUnit,
+  beside?: Pick<AnalysedScale, 'name' | 'analysis'>,
 ): ComparisonChartData[] {
   const tensionIn = (force: number) => (unit === 'mm' ? force : inPoundsForce(newtons(force)));
   const seriesOf = (drawn: (note: NoteAnalysis) => Omit<SeriesPoint, 'key'>) =>
-    [before, after].map(({ name, analysis }) => ({
+    [before, after, ...(beside === undefined ? [] : [beside])].map(({ name, analysis }) => ({
       name,
       points: analysis.notes.map((note) => ({ key: note.key, ...drawn(note) })),
     }));

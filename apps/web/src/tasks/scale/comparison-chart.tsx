@@ -14,10 +14,11 @@ interface Props extends ComparisonChartData {
 
 const height = 300;
 const edge = { top: 40, right: 14, bottom: 32, left: 62 };
-/** Before is drawn hollow and grey, after filled and green: told apart without colour too. */
-const marks = ['before', 'after'] as const;
+/** A hollow ring, a filled diamond, an upright cross: told apart without colour too. */
+const marks = ['before', 'after', 'beside'] as const;
+const signs = ['○', '◆', '+'] as const;
 
-/** Figures of two scales on one pair of axes. */
+/** Figures of two or three scales on one pair of axes. */
 export function ComparisonChart(props: Props) {
   const { question, axis, scale, basis, series, firstKey, lastKey, sections, selected, onSelect } = props;
   const frame = useRef<HTMLElement>(null);
@@ -141,8 +142,10 @@ export function ComparisonChart(props: Props) {
               {points.map(({ key, value }) =>
                 which === 0 ? (
                   <circle key={key} cx={x(key)} cy={y(value)} r={3.6} />
-                ) : (
+                ) : which === 1 ? (
                   <path key={key} d={`M${x(key)} ${y(value) - 4}l4 4l-4 4l-4 -4z`} />
+                ) : (
+                  <path key={key} d={`M${x(key)} ${y(value) - 4.5}v9m-4.5 -4.5h9`} />
                 ),
               )}
             </g>
@@ -150,8 +153,12 @@ export function ComparisonChart(props: Props) {
         </svg>
       </div>
       <figcaption className="faint">
-        <span aria-hidden="true">○</span> {series[0]?.name} <span aria-hidden="true">◆</span>{' '}
-        {series[1]?.name}; whiskers show one standard uncertainty. {basis}
+        {series.map(({ name }, which) => (
+          <span key={marks[which]}>
+            <span aria-hidden="true">{signs[which]}</span> {name};{' '}
+          </span>
+        ))}
+        whiskers show one standard uncertainty. {basis}
       </figcaption>
     </figure>
   );

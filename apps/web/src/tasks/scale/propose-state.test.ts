@@ -69,6 +69,21 @@ describe('planning scales', () => {
     expect(asked[1]!.rules.pinned).toEqual([plain(50, 0.00095)]);
   });
 
+  it('does not throw away what was done by hand, unless it is pinned and so comes back', () => {
+    const { asked, away } = silentAway();
+    const state = proposeState(away);
+    const byHand = { ...plain(50, 0.00097), from: 'by hand' } as const;
+    state.draft.set({ from: 'as found', notes: [plain(49, 0.001), byHand] });
+    const handmade = state.draft.get();
+    state.start(notes, undefined);
+    asked[0]!.say({ is: 'planned', answers: [answer('kept', 0.001)], eased: [] });
+    expect(state.draft.get()).toBe(handmade);
+    state.pinned.set(new Set([50]));
+    state.start(notes, undefined);
+    asked[1]!.say({ is: 'planned', answers: [answer('kept', 0.001)], eased: [] });
+    expect(state.draft.get()?.from).toBe('kept');
+  });
+
   it('stops what is under way, and the one before when it is started again', () => {
     const { asked, away } = silentAway();
     const state = proposeState(away);

@@ -60,7 +60,7 @@ export function proposeState(away: typeof planAway = planAway): ProposeState {
       const pins = draft.get()?.notes.filter(({ key }) => pinned.get().has(key)) ?? [];
       end = away({ notes, rules: { ...rules.get(), year, pinned: pins } }, (answer) => {
         planning.set(answer);
-        if (answer.is === 'planned') {
+        if (answer.is === 'planned' && !hasHandwork(draft.get(), pinned.get())) {
           // The middle of the way, for a start: neither the old scale nor the furthest from it.
           const middle = answer.answers[Math.floor((answer.answers.length - 1) / 2)];
           if (middle !== undefined) draft.set(draftOf(middle));
@@ -91,15 +91,21 @@ export function draftFromScale(
   change?: { readonly key: number; readonly diameter: number },
 ): Draft {
   const { name, notes } = scaleNotesOf(job, which);
+  const proposal = job.proposals.find(({ entry }) => entry === which);
+  const copied = proposal?.notes ?? notes.map(({ key, string }) => asProposedNote(key, string, 'as found'));
   return {
     from: name,
-    notes: notes.map(({ key, string }) =>
-      change?.key === key && string.kind === 'plain'
-        ? { winding: 'plain', key, gauge_m: change.diameter, from: 'by hand' }
-        : asProposedNote(key, string, string.kind === 'wound' ? 'as found' : 'by hand'),
+    notes: copied.map((note) =>
+      change?.key === note.key && note.winding === 'plain'
+        ? { ...note, gauge_m: change.diameter, from: 'by hand' }
+        : note,
     ),
   };
 }
+
+/** Whether a draft holds work by hand that a new answer would throw away: what is pinned comes back in every answer. */
+const hasHandwork = (draft: Draft | undefined, pinned: ReadonlySet<number>): boolean =>
+  draft?.notes.some(({ from, key }) => from === 'by hand' && !pinned.has(key)) ?? false;
 
 /** Whether an answer is what the draft shows. */
 export const isShown = (answer: PlannedScale, draft: Draft | undefined): boolean =>
