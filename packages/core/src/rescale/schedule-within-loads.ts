@@ -34,11 +34,21 @@ export interface LoadsClash {
   readonly isProven: boolean;
 }
 
-/** Partial schedules kept before the proof is given up. */
-const MOST_LABELS = 400_000;
+/** Steps back from one partial schedule to the next before the proof is given up: some seconds. */
+const MOST_STEPS_BACK = 8_000_000;
+/** Partial schedules of one state that a new one is compared with: comparing with fewer drops fewer, and loses nothing. */
+const MOST_COMPARED = 24;
 /** Steps of one multiplier; each at least doubles it or crosses two lines, and some 10 are usual. */
 const MOST_STEPS = 40;
 const MOST_ROUNDS = 12;
+/** Steps of all multipliers together, and the gap that is small enough for the walk back. */
+const MOST_EVENING_STEPS = 12;
+const SMALL_GAP = 0.002;
+/** How far above the bound, as a share, the first walk back looks; each further one twice as far, at last without end. */
+const FIRST_GAP = 0.0025;
+const LAST_GAP = 0.2;
+/** Partial schedules kept at each note where all of them are too many. */
+const NARROW = 400;
 
 /**
  * The cheapest schedule whose loads stay below their limits.
@@ -58,8 +68,9 @@ export function scheduleWithinLoads(
   stages: readonly SearchStage[],
   rules: SearchRules,
   loads: readonly SearchLoad[],
+  mostStepsBack = MOST_STEPS_BACK,
 ): ScheduleWithinLoads | NoSchedule | LoadTooLow | LoadsClash {
-  const pricing = new Pricing(stages, rules, loads);
+  const pricing = new Pricing(stages, rules, loads, mostStepsBack);
   const free = pricing.solve();
   if (!isFound(free)) return free;
   if (pricing.isWithin(free)) return { ...free, lowerBound: free.cost, isProven: true };
@@ -68,12 +79,10 @@ export function scheduleWithinLoads(
     if (lightest > load.highest) return { limit: index, lightest };
   }
   for (let round = 0; round < MOST_ROUNDS && pricing.raiseWorst(); round += 1);
+  if (loads.length > 1) pricing.evenOut();
   // Prices that make cost count for less and less; a schedule that keeps all loads may still lie between them.
   for (let turn = 0; turn < MOST_ROUNDS && pricing.best === undefined; turn += 1) pricing.raiseAll();
-  const walked = pricing.walkBack();
-  if (walked.best === undefined) return { areLoadsTogether: true, isProven: walked.isComplete };
-  if (!walked.isComplete) return { ...walked.best, lowerBound: pricing.lowerBound, isProven: false };
-  return { ...walked.best, lowerBound: walked.best.cost, isProven: true };
+  return pricing.closeGap();
 }
 
 interface Priced {
@@ -94,6 +103,7 @@ class Pricing {
     private readonly stages: readonly SearchStage[],
     private readonly rules: SearchRules,
     private readonly loads: readonly SearchLoad[],
+    private readonly mostStepsBack: number,
   ) {
     this.prices = loads.map(() => 0);
   }
@@ -210,6 +220,46 @@ class Pricing {
     return true;
   }
 
+  /**
+   * Moves all prices together up the slope of the bound, which is how far each load is off its limit; the step is what would
+   * close the gap if the slope went on (B. Polyak, 1969; from memory). What was raised too far for one limit comes down again.
+   */
+  evenOut(): void {
+    let share = 1;
+    let sinceBetter = 0;
+    this.bestPrices.forEach((price, index) => {
+      this.prices[index] = price;
+    });
+    for (let step = 0; step < MOST_EVENING_STEPS; step += 1) {
+      const before = this.lowerBound;
+      const found = this.solve();
+      if (!isFound(found)) return;
+      const bound =
+        found.cost - this.prices.reduce((sum, price, index) => sum + price * this.loads[index]!.highest, 0);
+      const target = this.best?.cost ?? this.lowerBound + 0.05 * Math.abs(this.lowerBound);
+      if (this.best !== undefined && target - this.lowerBound <= SMALL_GAP * target) return;
+      sinceBetter = this.lowerBound > before ? 0 : sinceBetter + 1;
+      if (sinceBetter === 3) {
+        share /= 2;
+        sinceBetter = 0;
+      }
+      // Relative to the limits, so that a section and the whole piano move alike; a price of nothing cannot fall.
+      const slope = this.loads.map((load, index) => {
+        const excess = this.loadOf(load, found.choices) / load.highest - 1;
+        return excess < 0 && this.prices[index] === 0 ? 0 : excess;
+      });
+      const steepness = slope.reduce((sum, excess) => sum + excess * excess, 0);
+      if (steepness === 0) return;
+      const length = (share * Math.max(target - bound, 0)) / steepness;
+      slope.forEach((excess, index) => {
+        this.prices[index] = Math.max(
+          0,
+          this.prices[index]! + (length * excess) / this.loads[index]!.highest,
+        );
+      });
+    }
+  }
+
   /** Triples every price; one that is still nothing becomes a third of the largest. */
   raiseAll(): void {
     const most = Math.max(...this.prices);
@@ -219,15 +269,48 @@ class Pricing {
     this.solve();
   }
 
-  /** Every partial schedule that may still be better than the best, from the last note to the first. */
-  walkBack(): { best: FoundSchedule | undefined; isComplete: boolean } {
+  /**
+   * Walks back for schedules a little dearer than the bound, and dearer ones only when there are none: whatever the first
+   * walk that finds one finds is the optimum, and every walk that ends without raises the bound.
+   */
+  closeGap(): ScheduleWithinLoads | LoadsClash {
+    const start = this.lowerBound;
+    const scale = Math.abs(start) + 1e-9;
+    for (let gap = FIRST_GAP; ; gap *= 2) {
+      const upTo = start + gap * scale;
+      const isLast = upTo >= (this.best?.cost ?? Number.POSITIVE_INFINITY) || gap > LAST_GAP;
+      const { best, isComplete } = this.walkBack(
+        isLast ? (this.best?.cost ?? Number.POSITIVE_INFINITY) : upTo,
+      );
+      if (isComplete && best !== undefined) return { ...best, lowerBound: best.cost, isProven: true };
+      if (isComplete && isLast) {
+        if (this.best === undefined) return { areLoadsTogether: true, isProven: true };
+        return { ...this.best, lowerBound: this.best.cost, isProven: true };
+      }
+      if (isComplete) this.lowerBound = upTo;
+      else {
+        const narrow = this.walkBack(this.best?.cost ?? Number.POSITIVE_INFINITY, NARROW).best ?? this.best;
+        if (narrow === undefined) return { areLoadsTogether: true, isProven: false };
+        return { ...narrow, lowerBound: this.lowerBound, isProven: false };
+      }
+    }
+  }
+
+  /**
+   * The cheapest schedule within the loads that costs less than `below`, by every partial schedule that may become one; or,
+   * with a `width`, by so many of the most promising at each note, which proves nothing.
+   */
+  private walkBack(
+    below: number,
+    width = Number.POSITIVE_INFINITY,
+  ): { best: FoundSchedule | undefined; isComplete: boolean } {
     const { stages, loads, bestPrices } = this;
     const search = new ScheduleSearch(this.priced(bestPrices), this.rules, {});
     const costs: Float64Array[] = [];
     search.cheapest(costs);
     const free = bestPrices.reduce((sum, price, index) => sum + price * loads[index]!.highest, 0);
-    let best = this.best;
-    let bestCost = best?.cost ?? Number.POSITIVE_INFINITY;
+    let best: FoundSchedule | undefined;
+    let bestCost = below;
     // Lightest that the notes before one can be, by themselves: what is too heavy even so is dropped.
     const lightestBefore = loads.map(({ adds }) => {
       let sum = 0;
@@ -241,7 +324,7 @@ class Pricing {
 
     const last = stages.length - 1;
     let labels = new Map<number, Label[]>();
-    let kept = 0;
+    let stepsBack = 0;
     const keep = (into: Map<number, Label[]>, note: number, label: Label): void => {
       const bound = costs[note]![label.state]! + label.priced - free;
       if (!(bound < bestCost - 1e-12)) return;
@@ -250,14 +333,15 @@ class Pricing {
       const there = into.get(label.state);
       if (there === undefined) {
         into.set(label.state, [label]);
-        kept += 1;
         return;
       }
-      if (there.some((other) => isNoWorse(other, label))) return;
-      const rest = there.filter((other) => !isNoWorse(label, other));
-      kept += 1 - (there.length - rest.length);
-      rest.push(label);
-      into.set(label.state, rest);
+      for (let index = 0; index < Math.min(there.length, MOST_COMPARED); index += 1) {
+        if (isNoWorse(there[index]!, label)) return;
+      }
+      // The cheapest stand first: they are the ones that make others needless.
+      let at = there.length;
+      while (at > 0 && there[at - 1]!.cost > label.cost) at -= 1;
+      there.splice(at, 0, label);
     };
     const withNote = (sums: readonly number[], note: number, candidate: number): number[] =>
       sums.map((sum, index) => sum + (loads[index]!.adds[note]?.[candidate] ?? 0));
@@ -277,11 +361,11 @@ class Pricing {
     }
     for (let note = last; note > 0; note -= 1) {
       const earlier = new Map<number, Label[]>();
-      kept = 0;
       for (const group of labels.values()) {
         for (const label of group) {
           const most = bestCost - label.priced + free;
           search.eachStepTo(note, label.state, costs[note - 1]!, most, (source, step) => {
+            stepsBack += 1;
             keep(earlier, note - 1, {
               state: source,
               priced: label.priced + step,
@@ -290,10 +374,11 @@ class Pricing {
               next: label,
             });
           });
-          if (kept > MOST_LABELS) return { best, isComplete: false };
+          if (stepsBack > this.mostStepsBack && width === Number.POSITIVE_INFINITY)
+            return { best, isComplete: false };
         }
       }
-      labels = earlier;
+      labels = width === Number.POSITIVE_INFINITY ? earlier : mostPromising(earlier, costs[note - 1]!, width);
     }
     for (const group of labels.values()) {
       for (const label of group) {
@@ -324,6 +409,23 @@ interface Label {
   /** Loads of this note and those after it. */
   readonly loads: readonly number[];
   readonly next: Label | undefined;
+}
+
+function mostPromising(
+  labels: Map<number, Label[]>,
+  costs: Float64Array,
+  width: number,
+): Map<number, Label[]> {
+  const kept = new Map<number, Label[]>();
+  const inOrder = [...labels.values()]
+    .flat()
+    .sort((a, b) => a.priced + costs[a.state]! - (b.priced + costs[b.state]!));
+  for (const label of inOrder.slice(0, width)) {
+    const there = kept.get(label.state);
+    if (there === undefined) kept.set(label.state, [label]);
+    else there.push(label);
+  }
+  return kept;
 }
 
 const isNoWorse = (one: Label, other: Label): boolean =>
