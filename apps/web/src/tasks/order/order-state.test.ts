@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { testContext, testJob } from '../../testing/test-job.ts';
 import { checkGroups } from './check-groups.ts';
 import { priceText, todayOn } from './order-words.ts';
-import { deliveryOf, measureOf } from './received-form.ts';
+import { deliveryOf, measureOf, stringAfter } from './received-form.ts';
 import { newStockForm, stockMoveOf } from './stock-form.ts';
 
 const check = (id: string, key: number) => ({ id, keys: [key], sentence: `about ${id}`, signed: undefined });
@@ -61,6 +61,12 @@ describe('a string measured when it came', () => {
     });
     const [inches] = measureOf(order, { ...form, value: '.0433 in' }, 'mm', '2026-03-02').measured;
     expect(inches?.value_m).toBeCloseTo(0.00109982, 10);
+  });
+
+  it('leads to the next string, and stays at the last', () => {
+    const set = { bassStrings: [1, 2].map((string) => ({ key: 20, string, lengths_m: {} })) };
+    expect(stringAfter(set, '20/1')).toBe('20/2');
+    expect(stringAfter(set, '20/2')).toBe('20/2');
   });
 
   it('needs a string and a length', () => {

@@ -18,7 +18,7 @@ import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { DayField } from './day-field.tsx';
 import { priceText, todayOn } from './order-words.ts';
-import { deliveryOf, type MeasureForm, measureOf, type TypedCounts } from './received-form.ts';
+import { deliveryOf, type MeasureForm, measureOf, stringAfter, type TypedCounts } from './received-form.ts';
 import { useShop } from './use-shop.ts';
 import { useOrders } from './use-supplies.ts';
 
@@ -206,24 +206,38 @@ function ReceivedSheet({ order, onClose }: { order: Order; onClose: () => void }
           className="button"
           onClick={() => setTyped(Object.fromEntries(open.map(({ line }) => [line, '0'])))}
         >
-          Set all to 0
+          None of these yet
         </button>
       }
       onKeep={() => void keep()}
       onClose={onClose}
     >
       <DayField label="On" value={on} onChange={setOn} />
-      {open.map(({ line, what, unit, outstanding }) => (
-        <TextField
-          key={line}
-          label={`${what}, ${unit}`}
-          hint={`${outstanding} still to come`}
-          value={typed[line] ?? String(outstanding)}
-          onChange={(value) => setTyped({ ...typed, [line]: value })}
-          isNumber
-          maxLength={10}
-        />
-      ))}
+      {open.map(({ line, what, unit, outstanding }) =>
+        // Of one there is, it came or it did not.
+        outstanding === 1 ? (
+          <label key={line} className="order-check">
+            <input
+              type="checkbox"
+              checked={typed[line] !== '0'}
+              onChange={(event) => setTyped({ ...typed, [line]: event.target.checked ? '1' : '0' })}
+            />
+            <span>
+              {what}, {unit}
+            </span>
+          </label>
+        ) : (
+          <TextField
+            key={line}
+            label={`${what}, ${unit}`}
+            hint={`${outstanding} still to come`}
+            value={typed[line] ?? String(outstanding)}
+            onChange={(value) => setTyped({ ...typed, [line]: value })}
+            isNumber
+            maxLength={10}
+          />
+        ),
+      )}
     </FormSheet>
   );
 }
@@ -249,7 +263,8 @@ function Received({ order, all }: { order: Order; all: Orders }) {
     try {
       const measure = measureOf(order, form, unit, todayOn(new Date()));
       const done = await desk.run((context, job) => receiveGoods(context, job, measure));
-      if (done !== undefined) setForm({ ...form, value: '' });
+      // The next string is what a hand goes on to: Enter, and measure.
+      if (done !== undefined) setForm({ ...form, string: stringAfter(order, form.string), value: '' });
     } catch (error) {
       setProblem(sentenceOf(error));
     }
@@ -262,8 +277,16 @@ function Received({ order, all }: { order: Order; all: Orders }) {
           ? '● Every string is here, measured, and as ordered or taken by name.'
           : `▲ Do not string this set yet: ${[
               ...(order.state === 'delivered' ? [] : ['not all of it is here']),
-              ...(beyond.length === 0 ? [] : [`${beyond.length} differ from the order`]),
-              ...(notMeasured.length === 0 ? [] : [`${notMeasured.length} strings are not measured`]),
+              ...(beyond.length === 0
+                ? []
+                : [
+                    `${beyond.length} ${beyond.length === 1 ? 'reading differs' : 'readings differ'} from the order`,
+                  ]),
+              ...(notMeasured.length === 0
+                ? []
+                : [
+                    `${notMeasured.length} ${notMeasured.length === 1 ? 'string is' : 'strings are'} not measured`,
+                  ]),
             ].join(', ')}.`}
       </p>
       <form className="order-form" onSubmit={(event) => void keep(event)} aria-label="Measure a string">

@@ -58,3 +58,9 @@ export function measureOf(order: Order, form: MeasureForm, unit: LengthUnit, on:
     ],
   };
 }
+
+/** The string of the order after this one, 'key/string'; the last stays. */
+export function stringAfter({ bassStrings }: Pick<Order, 'bassStrings'>, string: string): string {
+  const names = bassStrings.map((one) => `${one.key}/${one.string}`);
+  return names[names.indexOf(string) + 1] ?? string;
+}
