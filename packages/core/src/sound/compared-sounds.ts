@@ -1,6 +1,7 @@
+import { hertz } from '../units/index.ts';
 import { matchLevels } from './match-levels.ts';
 import { renderSound } from './render-sound.ts';
-import { type NoteToStrike, struckNote } from './struck-note.ts';
+import { HIGHEST_PARTIAL, type NoteToStrike, struckNote } from './struck-note.ts';
 
 /** A note with its place in time [s]: plain data, so that it can be sent to where the sound is made. */
 export interface NoteToPlay extends NoteToStrike {
@@ -12,7 +13,7 @@ export interface NoteToPlay extends NoteToStrike {
  * One passage in several scales, at levels that can be compared.
  *
  * @param passages    the same passage in each scale
- * @param sampleRate  [Hz], > 0
+ * @param sampleRate  [Hz], > 0; partials above 0.45 of it are left out, as a headset at 16 kHz could not carry them
  * @returns one sound for each, in the same order
  *
  * Throws: RangeError as `struckNote` and `renderSound`.
@@ -23,10 +24,11 @@ export function comparedSounds(
   passages: readonly (readonly NoteToPlay[])[],
   sampleRate: number,
 ): Float32Array[] {
+  const highest = hertz(Math.min(HIGHEST_PARTIAL, 0.45 * sampleRate));
   return matchLevels(
     passages.map((notes) =>
       renderSound(
-        notes.map((note) => ({ partials: struckNote(note), from: note.from, to: note.to })),
+        notes.map((note) => ({ partials: struckNote({ ...note, highest }), from: note.from, to: note.to })),
         sampleRate,
       ),
     ),

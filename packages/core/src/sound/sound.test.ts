@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { PlainString, WoundString } from '../strings/index.ts';
 import { woundStringModes, woundTensionAtPitch } from '../strings/index.ts';
 import { cents, hertz, metres, millimetres } from '../units/index.ts';
+import { comparedSounds } from './compared-sounds.ts';
 import { HEADPHONE_PEAK_DBFS, matchLevels, rootMeanSquare } from './match-levels.ts';
 import { partialDecay } from './partial-decay.ts';
 import { octaveAbove, singleNote, thirdsAcross } from './passages.ts';
@@ -227,6 +228,15 @@ describe('matchLevels()', () => {
 
   it('leaves silence silent', () => {
     expect(matchLevels([new Float32Array(10)])[0]).toEqual(new Float32Array(10));
+  });
+});
+
+describe('comparedSounds()', () => {
+  it('leaves out what a slow sample rate cannot carry, instead of folding it back', () => {
+    const note = { key: 70, string: plain, strings: 1, firstPartial: hertz(1480), from: 0, to: 0.2 } as const;
+    const [sound] = comparedSounds([[{ ...note, string: { ...plain, speakingLength: metres(0.13) } }]], 8000);
+    expect(sound).toHaveLength(1600);
+    expect(rootMeanSquare(sound!)).toBeGreaterThan(0.001);
   });
 });
 

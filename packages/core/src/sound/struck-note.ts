@@ -24,12 +24,14 @@ export interface NoteToStrike {
   readonly strikePosition?: number | undefined;
   /** Between the outermost strings of the unison; 0 unless given: a unison without a beat. */
   readonly unisonSpread?: Cents | undefined;
+  /** Partials above it are left out; 12 kHz unless given. */
+  readonly highest?: Hertz | undefined;
 }
 
 /** Where hammers usually strike: common practice, no source. */
 export const USUAL_STRIKE_POSITION = 1 / 8;
-/** Nothing above it tells two scales apart, and it keeps well below half of every usual sample rate. */
-const HIGHEST_PARTIAL = hertz(12_000);
+/** Nothing above it tells two scales apart. */
+export const HIGHEST_PARTIAL = hertz(12_000);
 
 /**
  * The partials of a struck note: every string of its unison, spread evenly about the pitch.
@@ -47,7 +49,7 @@ export function struckNote(note: NoteToStrike): SoundingPartial[] {
   const { key, string, strings, firstPartial } = note;
   const spread = requireNotNegative(note.unisonSpread ?? cents(0), 'the spread of a unison', 'a struck note');
   const position = note.strikePosition ?? USUAL_STRIKE_POSITION;
-  const partials = soundingPartials({ string, firstPartial, highest: HIGHEST_PARTIAL });
+  const partials = soundingPartials({ string, firstPartial, highest: note.highest ?? HIGHEST_PARTIAL });
   return Array.from({ length: strings }, (_, which) => {
     const offset = strings === 1 ? 0 : spread * ((which - (strings - 1) / 2) / (strings - 1));
     return partials.map((frequency, index) => ({

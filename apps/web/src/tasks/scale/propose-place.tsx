@@ -52,13 +52,16 @@ import { useFigures } from './use-analysed.ts';
 export function ProposePlace() {
   const { desk, job, record } = useDesk();
   const state = proposeStateOf(desk.id);
-  const rules = useObservable(state.rules);
+  const asked = useObservable(state.rules);
   const planning = useObservable(state.planning);
   const draft = useObservable(state.draft);
   const sizes = useInferredSizes();
+  const askedWires = useObservable(state.askedWires);
+  const wires = askedWires ?? (sizes.is === 'there' ? sizes.sizes?.lattice : undefined) ?? asked.wires;
+  const rules = useMemo(() => ({ ...asked, wires }), [asked, wires]);
   const tidied = useMemo(
-    () => (sizes.is === 'there' ? tidiedScale(job, sizes.sizes, rules.wires) : undefined),
-    [job, sizes, rules.wires],
+    () => (sizes.is === 'there' ? tidiedScale(job, sizes.sizes, wires) : undefined),
+    [job, sizes, wires],
   );
 
   if (job.piano === undefined || record.scaleNotes.length === 0) {
@@ -87,7 +90,10 @@ export function ProposePlace() {
           disabled={tidied === undefined || isBusy}
           onClick={() =>
             tidied &&
-            state.start(proposedScaleNotes(job, { name: 'tidied', notes: tidied }).notes, job.piano?.year)
+            state.start(proposedScaleNotes(job, { name: 'tidied', notes: tidied }).notes, {
+              year: job.piano?.year,
+              wires,
+            })
           }
         >
           Compute scales
@@ -188,8 +194,9 @@ function Advice() {
           : `${beyond} ${beyond === 1 ? 'finding lies' : 'findings lie'} beyond the shop’s limits. Whether new sizes help with that is seen below; some of it, such as short speaking lengths, no wire mends.`}
       </p>
       <p className="faint">
-        An instrument of historic worth, a fresh scale by a maker that is known, or a soundboard that would
-        have to bear more than it did: leave the scale as it is and ask a specialist.
+        Leave a scale alone on an instrument of historic worth, where the owner wants it as its maker made it,
+        and where a load would rise on a plate, bridge or soundboard that is in doubt: there ask a specialist
+        first.
       </p>
     </div>
   );
@@ -262,7 +269,7 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
       <Choice<PlanRules['wires']>
         label="Wire to choose from"
         value={rules.wires}
-        onChange={(wires) => set({ wires })}
+        onChange={state.askedWires.set}
         options={[
           { value: 'US', words: US_WIRE_SIZES.name },
           { value: 'metric', words: METRIC_WIRE_SIZES.name },

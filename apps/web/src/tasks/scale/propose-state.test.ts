@@ -39,6 +39,8 @@ const answer = (name: string, gauge_m: number) => ({
   reasonsAgainst: [],
 });
 
+const on = { year: 1926, wires: 'metric' } as const;
+
 /** A worker that says nothing until it is told to. */
 function silentAway() {
   const asked: { rules: PlanRules; say: (answer: PlanAnswer) => void; isOver: boolean }[] = [];
@@ -56,16 +58,16 @@ describe('planning scales', () => {
   it('shows the middle answer for a start, and keeps what is pinned when it is asked again', () => {
     const { asked, away } = silentAway();
     const state = proposeState(away);
-    state.start(notes, 1926);
+    state.start(notes, on);
     expect(state.planning.get()).toEqual({ is: 'beginning' });
-    expect(asked[0]!.rules).toMatchObject({ year: 1926, pinned: [] });
+    expect(asked[0]!.rules).toMatchObject({ year: 1926, wires: 'metric', pinned: [] });
     asked[0]!.say({ is: 'step', done: 1, of: 9 });
     expect(state.planning.get()).toEqual({ is: 'step', done: 1, of: 9 });
     const answers = [answer('kept', 0.001), answer('middle', 0.00095), answer('smooth', 0.0009)];
     asked[0]!.say({ is: 'planned', answers, eased: [] });
     expect(isShown(answers[1]!, state.draft.get())).toBe(true);
     state.pinned.set(new Set([50]));
-    state.start(notes, 1926);
+    state.start(notes, on);
     expect(asked[1]!.rules.pinned).toEqual([plain(50, 0.00095)]);
   });
 
@@ -75,11 +77,11 @@ describe('planning scales', () => {
     const byHand = { ...plain(50, 0.00097), from: 'by hand' } as const;
     state.draft.set({ from: 'as found', notes: [plain(49, 0.001), byHand] });
     const handmade = state.draft.get();
-    state.start(notes, undefined);
+    state.start(notes, on);
     asked[0]!.say({ is: 'planned', answers: [answer('kept', 0.001)], eased: [] });
     expect(state.draft.get()).toBe(handmade);
     state.pinned.set(new Set([50]));
-    state.start(notes, undefined);
+    state.start(notes, on);
     asked[1]!.say({ is: 'planned', answers: [answer('kept', 0.001)], eased: [] });
     expect(state.draft.get()?.from).toBe('kept');
   });
@@ -87,12 +89,12 @@ describe('planning scales', () => {
   it('stops what is under way, and the one before when it is started again', () => {
     const { asked, away } = silentAway();
     const state = proposeState(away);
-    state.start(notes, undefined);
+    state.start(notes, on);
     state.stop();
     expect(asked[0]!.isOver).toBe(true);
     expect(state.planning.get()).toEqual({ is: 'stopped' });
-    state.start(notes, undefined);
-    state.start(notes, undefined);
+    state.start(notes, on);
+    state.start(notes, on);
     expect(asked.map(({ isOver }) => isOver)).toEqual([true, true, false]);
   });
 });
@@ -138,7 +140,7 @@ describe('words', () => {
 
   it('say what an answer comes to', () => {
     expect(answerWords(answer('a', 0.001))).toBe(
-      '1 note changed, tension uneven by 1.2 %, 2 size changes, 3 tied',
+      '1 note changed, tension uneven by 1.2 %, B by 2.0 %, 2 size changes, 3 tied',
     );
     expect(pinnedWords(new Set([50, 49]))).toMatch(/^Pinned: A4, A#4\./);
   });

@@ -18,6 +18,7 @@ import {
 } from '@becket/tasks';
 import { type Observable, observable } from '../../parts/observable.ts';
 import { type PlanAnswer, planAway } from '../../worker/plan-away.ts';
+import { counted } from './scale-words.ts';
 
 /** A scale that is being made and is not kept yet. */
 export interface Draft {
@@ -38,27 +39,31 @@ export interface ProposeState {
   readonly planning: Observable<Planning>;
   readonly draft: Observable<Draft | undefined>;
   readonly pinned: Observable<ReadonlySet<number>>;
-  /** Plans scales from what was found in whole sizes, on a piano made in that year. */
-  start(notes: readonly ScaleNote[], year: number | undefined): void;
+  /** The way of numbering that the user asks for; undefined for the one that the old wire speaks for. */
+  readonly askedWires: Observable<WireLatticeName | undefined>;
+  /** Plans scales from what was found in whole sizes. */
+  start(notes: readonly ScaleNote[], on: Pick<PlanRules, 'year' | 'wires'>): void;
   stop(): void;
 }
 
 export function proposeState(away: typeof planAway = planAway): ProposeState {
   const rules = observable<PlanRules>(STARTING_PLAN_RULES);
+  const askedWires = observable<WireLatticeName | undefined>(undefined);
   const planning = observable<Planning>({ is: 'idle' });
   const draft = observable<Draft | undefined>(undefined);
   const pinned = observable<ReadonlySet<number>>(new Set());
   let end: (() => void) | undefined;
   return {
     rules,
+    askedWires,
     planning,
     draft,
     pinned,
-    start(notes, year) {
+    start(notes, on) {
       end?.();
       planning.set({ is: 'beginning' });
       const pins = draft.get()?.notes.filter(({ key }) => pinned.get().has(key)) ?? [];
-      end = away({ notes, rules: { ...rules.get(), year, pinned: pins } }, (answer) => {
+      end = away({ notes, rules: { ...rules.get(), ...on, pinned: pins } }, (answer) => {
         planning.set(answer);
         if (answer.is === 'planned' && !hasHandwork(draft.get(), pinned.get())) {
           // The middle of the way, for a start: neither the old scale nor the furthest from it.
@@ -161,13 +166,10 @@ export function sensitivityLines(
 }
 
 /** What one answer comes to, in one line. */
-export function answerWords({
-  changedNotes,
-  tensionUnevenness,
-  sizeChanges,
-  tiedStrings,
-}: PlannedScale): string {
-  return `${changedNotes} ${changedNotes === 1 ? 'note' : 'notes'} changed, tension uneven by ${(tensionUnevenness * 100).toFixed(1)} %, ${sizeChanges} size changes, ${tiedStrings} tied`;
+export function answerWords(answer: PlannedScale): string {
+  const { changedNotes, tensionUnevenness, inharmonicityUnevenness, sizeChanges, tiedStrings } = answer;
+  const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
+  return `${counted(changedNotes, 'note', 'notes')} changed, tension uneven by ${percent(tensionUnevenness)}, B by ${percent(inharmonicityUnevenness)}, ${counted(sizeChanges, 'size change', 'size changes')}, ${tiedStrings} tied`;
 }
 
 /** A load typed in kilonewtons; 'none' where nothing is typed, undefined while it is not a load. */
