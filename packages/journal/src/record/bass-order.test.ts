@@ -72,6 +72,9 @@ describe('bassOrder()', () => {
     const [{ stated } = { stated: undefined }] = strings;
     // Loop to termination: back length and speaking length, 80 + 1000 mm.
     expect(inMm(stated?.['loop-to-termination'])).toBeCloseTo(1080, 9);
+    // Winding wire: half of what it adds, (2.1 − 1.1)/2.
+    expect(inMm(stated?.['winding-wire-diameter'])).toBeCloseTo(0.5, 9);
+    expect(stated?.['inner-wire-diameter']).toEqual({ is: 'absent', why: 'does not apply' });
     // Beyond the front: 120 + 3·π·(7.2 + 1.1) + 12 + 50 = 260.23 mm.
     expect(inMm(stated?.['core-beyond-front'])).toBeCloseTo(260.23, 2);
   });
@@ -182,6 +185,7 @@ describe('bassOrder()', () => {
     expect(inMm(stated['core-diameter'])).toBeCloseTo(1.1684, 6);
     // 1.1684 + 2·0.6 = 2.3684; 1000 − 22 − 12 = 966; 80 + 12 = 92.
     expect(inMm(stated['over-all-diameter'])).toBeCloseTo(2.3684, 6);
+    expect(inMm(stated['winding-wire-diameter'])).toBeCloseTo(0.6, 9);
     expect(inMm(stated['winding-length'])).toBeCloseTo(966, 6);
     expect(inMm(stated['loop-to-winding'])).toBeCloseTo(92, 6);
   });

@@ -30,6 +30,8 @@ export const bassQuantities = [
   'core-diameter',
   'inner-layer-diameter',
   'over-all-diameter',
+  'inner-wire-diameter',
+  'winding-wire-diameter',
   'speaking-length',
   'bare-front',
   'bare-back',
@@ -253,15 +255,24 @@ function bassString(
   // A proposal moves the ends of the winding: then the old lengths no longer speak for the new string.
   const winding = outer === undefined ? orElse(read('winding-length'), windingWorkedOut) : windingWorkedOut;
   const loopToWinding = outer === undefined ? orElse(read('loop-to-winding'), loopWorkedOut) : loopWorkedOut;
+  const overInner =
+    layers !== 2
+      ? notApplying
+      : proposedString === undefined
+        ? read('inner-layer-diameter')
+        : ofScale(over(1));
+  const overAll = proposedString === undefined ? read('over-all-diameter') : ofScale(over(layers));
+  /** Winding wire from the diameters that it lies between; a proposal names the wire itself. */
+  const wire = (layer: number, inside: Stated, outside: Stated): Stated =>
+    proposedString === undefined
+      ? workedOut([inside, outside], ([inner, outer]) => (outer! - inner!) / 2)
+      : ofScale(proposedString.layers[layer]!.wireDiameter);
   const stated: Record<BassQuantity, Stated> = {
     'core-diameter': core,
-    'inner-layer-diameter':
-      layers === 2
-        ? proposedString === undefined
-          ? read('inner-layer-diameter')
-          : ofScale(over(1))
-        : notApplying,
-    'over-all-diameter': proposedString === undefined ? read('over-all-diameter') : ofScale(over(layers)),
+    'inner-layer-diameter': overInner,
+    'over-all-diameter': overAll,
+    'inner-wire-diameter': layers === 2 ? wire(0, core, overInner) : notApplying,
+    'winding-wire-diameter': wire(layers - 1, layers === 2 ? overInner : core, overAll),
     'speaking-length': speaking,
     'bare-front': bareFront,
     'bare-back': bareBack,

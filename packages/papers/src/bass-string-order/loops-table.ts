@@ -1,28 +1,30 @@
 import type { LengthUnit } from '../figures/lengths.ts';
 import { lengthColumns } from '../figures/lengths.ts';
 import type { Cell, Table } from '../page-tree.ts';
-import type { OrderLine } from './order-lines.ts';
+import { hasInnerLayer, type OrderLine } from './order-lines.ts';
 import { statedCells } from './order-table.ts';
 
-/** Loop style, direction of winding, hitch pin and the core to the tuning pin, string by string; undefined until one of them is known. */
+/** Winding wire, loop style, direction of winding, hitch pin and the core to the tuning pin, string by string; undefined until one of them is known. */
 export function loopsTable(lines: readonly OrderLine[], unit: LengthUnit): Table | undefined {
   const isKnown = ({ string }: OrderLine) =>
     string.loopStyle !== 'unknown' ||
     string.twist !== 'unknown' ||
     string.stated['hitch-pin-diameter'].is === 'length';
   if (!lines.some(isKnown)) return undefined;
+  const hasInner = lines.some(({ string }) => hasInnerLayer(string));
   const word = (text: string): Cell => (text === 'unknown' ? { blank: 'not said' } : text);
   return {
     is: 'table',
-    title: 'Loops and ends',
-    width: 0.9,
+    title: 'Windings, loops and ends',
     columns: [
       { heading: 'note', align: 'left', share: 30 },
       { heading: 'side', align: 'left', share: 34 },
-      { heading: 'loop style', align: 'left', share: 90 },
-      { heading: 'winding runs (seen from the loop)', align: 'left', share: 110 },
-      ...lengthColumns('hitch pin', unit, [48, 48]),
-      ...lengthColumns('core beyond front', unit, [48, 48]),
+      { heading: 'loop style', align: 'left', share: 70 },
+      { heading: 'winding runs, seen from the loop', align: 'left', share: 70 },
+      ...(hasInner ? lengthColumns('inner winding wire', unit, [42, 42]) : []),
+      ...lengthColumns(hasInner ? 'outer winding wire' : 'winding wire', unit, [42, 42]),
+      ...lengthColumns('hitch pin', unit, [42, 42]),
+      ...lengthColumns('core beyond front', unit, [42, 42]),
     ],
     rows: lines.map(({ string }) => ({
       cells: [
@@ -30,6 +32,8 @@ export function loopsTable(lines: readonly OrderLine[], unit: LengthUnit): Table
         string.side,
         word(string.loopStyle),
         word(string.twist),
+        ...(hasInner ? statedCells(string, 'inner-wire-diameter', unit) : []),
+        ...statedCells(string, 'winding-wire-diameter', unit),
         ...statedCells(string, 'hitch-pin-diameter', unit),
         ...statedCells(string, 'core-beyond-front', unit),
       ],

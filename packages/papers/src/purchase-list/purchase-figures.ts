@@ -49,6 +49,8 @@ export interface PurchaseFigures {
   readonly bySize: readonly NeedRow[];
   readonly notCounted: readonly string[];
   readonly allowances: readonly string[];
+  /** What is drafted, sent or here already, one line an order. */
+  readonly orders: readonly string[];
 }
 
 export interface NeedRow {

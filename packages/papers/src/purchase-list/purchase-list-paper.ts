@@ -65,6 +65,12 @@ export function purchaseListPaper(job: Job, options: PaperOptions, figures: Purc
     ...needChapter('Not known yet', unknown),
     ...needChapter('Covered by the stock or on order', covered),
     ...needChapter('Wire and pins by size', bySize),
+    ...(figures.orders.length === 0
+      ? []
+      : ([
+          { is: 'heading', level: 3, text: 'Orders so far' },
+          { is: 'list', marks: 'dots', items: [...figures.orders] },
+        ] as const)),
     { is: 'heading', level: 3, text: 'Allowances' },
     { is: 'list', marks: 'dots', items: [...allowances] },
   ];

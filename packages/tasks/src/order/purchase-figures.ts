@@ -10,12 +10,9 @@ import { suppliesOf } from './supplies.ts';
 import type { SupplyLine } from './supply-line.ts';
 
 /** What the purchase list of a job prints, from the job, the shop and what is on order. */
-export function purchaseFigures(
-  job: Job,
-  shop: Shop,
-  orders: Orders | undefined,
-  { neededOn }: { readonly neededOn?: string | undefined } = {},
-): PurchaseFigures {
+export function purchaseFigures(job: Job, shop: Shop, orders: Orders | undefined): PurchaseFigures {
+  // The day that was said last holds until another is said.
+  const neededOn = orders?.orders.findLast((order) => order.neededOn !== undefined)?.neededOn;
   const supplies = suppliesOf(job);
   const all = [...(orders?.orders ?? []), ...shop.orders.orders];
   const list = purchaseList({ supplies, stock: shop.stock, job: job.id, orders: all, neededOn });
@@ -73,6 +70,10 @@ export function purchaseFigures(
       .map((line) => needRow({ line, cover: coverFromStock(line, shop.stock, job.id, all) })),
     notCounted: supplies.notCounted,
     allowances: allowancesInWords(supplies.policy),
+    orders: (orders?.orders ?? []).map(
+      ({ supplier, what, state, draftedAt, sentOn, expectedOn }) =>
+        `${supplier}, ${what}: ${state}; drafted ${draftedAt.slice(0, 10)}${sentOn === undefined ? '' : `, sent ${sentOn}`}${expectedOn === undefined ? '' : `, expected ${expectedOn}`}`,
+    ),
   };
 }
 

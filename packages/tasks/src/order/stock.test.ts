@@ -1,4 +1,4 @@
-import { SHOP_JOURNAL, type StockItem } from '@becket/journal';
+import { newUlid, SHOP_JOURNAL, type StockItem } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
 import { readJob } from '../context.ts';
 import { listJobs } from '../list-jobs.ts';
@@ -65,6 +65,35 @@ describe('the stock of the shop', () => {
     const [again] = reorderList(stock);
     expect(again).toMatchObject({ quantity: 36 });
     expect(again?.because).toContain("set aside for 'Grand upstairs' and 'Upright below'");
+  });
+
+  it('keeps what two devices reserved apart from each other, and says so on both once they have met', async () => {
+    const { context, a, b, lines, line } = await twoJobs();
+    await noteStock(context, [{ kind: 'stock-counted', item: thick, quantity: 63 }]);
+    const phone = { ...memoryContext(), by: 'Bo', device: 'phone' };
+    // Ids of the phone must not be those of the tablet, whose clock stands as well.
+    let tick = 0;
+    phone.newId = () => newUlid(new Date(1_800_000_000_000 + tick++), () => 0.25);
+    for (const journal of [a, b, SHOP_JOURNAL])
+      await phone.store.append((await context.store.entries(journal)).entries);
+    await reserveForJob(context, a, lines);
+    await reserveForJob(phone, b, lines);
+    const [here, there] = [
+      (await context.store.entries(SHOP_JOURNAL)).entries,
+      (await phone.store.entries(SHOP_JOURNAL)).entries,
+    ];
+    await context.store.append(there);
+    await phone.store.append(here);
+    const met = [await readShop(context), await readShop(phone)];
+    expect(met[0]?.stock).toEqual(met[1]?.stock);
+    for (const { stock } of met) {
+      expect(stock.lines.find(({ id }) => id === line.id)).toMatchObject({ onHand: 63, reserved: 126 });
+      expect(shortagesOf(stock).map(({ sentence }) => sentence)).toEqual([
+        expect.stringMatching(
+          /63 g on hand, 126 g set aside\. 'Upright below' \(Bo, .*\) lacks 63 g; set aside before: 'Grand upstairs' \(Ada/,
+        ),
+      ]);
+    }
   });
 
   it('asks to buy again below the minimum, and not what is on its way', async () => {

@@ -211,7 +211,10 @@ function tracedTo({ from }: SupplyLine): string {
 function Purchase({ supplies, orders }: { supplies: Supplies; orders: readonly Order[] }) {
   const { desk } = useDesk();
   const shop = useShop();
-  const [neededOn, setNeededOn] = useState('');
+  // The day that was said last holds until another is said.
+  const [neededOn, setNeededOn] = useState(
+    () => orders.findLast((order) => order.neededOn !== undefined)?.neededOn ?? '',
+  );
   const day = neededOn === '' ? undefined : neededOn;
   const list = purchaseList({ supplies, stock: shop.stock, job: desk.id, orders, neededOn: day });
   return (
