@@ -12,6 +12,7 @@ export {
 
 export { type RescaleNotesOptions, rescaleNotes } from './rescale-notes.ts';
 export type { ScaleClash, ScheduleRuleName } from './scale-clash.ts';
+export { type ObjectiveParts, scaleObjective, weighedSum } from './scale-objective.ts';
 export {
   isSameString,
   type NoteCandidates,
@@ -24,13 +25,10 @@ export {
   bestWholeScale,
   type ChosenString,
   type NoWholeScale,
-  type ObjectiveParts,
   type PreparedScale,
   prepareScale,
   type ScaleProof,
-  scaleObjective,
   type WholeScaleAnswer,
-  weighedSum,
 } from './whole-scale.ts';
 export {
   COMMON_RESCALE_RULES,

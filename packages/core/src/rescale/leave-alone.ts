@@ -1,11 +1,7 @@
 import { inKilonewtons, newtons, requireNotNegative, requirePositive } from '../units/index.ts';
 import { isUnder, loadName } from './scale-clash.ts';
-import {
-  type ObjectiveParts,
-  type PreparedScale,
-  scaleObjective,
-  type WholeScaleAnswer,
-} from './whole-scale.ts';
+import { type ObjectiveParts, scaleObjective } from './scale-objective.ts';
+import type { PreparedScale, WholeScaleAnswer } from './whole-scale.ts';
 import type { RescaleWeights } from './whole-scale-problem.ts';
 
 /** Why a scale may better be left as it is. */

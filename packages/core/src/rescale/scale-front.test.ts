@@ -7,9 +7,10 @@ import {
   weightsAtPlace,
   wholeScaleFront,
 } from './scale-front.ts';
+import { scaleObjective } from './scale-objective.ts';
 import { isSameString } from './string-candidates.ts';
 import { exampleProblem } from './testing/example-problems.ts';
-import { bestPreparedScale, prepareScale, scaleObjective } from './whole-scale.ts';
+import { bestPreparedScale, prepareScale } from './whole-scale.ts';
 import { COMMON_RESCALE_WEIGHTS } from './whole-scale-problem.ts';
 
 const prepared = prepareScale(exampleProblem('vertical'));

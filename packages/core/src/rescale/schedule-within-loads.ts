@@ -6,13 +6,7 @@ import {
   type SearchRules,
   type SearchStage,
 } from './schedule-search.ts';
-
-/** A highest sum of loads over some of the notes. */
-export interface SearchLoad {
-  readonly highest: number;
-  /** [note][candidate] what it adds; undefined for notes that the limit is not about. */
-  readonly adds: readonly (Float64Array | undefined)[];
-}
+import { type SearchLoad, WalkBack } from './walk-back.ts';
 
 /** The cheapest schedule within loads, and how far that is proved. */
 export interface ScheduleWithinLoads extends FoundSchedule {
@@ -36,8 +30,6 @@ export interface LoadsClash {
 
 /** Steps back from one partial schedule to the next before the proof is given up: some seconds. */
 const MOST_STEPS_BACK = 8_000_000;
-/** Partial schedules of one state that a new one is compared with: comparing with fewer drops fewer, and loses nothing. */
-const MOST_COMPARED = 24;
 /** Steps of one multiplier; each at least doubles it or crosses two lines, and some 10 are usual. */
 const MOST_STEPS = 40;
 const MOST_ROUNDS = 12;
@@ -276,12 +268,17 @@ class Pricing {
   closeGap(): ScheduleWithinLoads | LoadsClash {
     const start = this.lowerBound;
     const scale = Math.abs(start) + 1e-9;
+    const walk = new WalkBack(this.priced(this.bestPrices), this.rules, this.loads, this.bestPrices);
+    const met = (choices: readonly number[] | undefined): FoundSchedule | undefined =>
+      choices && { cost: this.costOf(choices), choices };
     for (let gap = FIRST_GAP; ; gap *= 2) {
       const upTo = start + gap * scale;
       const isLast = upTo >= (this.best?.cost ?? Number.POSITIVE_INFINITY) || gap > LAST_GAP;
-      const { best, isComplete } = this.walkBack(
+      const { choices, isComplete } = walk.cheapestBelow(
         isLast ? (this.best?.cost ?? Number.POSITIVE_INFINITY) : upTo,
+        { mostSteps: this.mostStepsBack },
       );
+      const best = met(choices);
       if (isComplete && best !== undefined) return { ...best, lowerBound: best.cost, isProven: true };
       if (isComplete && isLast) {
         if (this.best === undefined) return { areLoadsTogether: true, isProven: true };
@@ -289,144 +286,11 @@ class Pricing {
       }
       if (isComplete) this.lowerBound = upTo;
       else {
-        const narrow = this.walkBack(this.best?.cost ?? Number.POSITIVE_INFINITY, NARROW).best ?? this.best;
+        const narrowly = walk.cheapestBelow(this.best?.cost ?? Number.POSITIVE_INFINITY, { width: NARROW });
+        const narrow = met(narrowly.choices) ?? this.best;
         if (narrow === undefined) return { areLoadsTogether: true, isProven: false };
         return { ...narrow, lowerBound: this.lowerBound, isProven: false };
       }
     }
   }
-
-  /**
-   * The cheapest schedule within the loads that costs less than `below`, by every partial schedule that may become one; or,
-   * with a `width`, by so many of the most promising at each note, which proves nothing.
-   */
-  private walkBack(
-    below: number,
-    width = Number.POSITIVE_INFINITY,
-  ): { best: FoundSchedule | undefined; isComplete: boolean } {
-    const { stages, loads, bestPrices } = this;
-    const search = new ScheduleSearch(this.priced(bestPrices), this.rules, {});
-    const costs: Float64Array[] = [];
-    search.cheapest(costs);
-    const free = bestPrices.reduce((sum, price, index) => sum + price * loads[index]!.highest, 0);
-    let best: FoundSchedule | undefined;
-    let bestCost = below;
-    // Lightest that the notes before one can be, by themselves: what is too heavy even so is dropped.
-    const lightestBefore = loads.map(({ adds }) => {
-      let sum = 0;
-      return adds.map((column) => {
-        const before = sum;
-        if (column !== undefined)
-          sum += column.reduce((low, add) => Math.min(low, add), Number.POSITIVE_INFINITY);
-        return before;
-      });
-    });
-
-    const last = stages.length - 1;
-    let labels = new Map<number, Label[]>();
-    let stepsBack = 0;
-    const keep = (into: Map<number, Label[]>, note: number, label: Label): void => {
-      const bound = costs[note]![label.state]! + label.priced - free;
-      if (!(bound < bestCost - 1e-12)) return;
-      if (label.loads.some((sum, index) => sum + lightestBefore[index]![note]! > loads[index]!.highest))
-        return;
-      const there = into.get(label.state);
-      if (there === undefined) {
-        into.set(label.state, [label]);
-        return;
-      }
-      for (let index = 0; index < Math.min(there.length, MOST_COMPARED); index += 1) {
-        if (isNoWorse(there[index]!, label)) return;
-      }
-      // The cheapest stand first: they are the ones that make others needless.
-      let at = there.length;
-      while (at > 0 && there[at - 1]!.cost > label.cost) at -= 1;
-      there.splice(at, 0, label);
-    };
-    const withNote = (sums: readonly number[], note: number, candidate: number): number[] =>
-      sums.map((sum, index) => sum + (loads[index]!.adds[note]?.[candidate] ?? 0));
-    const real = (priced: number, sums: readonly number[]): number =>
-      sums.reduce((cost, sum, index) => cost - bestPrices[index]! * sum, priced);
-
-    for (let state = 0; state < costs[last]!.length; state += 1) {
-      const end = search.endCost(state);
-      if (!Number.isFinite(costs[last]![state]!) || !Number.isFinite(end)) continue;
-      // The state's own note is in the table's cost, and its load is counted here already.
-      const sums = withNote(
-        loads.map(() => 0),
-        last,
-        search.candidateOf(state, last),
-      );
-      keep(labels, last, { state, priced: end, cost: end, loads: sums, next: undefined });
-    }
-    for (let note = last; note > 0; note -= 1) {
-      const earlier = new Map<number, Label[]>();
-      for (const group of labels.values()) {
-        for (const label of group) {
-          const most = bestCost - label.priced + free;
-          search.eachStepTo(note, label.state, costs[note - 1]!, most, (source, step) => {
-            stepsBack += 1;
-            keep(earlier, note - 1, {
-              state: source,
-              priced: label.priced + step,
-              cost: real(label.priced + step, label.loads),
-              loads: withNote(label.loads, note - 1, search.candidateOf(source, note - 1)),
-              next: label,
-            });
-          });
-          if (stepsBack > this.mostStepsBack && width === Number.POSITIVE_INFINITY)
-            return { best, isComplete: false };
-        }
-      }
-      labels = width === Number.POSITIVE_INFINITY ? earlier : mostPromising(earlier, costs[note - 1]!, width);
-    }
-    for (const group of labels.values()) {
-      for (const label of group) {
-        const choices: number[] = [];
-        let at: Label | undefined = label;
-        for (let note = 0; at !== undefined; note += 1) {
-          choices.push(search.candidateOf(at.state, note));
-          at = at.next;
-        }
-        const cost = this.costOf(choices);
-        if (cost < bestCost && this.isWithin({ cost, choices })) {
-          best = { cost, choices };
-          bestCost = cost;
-        }
-      }
-    }
-    return { best, isComplete: true };
-  }
 }
-
-/** A schedule from one note to the last. */
-interface Label {
-  readonly state: number;
-  /** Cost of everything after this note, with the price of loads. */
-  readonly priced: number;
-  /** The same without prices. */
-  readonly cost: number;
-  /** Loads of this note and those after it. */
-  readonly loads: readonly number[];
-  readonly next: Label | undefined;
-}
-
-function mostPromising(
-  labels: Map<number, Label[]>,
-  costs: Float64Array,
-  width: number,
-): Map<number, Label[]> {
-  const kept = new Map<number, Label[]>();
-  const inOrder = [...labels.values()]
-    .flat()
-    .sort((a, b) => a.priced + costs[a.state]! - (b.priced + costs[b.state]!));
-  for (const label of inOrder.slice(0, width)) {
-    const there = kept.get(label.state);
-    if (there === undefined) kept.set(label.state, [label]);
-    else there.push(label);
-  }
-  return kept;
-}
-
-const isNoWorse = (one: Label, other: Label): boolean =>
-  one.cost <= other.cost && one.loads.every((load, index) => load <= other.loads[index]!);
