@@ -64,6 +64,13 @@ export function JobFrame({ job: id, task, part }: Props) {
     document.getElementById('place')?.focus({ preventScroll: true });
   }, [desk, task, part]);
 
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another task or part stands elsewhere in its bar
+  useEffect(() => {
+    if (!isOpen) return;
+    const soon = setTimeout(showWhereInBars, 100);
+    return () => clearTimeout(soon);
+  }, [isOpen, task, part]);
+
   if (state.is !== 'open') {
     return (
       <main className="page" id="place" tabIndex={-1}>
@@ -145,6 +152,16 @@ function Task({ task, part }: { task: TaskName; part: string | undefined }) {
       return <SettlePage />;
     case 'hand-over':
       return <HandOverPage />;
+  }
+}
+
+/** On a phone the bars are pushed along with a thumb: the place one is at is brought into their middle. */
+function showWhereInBars(): void {
+  for (const here of document.querySelectorAll<HTMLElement>(
+    '.task-bar [aria-current], .part-bar [aria-current]',
+  )) {
+    const bar = here.parentElement!;
+    bar.scrollLeft = here.offsetLeft - bar.offsetLeft - (bar.clientWidth - here.offsetWidth) / 2;
   }
 }
 

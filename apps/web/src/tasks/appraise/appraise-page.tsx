@@ -1,4 +1,4 @@
-import { lazy } from 'react';
+import { lazy, Suspense } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { PianoPlace } from './piano-place.tsx';
@@ -52,7 +52,9 @@ export function AppraisePage({ part }: { part: string | undefined }) {
           ))}
         </nav>
       </div>
-      <Part name={name} />
+      <Suspense fallback={<p>Opening …</p>}>
+        <Part name={name} />
+      </Suspense>
     </>
   );
 }

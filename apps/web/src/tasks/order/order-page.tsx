@@ -1,4 +1,4 @@
-import { lazy } from 'react';
+import { lazy, Suspense } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { SuppliesPlace } from './supplies-place.tsx';
@@ -46,7 +46,9 @@ export function OrderPage({ part }: { part: string | undefined }) {
           ))}
         </nav>
       </div>
-      <Part name={name} />
+      <Suspense fallback={<p>Opening …</p>}>
+        <Part name={name} />
+      </Suspense>
     </>
   );
 }

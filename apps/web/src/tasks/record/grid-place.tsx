@@ -1,5 +1,13 @@
 import type { Absence, ReadingQuantityName, Ulid } from '@becket/journal';
-import { type KeyboardEvent, useCallback, useDeferredValue, useEffect, useMemo, useRef } from 'react';
+import {
+  type CSSProperties,
+  type KeyboardEvent,
+  useCallback,
+  useDeferredValue,
+  useEffect,
+  useMemo,
+  useRef,
+} from 'react';
 import { flushSync } from 'react-dom';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
@@ -196,7 +204,7 @@ export function GridPlace() {
         </p>
       )}
       <p className="faint">A value is kept once you leave its cell; what is half typed in it is not.</p>
-      <table className="grid" data-round={round}>
+      <table className="grid" data-round={round} style={{ '--columns': columns.length } as CSSProperties}>
         <caption className="unseen">
           Readings of the compass, {ordinals[round - 1]} reading of each string, in{' '}
           {unit === 'mm' ? 'millimetres' : 'inches'}. Enter goes on; a question mark says unknown, a dash

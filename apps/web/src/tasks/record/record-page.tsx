@@ -1,4 +1,4 @@
-import { lazy } from 'react';
+import { lazy, Suspense } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { digestOfPart } from '../../photos/photo-place.ts';
@@ -100,7 +100,9 @@ export function RecordPage({ part }: { part: string | undefined }) {
         )}
       </div>
       <SealNote />
-      <Part name={name} shownPhoto={shownPhoto} />
+      <Suspense fallback={<p>Opening …</p>}>
+        <Part name={name} shownPhoto={shownPhoto} />
+      </Suspense>
     </>
   );
 }

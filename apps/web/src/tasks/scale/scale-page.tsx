@@ -1,4 +1,4 @@
-import { lazy } from 'react';
+import { lazy, Suspense } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { AsFoundPlace } from './as-found-place.tsx';
@@ -44,7 +44,9 @@ export function ScalePage({ part }: { part: string | undefined }) {
           </a>
         ))}
       </nav>
-      <Part name={name} />
+      <Suspense fallback={<p>Opening …</p>}>
+        <Part name={name} />
+      </Suspense>
     </>
   );
 }
