@@ -192,6 +192,7 @@ export {
   type OrderMove,
   readOrders,
   receiveGoods,
+  undoDelivery,
 } from './order/orders.ts';
 export {
   keepPriceList,
@@ -225,6 +226,7 @@ export {
   reserveForJob,
   type StockMove,
   takeReserved,
+  withdrawStockMove,
 } from './order/stock-commands.ts';
 export {
   type Cover,

@@ -23,6 +23,8 @@ export const stockReceivedSchema = z.object({
   supplier: z.string().min(1).max(120).optional(),
   /** The order it came with. */
   order: ulidSchema.optional(),
+  /** The entry of the delivery, so that both are taken back together. */
+  delivery: ulidSchema.optional(),
   note,
 });
 

@@ -111,34 +111,66 @@ export async function receiveGoods(
     throw new RangeError(
       'Cannot note this delivery: an order that was sent is needed, this one is a draft. Note it as sent first.',
     );
-  const shelf = received.lines.flatMap(({ line, quantity }): Fact[] => {
-    const own = order.lines.find((one) => one.line === line);
-    if (own === undefined)
-      throw new RangeError(
-        `Cannot note this delivery: a line of the order is needed, line ${line} was found. Look at the order again.`,
-      );
-    return own.item === undefined || quantity === 0
-      ? []
-      : [
-          {
-            kind: 'stock-received',
-            v: 1,
-            item: own.item,
-            quantity: quantity * (own.packHolds ?? 1),
-            supplier: order.supplier,
-            order: order.id,
-          },
-        ];
-  });
+  const unknown = received.lines.find(({ line }) => !order.lines.some((one) => one.line === line));
+  if (unknown !== undefined)
+    throw new RangeError(
+      `Cannot note this delivery: a line of the order is needed, line ${unknown.line} was found. Look at the order again.`,
+    );
   const entries = entriesFor(context, {
     job,
     facts: [{ ...received, kind: 'goods-received', v: 1 }],
     existing,
   });
+  const delivery = entries[0]!.id;
+  const shelf = received.lines.flatMap(({ line, quantity }): Fact[] => {
+    const { item, packHolds = 1 } = order.lines.find((one) => one.line === line)!;
+    if (item === undefined || quantity === 0) return [];
+    const { supplier, id } = order;
+    return [
+      { kind: 'stock-received', v: 1, item, quantity: quantity * packHolds, supplier, order: id, delivery },
+    ];
+  });
   // An order for the shelf stands in the journal of the shop itself: what comes in is noted after it.
   const shop =
     job === SHOP_JOURNAL ? [...existing, ...entries] : (await context.store.entries(SHOP_JOURNAL)).entries;
   const shopEntries = entriesFor(context, { job: SHOP_JOURNAL, facts: shelf, existing: shop });
+  await context.store.append([...entries, ...shopEntries]);
+  return foldOrders([...existing, ...entries]);
+}
+
+/**
+ * Takes a delivery back that was noted by a slip, and with it what went on the shelf: both journals or neither. The entries stay
+ * in their journals.
+ *
+ * Throws: RangeError when the order has no such delivery, or no reason is given.
+ */
+export async function undoDelivery(
+  context: TaskContext,
+  job: Ulid,
+  { order: id, delivery, reason }: { readonly order: Ulid; readonly delivery: Ulid; readonly reason: string },
+): Promise<Orders> {
+  const existing = await entriesOf(context, job);
+  const order = orderIn(foldOrders(existing), id);
+  if (!order.deliveries.some(({ entry }) => entry === delivery))
+    throw new RangeError(
+      `Cannot take this delivery back: one that stands is needed, ${delivery} was found. It may have been taken back elsewhere; look at the order again.`,
+    );
+  if (reason.trim() === '')
+    throw new RangeError(
+      'Cannot take this delivery back: a reason is needed, nothing was found. Say why and try again.',
+    );
+  const withdrawal = (entry: Ulid): Fact => ({ kind: 'withdrawn', v: 1, entry, reason: reason.trim() });
+  const entries = entriesFor(context, { job, facts: [withdrawal(delivery)], existing });
+  const shop =
+    job === SHOP_JOURNAL ? [...existing, ...entries] : (await context.store.entries(SHOP_JOURNAL)).entries;
+  const onShelf = shop.filter(
+    ({ fact }) => fact.kind === 'stock-received' && 'delivery' in fact && fact.delivery === delivery,
+  );
+  const shopEntries = entriesFor(context, {
+    job: SHOP_JOURNAL,
+    facts: onShelf.map((entry) => withdrawal(entry.id)),
+    existing: shop,
+  });
   await context.store.append([...entries, ...shopEntries]);
   return foldOrders([...existing, ...entries]);
 }

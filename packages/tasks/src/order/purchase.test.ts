@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readJob } from '../context.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { wireJob } from '../testing/wire-job.ts';
-import { draftSupplyOrder, moveOrder, readOrders, receiveGoods } from './orders.ts';
+import { draftSupplyOrder, moveOrder, readOrders, receiveGoods, undoDelivery } from './orders.ts';
 import { keepPriceList, priceListExample } from './price-list.ts';
 import { daysBefore, purchaseForShelf, purchaseList } from './purchase-list.ts';
 import { readShop } from './shop.ts';
@@ -189,6 +189,26 @@ describe('an order of supplies', () => {
       measured: [],
     });
     expect(whole.orders[0]?.state).toBe('delivered');
+  });
+
+  it('is taken back whole when it was noted by a slip: from the order and from the shelf', async () => {
+    const { context, job, order } = await ordered();
+    await moveOrder(context, job, { order, to: 'sent', on: '2026-03-02' });
+    const lines = [
+      { line: 1, quantity: 1 },
+      { line: 2, quantity: 1 },
+    ];
+    const { orders } = await receiveGoods(context, job, { order, on: '2026-03-12', lines, measured: [] });
+    const delivery = orders[0]!.deliveries[0]!.entry;
+    await expect(undoDelivery(context, job, { order, delivery, reason: ' ' })).rejects.toThrow(
+      'a reason is needed',
+    );
+    const after = await undoDelivery(context, job, { order, delivery, reason: 'another order' });
+    expect(after.orders[0]?.state).toBe('sent');
+    expect((await readShop(context)).stock.lines).toEqual([]);
+    await expect(undoDelivery(context, job, { order, delivery, reason: 'again' })).rejects.toThrow(
+      'one that stands is needed',
+    );
   });
 
   it('refuses what cannot be, and leaves both journals as they were', async () => {

@@ -19,6 +19,17 @@ export async function noteStock(context: TaskContext, moves: readonly StockMove[
   );
 }
 
+/** Takes back what was noted last of the stock by this entry. Throws: RangeError when the shop's journal has no such entry. */
+export async function withdrawStockMove(context: TaskContext, entry: Ulid, reason: string): Promise<Shop> {
+  const { entries } = await readShop(context);
+  const found = entries.find(({ id }) => id === entry);
+  if (found === undefined || !found.fact.kind.startsWith('stock-'))
+    throw new RangeError(
+      `Cannot take this back: something noted of the stock is needed, ${entry} was found. Look at the stock again.`,
+    );
+  return addToShop(context, [{ kind: 'withdrawn', v: 1, entry, reason }]);
+}
+
 /**
  * Sets aside for a job what the shelf has free of its supplies: what was set aside before counts. Nothing more than is free
  * is reserved here; two devices that did not know of each other may still have reserved the same, see `shortagesOf`.

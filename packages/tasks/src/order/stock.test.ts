@@ -5,7 +5,13 @@ import { listJobs } from '../list-jobs.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { wireJob } from '../testing/wire-job.ts';
 import { readShop } from './shop.ts';
-import { noteStock, releaseReservation, reserveForJob, takeReserved } from './stock-commands.ts';
+import {
+  noteStock,
+  releaseReservation,
+  reserveForJob,
+  takeReserved,
+  withdrawStockMove,
+} from './stock-commands.ts';
 import { coverFromStock, reorderList, shortagesOf } from './stock-cover.ts';
 import { suppliesOf } from './supplies.ts';
 
@@ -116,6 +122,15 @@ describe('the stock of the shop', () => {
     const { stock } = await takeReserved(context, a, thick);
     expect(stock.lines.find(({ id }) => id === line.id)).toMatchObject({ onHand: 37, reserved: 0, free: 37 });
     await expect(takeReserved(context, a, thick)).rejects.toThrow('Reserve it first');
+  });
+
+  it('takes back what was noted by a slip, and nothing that is not of the stock', async () => {
+    const { context, a } = await twoJobs();
+    await noteStock(context, [{ kind: 'stock-counted', item: thick, quantity: 100 }]);
+    const { entries } = await noteStock(context, [{ kind: 'stock-used', item: thick, quantity: 90 }]);
+    const { stock } = await withdrawStockMove(context, entries.at(-1)!.id, 'a slip');
+    expect(stock.lines[0]).toMatchObject({ onHand: 100, used: 0 });
+    await expect(withdrawStockMove(context, a, 'a slip')).rejects.toThrow('something noted of the stock');
   });
 
   it('releases a reservation once', async () => {

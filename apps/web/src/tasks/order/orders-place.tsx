@@ -1,5 +1,11 @@
 import { noteName } from '@becket/core';
-import { type Order, type Orders, type ReceivedQuantity, receivedQuantities } from '@becket/journal';
+import {
+  type Order,
+  type Orders,
+  type ReceivedQuantity,
+  receivedQuantities,
+  type Ulid,
+} from '@becket/journal';
 import {
   acceptDifference,
   moveOrder,
@@ -62,6 +68,7 @@ const signs: Readonly<Record<Order['state'], string>> = {
 
 function OrderCard({ order, all }: { order: Order; all: Orders }) {
   const [asked, setAsked] = useState<'sent' | 'confirmed' | 'cancelled' | 'received'>();
+  const [undone, setUndone] = useState<Ulid>();
   const { state, supplier, what, lines } = order;
   const isOpen = state !== 'delivered' && state !== 'cancelled';
   const total = lines.reduce((sum, { quantity, priceMinorUnits = 0 }) => sum + quantity * priceMinorUnits, 0);
@@ -119,6 +126,23 @@ function OrderCard({ order, all }: { order: Order; all: Orders }) {
           </button>
         )}
       </div>
+      {order.deliveries.some((delivery) => delivery.lines.length > 0) && (
+        <ul>
+          {order.deliveries
+            .filter((delivery) => delivery.lines.length > 0)
+            .map(({ entry, on, by, lines: came }) => (
+              <li key={entry}>
+                {came.length} {came.length === 1 ? 'line' : 'lines'} came {on}, noted by {by}{' '}
+                <button type="button" className="button quiet" onClick={() => setUndone(entry)}>
+                  That was a slip
+                </button>
+              </li>
+            ))}
+        </ul>
+      )}
+      {undone !== undefined && (
+        <UndoSheet order={order} delivery={undone} onClose={() => setUndone(undefined)} />
+      )}
       {what === 'bass strings' && order.deliveries.length > 0 && <Received order={order} all={all} />}
       {asked === 'received' && <ReceivedSheet order={order} onClose={() => setAsked(undefined)} />}
       {asked !== undefined && asked !== 'received' && (
@@ -173,6 +197,29 @@ function MoveSheet({
         <DayField label="Expected here on" value={expectedOn} onChange={setExpectedOn} />
       )}
       <TextField label="Note" value={note} onChange={setNote} maxLength={1000} />
+    </FormSheet>
+  );
+}
+
+function UndoSheet({ order, delivery, onClose }: { order: Order; delivery: Ulid; onClose: () => void }) {
+  const { desk } = useDesk();
+  const [reason, setReason] = useState('');
+  async function keep(): Promise<void> {
+    const done = await desk.run((context) =>
+      undoDelivery(context, order.journal, { order: order.id, delivery, reason }),
+    );
+    if (done !== undefined) onClose();
+  }
+  return (
+    <FormSheet
+      title="Take this delivery back"
+      keep="Take it back"
+      canKeep={reason.trim() !== ''}
+      onKeep={() => void keep()}
+      onClose={onClose}
+    >
+      <p>What went on the shelf with it is taken off again. Both stay in the journals, with the reason.</p>
+      <TextField label="Why" value={reason} onChange={setReason} />
     </FormSheet>
   );
 }

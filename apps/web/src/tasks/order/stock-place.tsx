@@ -1,4 +1,4 @@
-import { SHOP_JOURNAL, type StockLine } from '@becket/journal';
+import { SHOP_JOURNAL, type StockLine, type Ulid } from '@becket/journal';
 import {
   draftSupplyOrder,
   itemWords,
@@ -11,6 +11,7 @@ import {
   releaseReservation,
   reorderList,
   shortagesOf,
+  withdrawStockMove,
 } from '@becket/tasks';
 import { type FormEvent, useId, useState } from 'react';
 import { sentenceOf } from '../../desk/sentence-of.ts';
@@ -159,6 +160,7 @@ function CountForm() {
   const [form, setForm] = useState<StockForm>(newStockForm);
   const [problem, setProblem] = useState<string>();
   const [said, setSaid] = useState('');
+  const [last, setLast] = useState<Ulid>();
   const set = (part: Partial<StockForm>) => setForm({ ...form, ...part });
 
   async function keep(event: FormEvent): Promise<void> {
@@ -170,10 +172,17 @@ function CountForm() {
       const done = await desk.run((context) => noteStock(context, [move]));
       if (done === undefined) return;
       setSaid(`Noted: ${itemWords(move.item)}.`);
+      setLast(done.entries.at(-1)?.id);
       setForm({ ...form, quantity: '' });
     } catch (error) {
       setProblem(sentenceOf(error));
     }
+  }
+  async function undo(entry: Ulid): Promise<void> {
+    const done = await desk.run((context) => withdrawStockMove(context, entry, 'undone at once'));
+    if (done === undefined) return;
+    setLast(undefined);
+    setSaid('It is taken back.');
   }
   const quantityUnit = form.kind === 'wire' ? 'grams' : form.kind === 'tuning pin' ? 'pieces' : form.unit;
   return (
@@ -244,6 +253,11 @@ function CountForm() {
           <button type="submit" className="button">
             Note it
           </button>
+          {last !== undefined && (
+            <button type="button" className="button quiet" onClick={() => void undo(last)}>
+              Undo
+            </button>
+          )}
           <output aria-live="polite">{said}</output>
         </div>
       </form>
