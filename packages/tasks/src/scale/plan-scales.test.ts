@@ -61,6 +61,9 @@ describe('planScales()', () => {
     expect(first.reasonsAgainst.join()).toMatch(/age of the instrument is not known/);
     for (const answer of answers) {
       expect(answer.isProved).toBe(true);
+      const gauges = answer.notes.flatMap((note) => (note.winding === 'plain' ? [note.gauge_m] : []));
+      // Sizes never grow upwards, so each change is one more size.
+      expect(answer.plainSizeChanges).toBe(new Set(gauges.map((gauge) => gauge.toFixed(7))).size - 1);
       expect(answer.tensionUnevenness).toBeCloseTo(unevenness(answer), 4);
     }
   });

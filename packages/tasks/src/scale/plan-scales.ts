@@ -77,7 +77,8 @@ export interface PlannedScale {
   readonly name: string;
   readonly notes: readonly ProposedNote[];
   readonly changedNotes: number;
-  readonly sizeChanges: number;
+  /** Of plain wire, along the compass: the cores of kept wound strings differ as they were read. */
+  readonly plainSizeChanges: number;
   readonly tiedStrings: number;
   /** Root mean square of the bend of tension, and of B, from note to note, as shares. */
   readonly tensionUnevenness: number;
@@ -293,13 +294,20 @@ function planned({ answer, loadChange }: FrontAnswer, count: number): Omit<Plann
       asProposedNote(key, string, isAsFound && string.kind === 'wound' ? 'as found' : 'computed'),
     ),
     changedNotes: parts.changedNotes,
-    sizeChanges: parts.sizeChanges,
+    plainSizeChanges: plainSizeChanges(answer.notes.map(({ string }) => string)),
     tiedStrings: parts.tiedStrings,
     tensionUnevenness: perBend(parts.tensionBend),
     inharmonicityUnevenness: perBend(parts.inharmonicityBend),
     isProved: answer.proof.isOptimal,
     loadChange_n: loadChange,
   };
+}
+
+function plainSizeChanges(strings: readonly ScaleNote['string'][]): number {
+  const plain = strings.flatMap((string) =>
+    string.kind === 'plain' ? [Math.round(string.diameter * 1e7)] : [],
+  );
+  return plain.slice(1).filter((size, index) => size !== plain[index]).length;
 }
 
 function named(answers: readonly PlannedScale[]): PlannedScale[] {

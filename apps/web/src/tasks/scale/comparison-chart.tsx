@@ -13,7 +13,7 @@ interface Props extends ComparisonChartData {
 }
 
 const height = 300;
-const edge = { top: 40, right: 14, bottom: 32, left: 62 };
+const edge = { top: 48, right: 14, bottom: 32, left: 62 };
 /** A hollow ring, a filled diamond, an upright cross: told apart without colour too. */
 const marks = ['before', 'after', 'beside'] as const;
 const signs = ['○', '◆', '+'] as const;
@@ -89,14 +89,18 @@ export function ComparisonChart(props: Props) {
       >
         <svg width={width} height={height} aria-hidden="true">
           {sections.map(({ section, firstKey: first, lastKey: last }, index) => (
-            <rect
-              key={section}
-              className={index % 2 === 0 ? 'chart-band' : 'chart-band odd'}
-              x={x(first - 0.5)}
-              y={edge.top}
-              width={x(last + 0.5) - x(first - 0.5)}
-              height={height - edge.bottom - edge.top}
-            />
+            <g key={section}>
+              <rect
+                className={index % 2 === 0 ? 'chart-band' : 'chart-band odd'}
+                x={x(first - 0.5)}
+                y={edge.top}
+                width={x(last + 0.5) - x(first - 0.5)}
+                height={height - edge.bottom - edge.top}
+              />
+              <text className="chart-section" x={x(first - 0.5) + 4} y={edge.top - 6}>
+                {fitting(section, x(last + 0.5) - x(first - 0.5))}
+              </text>
+            </g>
           ))}
           {ticks.map((tick) => (
             <g key={tick}>
@@ -162,6 +166,12 @@ export function ComparisonChart(props: Props) {
       </figcaption>
     </figure>
   );
+}
+
+/** As much of a section's name as there is room for over it. */
+function fitting(words: string, room: number): string {
+  const letters = Math.floor((room - 8) / 8);
+  return words.length <= letters ? words : letters < 3 ? '' : `${words.slice(0, letters - 1)}…`;
 }
 
 const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';

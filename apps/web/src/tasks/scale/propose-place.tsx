@@ -83,7 +83,7 @@ export function ProposePlace() {
       <h2>Propose</h2>
       <Advice />
       <Rules state={state} rules={rules} />
-      <div className="button-row">
+      <div className="button-row plan-actions">
         <button
           type="button"
           className="button strong"

@@ -30,7 +30,7 @@ const answer = (name: string, gauge_m: number) => ({
   name,
   notes: [plain(49, gauge_m), plain(50, gauge_m)],
   changedNotes: 1,
-  sizeChanges: 2,
+  plainSizeChanges: 2,
   tiedStrings: 3,
   tensionUnevenness: 0.0123,
   inharmonicityUnevenness: 0.02,
@@ -140,7 +140,7 @@ describe('words', () => {
 
   it('say what an answer comes to', () => {
     expect(answerWords(answer('a', 0.001))).toBe(
-      '1 note changed, tension uneven by 1.2 %, B by 2.0 %, 2 size changes, 3 tied',
+      '1 note changed, tension uneven by 1.2 %, B by 2.0 %, 2 changes of plain size, 3 tied',
     );
     expect(pinnedWords(new Set([50, 49]))).toMatch(/^Pinned: A4, A#4\./);
   });

@@ -167,9 +167,9 @@ export function sensitivityLines(
 
 /** What one answer comes to, in one line. */
 export function answerWords(answer: PlannedScale): string {
-  const { changedNotes, tensionUnevenness, inharmonicityUnevenness, sizeChanges, tiedStrings } = answer;
+  const { changedNotes, tensionUnevenness, inharmonicityUnevenness, plainSizeChanges, tiedStrings } = answer;
   const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
-  return `${counted(changedNotes, 'note', 'notes')} changed, tension uneven by ${percent(tensionUnevenness)}, B by ${percent(inharmonicityUnevenness)}, ${counted(sizeChanges, 'size change', 'size changes')}, ${tiedStrings} tied`;
+  return `${counted(changedNotes, 'note', 'notes')} changed, tension uneven by ${percent(tensionUnevenness)}, B by ${percent(inharmonicityUnevenness)}, ${counted(plainSizeChanges, 'change of plain size', 'changes of plain size')}, ${tiedStrings} tied`;
 }
 
 /** A load typed in kilonewtons; 'none' where nothing is typed, undefined while it is not a load. */
