@@ -90,8 +90,8 @@ describe('the clash that leaves no scale', () => {
     const upsideDown = {
       ...grand,
       notes: [
-        { ...plain, mayBeWound: false },
-        { ...wound, mayBePlain: false },
+        { ...plain, asFound: { ...plain.asFound, key: 30 }, mayBeWound: false },
+        { ...wound, asFound: { ...wound.asFound, key: 31 }, mayBePlain: false },
       ],
       rules: { ...grand.rules, minimumRunPlain: 1, minimumRunCore: 1 },
     };
@@ -127,10 +127,35 @@ describe('the clash that leaves no scale', () => {
     expect(clashes).toBeGreaterThan(20);
   });
 
-  it('leaves no throw for bad luck, only for input that makes no sense', () => {
-    expect(() => bestWholeScale({ ...treble, notes: [] })).toThrow(/number of notes/);
-    expect(() => bestWholeScale({ ...treble, weights: { ...treble.weights, sizeChange: -1 } })).toThrow(
-      /weight 'sizeChange'/,
-    );
+  it('is no throw; only input that makes no sense throws, and says what', () => {
+    const loads = (of: 'section' | 'bridge', name: string) => [{ of, name, highest: newtons(1e5) }];
+    const nonsense: [WholeScaleProblem, RegExp][] = [
+      [{ ...treble, notes: [] }, /number of notes/],
+      [
+        { ...treble, notes: [...treble.notes].reverse() },
+        /from bass to treble, each key once: found key 59 after 60/,
+      ],
+      [{ ...treble, weights: { ...treble.weights, sizeChange: -1 } }, /weight 'sizeChange'/],
+      [{ ...treble, weights: { ...treble.weights, whereUnisonsDiffer: 2 } }, /from 0 to 1/],
+      [
+        withRules({ minimumRunPlain: 2.5 }),
+        /minimum run of plain sizes must be a whole number from 1: current value is 2.5/,
+      ],
+      [withRules({ minimumRunCore: 0 }), /minimum run of cores/],
+      [withRules({ twoLayerStep: Number.NaN }), /step of two-layer strings/],
+      [
+        withRules({ loads: loads('section', 'attic') }),
+        /name a section of the scale \('low treble'\): found 'attic'/,
+      ],
+      [withNote(55, { highestTension: newtons(Number.NaN) }), /'highestTension' of note 55/],
+      [
+        { ...treble, catalogue: { ...treble.catalogue, plain: [millimetres(0)] } },
+        /diameter of the list 'plain'/,
+      ],
+    ];
+    for (const [problem, message] of nonsense) {
+      expect(() => bestWholeScale(problem)).toThrow(RangeError);
+      expect(() => bestWholeScale(problem)).toThrow(message);
+    }
   });
 });

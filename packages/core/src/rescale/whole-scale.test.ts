@@ -32,7 +32,9 @@ function randomLoads(problem: WholeScaleProblem, seed: number): LoadLimit[] {
   const candidates = candidatesOf(problem);
   const limits: LoadLimit[] = [{ of: 'all', highest: newtons(1) }];
   if (random() < 0.4) limits.push({ of: 'section', name: 'tenor', highest: newtons(1) });
-  if (random() < 0.4) limits.push({ of: 'bridge', name: 'long bridge', highest: newtons(1) });
+  const hasLongBridge = problem.notes.some(({ asFound }) => asFound.bridge === 'long bridge');
+  if (random() < 0.4 && hasLongBridge)
+    limits.push({ of: 'bridge', name: 'long bridge', highest: newtons(1) });
   return limits.map((limit) => {
     let [low, high] = [0, 0];
     problem.notes.forEach(({ asFound }, note) => {

@@ -1,6 +1,7 @@
 import type { PlainString, WoundString } from '../strings/index.ts';
 import { breakLoad } from '../strings/index.ts';
-import { type Newtons, newtons, requireNotNegative, requirePositive, requireWithin } from '../units/index.ts';
+import { type Newtons, newtons } from '../units/index.ts';
+import { requireProblem, requireWeights } from './require-problem.ts';
 import { emptyNoteClash, isUnder, loadClash, ruleClash, type ScaleClash } from './scale-clash.ts';
 import {
   exactInharmonicity,
@@ -90,7 +91,7 @@ export interface PreparedScale {
  * Method: `stringCandidates`, then the exact search of `cheapestSchedule`, within loads by `scheduleWithinLoads`.
  * What is proved: no other choice among the candidates has a smaller sum. Not proved: that a two-layer string between two
  * steps of tension, or a wire outside the catalogue, would not be better. See docs/explanation/rescaling.md.
- * Throws: RangeError when there is no note, a weight is negative or a dimension is not positive.
+ * Throws: RangeError for what makes no sense: no note, notes out of order, a negative weight, a load of no section.
  * Source: R. Bellman, Dynamic Programming, 1957 (the method; from memory). The sum is our own.
  * @example  bestWholeScale({ notes: rescaleNotes([{ key: 49, section: 'treble', bridge: 'long', strings: 3, frequency: hertz(440), string: { kind: 'plain', speakingLength: millimetres(400), diameter: millimetres(1) } }], { limits: COMMON_SHOP_POLICY.limits, tensionDown: 0.1, tensionUp: 0, breakMayMove: 0 }), catalogue: { plain: [0.9, 0.95, 1.05].map(millimetres), cores: [], windings: [] }, strengthTable: A228_MINIMUM, weights: COMMON_RESCALE_WEIGHTS, rules: { ...COMMON_RESCALE_RULES, minimumRunPlain: 1, offersAsFound: false } }).notes[0].tension  // ≈ 689.4 N
  */
@@ -100,11 +101,7 @@ export function bestWholeScale(problem: WholeScaleProblem): WholeScaleAnswer | N
 
 /** Works out what every note may choose from: the costly part, the same for all weights. */
 export function prepareScale(problem: WholeScaleProblem): PreparedScale {
-  const task = 'the best scale';
-  requirePositive(problem.notes.length, 'the number of notes', task);
-  requireWeights(problem.weights);
-  requirePositive(problem.rules.minimumRunPlain, 'the minimum run of plain sizes', task);
-  requirePositive(problem.rules.minimumRunCore, 'the minimum run of cores', task);
+  requireProblem(problem);
   return {
     problem,
     gathered: problem.notes.map((note) => stringCandidates(problem, note)),
@@ -197,7 +194,7 @@ function searchLoad(
   limit: LoadLimit,
 ): SearchLoad {
   return {
-    highest: requirePositive(limit.highest, 'the highest load', 'the best scale'),
+    highest: limit.highest,
     adds: problem.notes.map(({ asFound }, note) =>
       isUnder(limit, asFound)
         ? Float64Array.from(candidates[note]!, ({ tension }) => asFound.strings * tension)
@@ -224,13 +221,6 @@ function answeredLoads(problem: WholeScaleProblem, notes: readonly ChosenString[
     const limit = problem.rules.loads.find(({ of, name }) => of === group.of && name === group.name);
     return { of: group.of, name: group.name, load: newtons(load), highest: limit?.highest };
   });
-}
-
-function requireWeights(weights: RescaleWeights): void {
-  const task = 'the best scale';
-  for (const [name, weight] of Object.entries(weights))
-    requireNotNegative(weight, `the weight '${name}'`, task);
-  requireWithin(weights.whereUnisonsDiffer, 0, 1, "the factor 'whereUnisonsDiffer'", task);
 }
 
 const largest = (values: readonly number[]): number =>
