@@ -3,6 +3,8 @@ import type { ScaleAnalysis, ScaleNote } from '@becket/core';
 export interface ScaleQuestion {
   readonly number: number;
   readonly notes: readonly ScaleNote[];
+  /** By its name, as functions do not travel; the usual table when not given. */
+  readonly strengthTable?: string | undefined;
 }
 export type ScaleAnswer = { readonly number: number } & (
   | { readonly analysis: ScaleAnalysis; readonly problem: undefined }
@@ -19,6 +21,7 @@ let asked = 0;
 export function analyseAway(
   notes: readonly ScaleNote[],
   onAnswer: (answer: ScaleAnswer) => void,
+  strengthTable?: string,
 ): () => void {
   worker ??= new Worker(new URL('./scale-worker.ts', import.meta.url), { type: 'module', name: 'scale' });
   asked += 1;
@@ -30,7 +33,7 @@ export function analyseAway(
     onAnswer(data);
   };
   own.addEventListener('message', listen);
-  const question: ScaleQuestion = { number, notes };
+  const question: ScaleQuestion = { number, notes, strengthTable };
   own.postMessage(question);
   return () => own.removeEventListener('message', listen);
 }

@@ -1,4 +1,10 @@
-import { analyseScale, hertz, type ScaleAnalysis } from '@becket/core';
+import {
+  analyseScale,
+  hertz,
+  PUBLISHED_STRENGTH_TABLES,
+  type ScaleAnalysis,
+  type WireStrengthTable,
+} from '@becket/core';
 import {
   type ChosenScale,
   chosenScaleOf,
@@ -27,7 +33,8 @@ export function comparedScales(job: Job): ComparedScales | undefined {
   if (which === undefined) return undefined;
   const [found, other] = [scaleNotesOf(job, 'as found'), scaleNotesOf(job, which)];
   if (found.notes.length === 0) return undefined;
-  const [before, after] = [analyseScale(found.notes), analyseScale(other.notes)];
+  const options = { strengthTable: tableOf(job, which) };
+  const [before, after] = [analyseScale(found.notes, options), analyseScale(other.notes, options)];
   return {
     name: other.name,
     chosen,
@@ -36,4 +43,10 @@ export function comparedScales(job: Job): ComparedScales | undefined {
     comparison: scaleComparison(before, after, hertz(job.piano?.referencePitch_hz ?? 440)),
     unevenness: { before: tensionUnevenness(before), after: tensionUnevenness(after) },
   };
+}
+
+/** The table that the proposal was planned with, so that both scales are judged by it; the usual one where it names none. */
+function tableOf(job: Job, which: string): WireStrengthTable | undefined {
+  const name = job.proposals.find(({ entry }) => entry === which)?.strengthTable;
+  return PUBLISHED_STRENGTH_TABLES.find((table) => table.name === name);
 }

@@ -94,6 +94,17 @@ describe('scaleComparisonPaper()', () => {
     expect(JSON.stringify(tree)).toContain('because “the middle was too loud”');
   });
 
+  it('judges both scales by the table that the proposal was planned with, and names it', () => {
+    const job = withProposal();
+    const named = {
+      ...job,
+      proposals: job.proposals.map((one) => ({ ...one, strengthTable: 'EN 10270-1 SM minimum' })),
+    };
+    const paper = JSON.stringify(scaleComparisonPaper(named, testOptions));
+    expect(paper).toContain('Break load by the table EN 10270-1 SM minimum');
+    expect(paper).not.toContain('A228');
+  });
+
   it('warns where the chosen scale is no longer what was chosen', () => {
     const job = withProposal({ isChosen: true });
     const moved = { ...job, chosenScale: { ...job.chosenScale!, digest: 'c'.repeat(64) } };

@@ -20,6 +20,7 @@ import {
   signed,
   standingPair,
   summarySentences,
+  tableOfPair,
 } from './compare-state.ts';
 import { ComparisonChart } from './comparison-chart.tsx';
 import { keysText, wireText } from './scale-words.ts';
@@ -32,9 +33,10 @@ export function ComparePlace() {
   const [selected, select] = useSelectedKey();
   const pair = pairOf(desk.id);
   const { before: first, after: second, beside: third } = standingPair(job, useObservable(pair));
-  const before = useAnalysed(job, first);
-  const after = useAnalysed(job, second);
-  const beside = useAnalysed(job, third ?? second);
+  const table = tableOfPair(job, { before: first, after: second });
+  const before = useAnalysed(job, first, table);
+  const after = useAnalysed(job, second, table);
+  const beside = useAnalysed(job, third ?? second, table);
   const comparison = useMemo(() => comparedScales(job, before, after), [job, before, after]);
   const charts = useMemo(
     () => comparisonCharts(before, after, unit, third === undefined ? undefined : beside),

@@ -11,6 +11,7 @@ import {
   signed,
   standingPair,
   summarySentences,
+  tableOfPair,
 } from './compare-state.ts';
 import { breakChoices, middleKey, passagesToHear, startingChoice } from './hear-state.ts';
 import { drawnSection } from './loop-drawing.ts';
@@ -42,6 +43,17 @@ describe('two scales side by side', () => {
       after: 'as found',
       beside: undefined,
     });
+  });
+
+  it('are judged by the table that the later one was planned with, if it is one we have', () => {
+    const withTable = (strengthTable: string): Job => ({
+      ...job,
+      proposals: job.proposals.map((proposal) => ({ ...proposal, strengthTable })),
+    });
+    const pair = { before: 'as found', after: entry };
+    expect(tableOfPair(job, pair)).toBeUndefined();
+    expect(tableOfPair(withTable('EN 10270-1 SM minimum'), pair)).toBe('EN 10270-1 SM minimum');
+    expect(tableOfPair(withTable('a table of somebody else'), pair)).toBeUndefined();
   });
 
   it('tell in sentences and lines what changes, and draw both in the unit that is asked', () => {

@@ -1,4 +1,11 @@
-import { inPoundsForce, type NoteAnalysis, newtons, noteName, scaleFindings } from '@becket/core';
+import {
+  inPoundsForce,
+  type NoteAnalysis,
+  newtons,
+  noteName,
+  PUBLISHED_STRENGTH_TABLES,
+  scaleFindings,
+} from '@becket/core';
 import type { Job, ScaleComparison, WhichScale } from '@becket/journal';
 import { type AnalysedScale, isAnythingStrung } from '@becket/tasks';
 import { forceText, loadText } from '../../parts/force-text.ts';
@@ -48,6 +55,14 @@ export function standingPair(
     after: pair.after !== undefined && choices.includes(pair.after) ? pair.after : usual,
     beside: pair.beside !== undefined && choices.includes(pair.beside) ? pair.beside : undefined,
   };
+}
+
+/** The table that break shares are told by: the one that the later of two proposals was planned with, else the usual one. */
+export function tableOfPair(job: Job, { before, after }: { before: WhichScale; after: WhichScale }) {
+  const tableOf = (which: WhichScale) => job.proposals.find(({ entry }) => entry === which)?.strengthTable;
+  const name = tableOf(after) ?? tableOf(before);
+  // A shop's own table may have been on another device.
+  return PUBLISHED_STRENGTH_TABLES.some((table) => table.name === name) ? name : undefined;
 }
 
 /** One string's figure in a chart of several scales, in the unit of the axis. */

@@ -36,14 +36,16 @@ export function HearPlace() {
   const [choice, setChoice] = useState<HearChoice>(startingChoice);
   const choices = scaleChoices(job);
   const breaks = breakChoices(scales[0]);
+  const isAcross = choice.passage === 'thirds across the break';
+  // Another note looked at on the map changes nothing of a passage that is laid over the break.
+  const asked = isAcross ? undefined : selected;
   const { passages, leftOut } = useMemo(
-    () => passagesToHear(job, [scales[0], scales[1]], choice, selected),
-    [job, scales[0], scales[1], choice, selected],
+    () => passagesToHear(job, [scales[0], scales[1]], choice, asked),
+    [job, scales[0], scales[1], choice, asked],
   );
   const { hear, stop, playing, says } = useHearing(passages);
   const isSame = before === after;
   const key = selected ?? middleKey(job);
-  const isAcross = choice.passage === 'thirds across the break';
 
   if (job.piano === undefined || scales[0].notes.length === 0) {
     return (
