@@ -75,6 +75,14 @@ test('supplies are covered from the stock, bought from a price list, and come in
     await order.getByRole('button', { name: 'Goods received' }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'It is here' }).click();
     await expect(order).toContainText('● delivered');
+    // Noted by a slip: taken back, and noted again.
+    await order.getByRole('button', { name: 'That was a slip' }).click();
+    await page.getByRole('dialog').getByLabel('Why').fill('it was another parcel');
+    await page.getByRole('dialog').getByRole('button', { name: 'Take it back' }).click();
+    await expect(order).toContainText('◔ sent');
+    await order.getByRole('button', { name: 'Goods received' }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'It is here' }).click();
+    await expect(order).toContainText('● delivered');
   });
 
   await test.step('the shop is on the server, on another device, and among no jobs', async () => {

@@ -13,6 +13,7 @@ import {
   receivedQuantityNames,
   receivedStrings,
   receiveGoods,
+  undoDelivery,
 } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
@@ -171,6 +172,7 @@ function MoveSheet({
   const [on, setOn] = useState(() => todayOn(new Date()));
   const [expectedOn, setExpectedOn] = useState('');
   const [note, setNote] = useState('');
+  const [problem, setProblem] = useState<string>();
   async function keep(): Promise<void> {
     const done = await desk.run((context) =>
       moveOrder(context, order.journal, {
@@ -181,14 +183,15 @@ function MoveSheet({
         ...(note.trim() === '' ? {} : { note: note.trim() }),
       }),
     );
-    if (done !== undefined) onClose();
+    if (done === undefined) setProblem(desk.problem.get());
+    else onClose();
   }
   return (
     <FormSheet
       title={moveTitles[to]}
       keep="Keep it"
       canKeep={on !== ''}
-      problem={desk.problem.get()}
+      problem={problem}
       onKeep={() => void keep()}
       onClose={onClose}
     >
@@ -204,17 +207,20 @@ function MoveSheet({
 function UndoSheet({ order, delivery, onClose }: { order: Order; delivery: Ulid; onClose: () => void }) {
   const { desk } = useDesk();
   const [reason, setReason] = useState('');
+  const [problem, setProblem] = useState<string>();
   async function keep(): Promise<void> {
     const done = await desk.run((context) =>
       undoDelivery(context, order.journal, { order: order.id, delivery, reason }),
     );
-    if (done !== undefined) onClose();
+    if (done === undefined) setProblem(desk.problem.get());
+    else onClose();
   }
   return (
     <FormSheet
       title="Take this delivery back"
       keep="Take it back"
       canKeep={reason.trim() !== ''}
+      problem={problem}
       onKeep={() => void keep()}
       onClose={onClose}
     >
@@ -419,17 +425,20 @@ function AcceptSheet({
   const { desk } = useDesk();
   const [name, setName] = useState(by);
   const [reason, setReason] = useState('');
+  const [problem, setProblem] = useState<string>();
   async function keep(): Promise<void> {
     const done = await desk.run((context, job) =>
       acceptDifference(context, job, { order: order.id, id: difference.id, name, reason }),
     );
-    if (done !== undefined) onClose();
+    if (done === undefined) setProblem(desk.problem.get());
+    else onClose();
   }
   return (
     <FormSheet
       title="Take this string as it came"
       keep="Take it by name"
       canKeep={name.trim() !== '' && reason.trim() !== ''}
+      problem={problem}
       onKeep={() => void keep()}
       onClose={onClose}
     >
