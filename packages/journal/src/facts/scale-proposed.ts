@@ -48,6 +48,8 @@ export const scaleProposedSchema = z.object({
   limits: z.record(z.string().min(1).max(60), z.number()).optional(),
   /** Where break loads came from. */
   strengthTable: z.string().min(1).max(200).optional(),
+  /** What spoke against it when it was computed, each a sentence; left out where nobody looked. */
+  saidAgainst: z.array(z.string().min(1).max(600)).max(20).optional(),
   /** Digest of the scale as found that it was made from: says later whether the readings have changed. */
   madeFrom: digest,
 });

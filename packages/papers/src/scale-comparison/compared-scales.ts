@@ -19,6 +19,8 @@ import {
 export interface ComparedScales {
   readonly name: string;
   readonly chosen: ChosenScale | undefined;
+  /** What spoke against it when it was computed; undefined where nobody looked. */
+  readonly saidAgainst: readonly string[] | undefined;
   readonly before: ScaleAnalysis;
   readonly after: ScaleAnalysis;
   readonly comparison: ScaleComparison;
@@ -38,6 +40,7 @@ export function comparedScales(job: Job): ComparedScales | undefined {
   return {
     name: other.name,
     chosen,
+    saidAgainst: job.proposals.find(({ entry }) => entry === which)?.saidAgainst,
     before,
     after,
     comparison: scaleComparison(before, after, hertz(job.piano?.referencePitch_hz ?? 440)),

@@ -105,6 +105,18 @@ describe('scaleComparisonPaper()', () => {
     expect(paper).not.toContain('A228');
   });
 
+  it('prints what spoke against it when it was computed, and no empty box where nothing did', () => {
+    const against = (saidAgainst: string[]) =>
+      JSON.stringify(
+        scaleComparisonPaper(
+          { ...withProposal(), proposals: withProposal().proposals.map((one) => ({ ...one, saidAgainst })) },
+          testOptions,
+        ),
+      );
+    expect(against(['Its load would rise by 2.0 %.'])).toMatch(/What spoke against.*rise by 2\.0 %/);
+    expect(against([])).not.toContain('What spoke against');
+  });
+
   it('warns where the chosen scale is no longer what was chosen', () => {
     const job = withProposal({ isChosen: true });
     const moved = { ...job, chosenScale: { ...job.chosenScale!, digest: 'c'.repeat(64) } };

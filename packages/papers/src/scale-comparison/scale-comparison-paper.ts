@@ -70,6 +70,7 @@ function firstPage(job: Job, compared: ComparedScales, { address }: PaperOptions
       : [{ is: 'box', tone: 'caution', title: 'Choose again', texts: [chosen.changedSince] } as const]),
     { is: 'heading', level: 2, text: 'In plain words' },
     { is: 'list', marks: 'dots', items: plainWords(compared) },
+    ...againstBox(compared),
     {
       is: 'box',
       tone: 'note',
@@ -82,6 +83,18 @@ function firstPage(job: Job, compared: ComparedScales, { address }: PaperOptions
     ...(address === undefined
       ? []
       : [{ is: 'address code', address, text: 'The job behind this paper, with every reading:' } as const]),
+  ];
+}
+
+function againstBox({ name, saidAgainst }: ComparedScales): Block[] {
+  if (saidAgainst === undefined || saidAgainst.length === 0) return [];
+  return [
+    {
+      is: 'box',
+      tone: 'caution',
+      title: `What spoke against “${name}” when it was computed`,
+      texts: saidAgainst,
+    },
   ];
 }
 

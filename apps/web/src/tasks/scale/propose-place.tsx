@@ -383,6 +383,7 @@ function DraftInHand({ state, draft, rules }: DraftProps) {
         notes: draft.notes,
         ...keptRules(rules),
         strengthTable: rules.strengthTable,
+        ...(draft.saidAgainst === undefined ? {} : { saidAgainst: [...draft.saidAgainst] }),
       }),
     );
     if (kept === undefined) return;

@@ -36,7 +36,7 @@ const answer = (name: string, gauge_m: number) => ({
   inharmonicityUnevenness: 0.02,
   isProved: true,
   loadChange_n: 0,
-  reasonsAgainst: [],
+  reasonsAgainst: ['its age is not known'],
 });
 
 const on = { year: 1926, wires: 'metric' } as const;
@@ -105,6 +105,9 @@ describe('a draft', () => {
     const next = nudged(draft, 49, 'plain', 1, 'metric');
     expect(next.notes[0]).toMatchObject({ key: 49, from: 'by hand' });
     expect(next.notes[1]).toBe(draft.notes[1]);
+    // What was said of the answer is not said of what a hand made of it.
+    expect(draft.saidAgainst).toEqual(['its age is not known']);
+    expect(next.saidAgainst).toBeUndefined();
     expect(nudged(draft, 49, 'core', 1, 'metric')).toBe(draft);
     expect(nudged(draft, 12, 'plain', 1, 'metric')).toBe(draft);
   });

@@ -25,6 +25,8 @@ export interface Draft {
   /** What it started from. */
   readonly from: string;
   readonly notes: readonly ProposedNote[];
+  /** What speaks against it; undefined where it was not weighed, or was changed by hand since. */
+  readonly saidAgainst?: readonly string[];
 }
 
 export type Planning =
@@ -87,7 +89,11 @@ export function proposeStateOf(job: string): ProposeState {
   return known;
 }
 
-export const draftOf = ({ name, notes }: PlannedScale): Draft => ({ from: name, notes });
+export const draftOf = ({ name, notes, reasonsAgainst }: PlannedScale): Draft => ({
+  from: name,
+  notes,
+  saidAgainst: reasonsAgainst,
+});
 
 /** A copy of a scale of this job to go on from, with one plain note on another size where it is given. */
 export function draftFromScale(
@@ -127,7 +133,7 @@ export function nudged(
   const note = draft.notes.find((one) => one.key === key);
   const next = note === undefined ? undefined : nudgedNote(note, { wire, by, wires });
   if (next === undefined) return draft;
-  return { ...draft, notes: draft.notes.map((one) => (one.key === key ? next : one)) };
+  return { from: draft.from, notes: draft.notes.map((one) => (one.key === key ? next : one)) };
 }
 
 /** The draft as a scale with its figures; break shares by the table that it is planned with. */
