@@ -1,6 +1,8 @@
 import { newUlid, SHOP_JOURNAL, type StockItem } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
 import { readJob } from '../context.ts';
+import { bringInJob } from '../job-file/bring-in-job.ts';
+import { saveJob } from '../job-file/save-job.ts';
 import { listJobs } from '../list-jobs.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { wireJob } from '../testing/wire-job.ts';
@@ -31,6 +33,16 @@ describe('the stock of the shop', () => {
     const jobs = await listJobs(context);
     expect(jobs.map(({ title }) => title).sort()).toEqual(['Grand upstairs', 'Upright below']);
     expect((await context.store.entries(SHOP_JOURNAL)).entries).toHaveLength(1);
+  });
+
+  it('is carried as a file like a job, to a store that has none', async () => {
+    const { context } = await twoJobs();
+    await noteStock(context, [{ kind: 'stock-counted', item: thick, quantity: 500 }]);
+    const { bytes, fileName } = await saveJob(context, SHOP_JOURNAL);
+    const other = memoryContext();
+    await bringInJob(other, { bytes, fileName });
+    expect((await readShop(other)).stock).toEqual((await readShop(context)).stock);
+    expect(await listJobs(other)).toEqual([]);
   });
 
   it('covers a job from the shelf, and says what is left to buy', async () => {
