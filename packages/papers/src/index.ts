@@ -25,8 +25,8 @@ export type {
 } from './page-tree.ts';
 export type { NeedRow, PurchaseFigures, PurchaseRow } from './purchase-list/purchase-figures.ts';
 export { purchaseListPaper } from './purchase-list/purchase-list-paper.ts';
-export { scaleComparisonPaper } from './scale-comparison/scale-comparison-paper.ts';
 // From a tree to CSV; PDF is behind '@becket/papers/pdf'
 export { renderCsv } from './render/csv.ts';
+export { scaleComparisonPaper } from './scale-comparison/scale-comparison-paper.ts';
 export type { StringingFigures } from './stringing-sheets/stringing-figures.ts';
 export { stringingSheetsPaper } from './stringing-sheets/stringing-sheets-paper.ts';
