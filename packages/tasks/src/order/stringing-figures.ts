@@ -34,7 +34,7 @@ export function stringingFigures(job: Job, policy: OrderPolicy = STARTING_ORDER_
 }
 
 /** Diameter of the new pin of a string, where the pins are chosen. */
-function newPinDiameters(job: Job): (string: OrderString) => Metres | undefined {
+export function newPinDiameters(job: Job): (string: OrderString) => Metres | undefined {
   const { counts, remedies } = pinChoice(job);
   const known = counts.bySize.filter(({ diameter }) => diameter !== undefined);
   const usual = known.length === 1 ? known[0]!.diameter : undefined;

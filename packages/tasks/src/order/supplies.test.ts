@@ -9,6 +9,7 @@ import { recordReadings } from '../record-reading.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { wireJob } from '../testing/wire-job.ts';
 import { STARTING_ORDER_POLICY } from './order-policy.ts';
+import { stringingFigures } from './stringing-figures.ts';
 import { suppliesOf } from './supplies.ts';
 
 const policy = STARTING_ORDER_POLICY;
@@ -36,6 +37,16 @@ describe('suppliesOf()', () => {
     expect(thick?.extra.map(({ quantity }) => quantity)).toEqual([5, 15]);
     expect(thin?.id).toBe('wire 0.991 mm');
     expect(thick?.what).toContain('US 18');
+  });
+
+  it('buys as much wire as the cut list cuts', async () => {
+    const { context, id } = await smallPiano();
+    const job = await readJob(context, id);
+    const onList = stringingFigures(job).wires.reduce((sum, { cut }) => sum + (cut?.total ?? 0), 0);
+    const bought = suppliesOf(job)
+      .lines.filter(({ group }) => group === 'plain wire')
+      .reduce((sum, { wire }) => sum + wire!.total - wire!.beyond - Math.max(...wire!.cuts), 0);
+    expect(bought).toBeCloseTo(onList, 9);
   });
 
   it('warns when the scale is no longer what was chosen', async () => {

@@ -4,6 +4,7 @@ import { type OrderPolicy, STARTING_ORDER_POLICY } from './order-policy.ts';
 import { type OrderedFrom, type OrderString, orderStrings } from './order-strings.ts';
 import { pinSupplies } from './pin-supplies.ts';
 import { softSupplies } from './soft-supplies.ts';
+import { newPinDiameters } from './stringing-figures.ts';
 import { lineOf, type SupplyLine } from './supply-line.ts';
 import { type WireCut, wireCuts } from './wire-cuts.ts';
 
@@ -27,7 +28,7 @@ export interface Supplies {
  */
 export function suppliesOf(job: Job, policy: OrderPolicy = STARTING_ORDER_POLICY): Supplies {
   const { scale, isChosen, problem, strings, undescribed } = orderStrings(job, policy.cut);
-  const { wires, uncounted } = wireCuts(strings, policy.cut);
+  const { wires, uncounted } = wireCuts(strings, policy.cut, newPinDiameters(job));
   const wound = strings.filter(({ winding }) => winding === 'wound');
   return {
     scale,
