@@ -8,6 +8,12 @@ const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 /** Every place of a job: its task in the address, then its part. */
 const places = [
   'appraise',
+  'appraise/survey',
+  'appraise/air',
+  'appraise/torque',
+  'appraise/pins',
+  'appraise/decision',
+  'appraise/estimate',
   'record',
   'record/strings',
   'record/instruments',
@@ -20,6 +26,10 @@ const places = [
   'record/table',
   'record/strip',
   'scale',
+  'scale/propose',
+  'scale/compare',
+  'scale/hear',
+  'scale/loops',
   'order',
   'order/bass',
   'order/orders',
@@ -65,14 +75,29 @@ async function smallTargets(page: Page): Promise<SmallTarget[]> {
   }, mayBeSmaller);
 }
 
+/**
+ * True when a target that stood half under a bar at the edge of the screen is large enough once it is scrolled into the
+ * middle: where a page happens to be scrolled to is no fault of it.
+ */
+async function isOnlyHalfScrolled(page: Page, target: string): Promise<boolean> {
+  await page.locator(target).evaluate((element) => element.scrollIntoView({ block: 'center' }));
+  const { violations } = await new AxeBuilder({ page }).include(target).withRules(['target-size']).analyze();
+  return violations.length === 0;
+}
+
 /** What is wrong where, in words that can be looked for. */
 async function faultsOf(page: Page): Promise<string[]> {
   const { violations } = await new AxeBuilder({ page }).withTags(levels).analyze();
-  const axe = violations.flatMap(({ id, help, nodes }) =>
-    nodes
-      .slice(0, 5)
-      .map(({ target, any }) => `${id}: ${help}: ${target.join(' ')} ${any[0]?.message ?? ''}`),
-  );
+  const axe: string[] = [];
+  for (const { id, help, nodes } of violations) {
+    for (const { target, any } of nodes.slice(0, 8)) {
+      const where = target.join(' ');
+      const message = any[0]?.message ?? '';
+      const isObscured = id === 'target-size' && message.includes('obscured');
+      if (isObscured && (await isOnlyHalfScrolled(page, where))) continue;
+      axe.push(`${id}: ${help}: ${where} ${message}`);
+    }
+  }
   const small = (await smallTargets(page)).map(
     ({ what, width, height }) => `target of ${width} × ${height} px: ${what}`,
   );
