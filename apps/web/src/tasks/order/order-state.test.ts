@@ -3,7 +3,7 @@ import { readOrders } from '@becket/tasks';
 import { describe, expect, it } from 'vitest';
 import { testContext, testJob } from '../../testing/test-job.ts';
 import { checkGroups } from './check-groups.ts';
-import { priceText, todayOn } from './order-words.ts';
+import { draftTo, priceText, todayOn } from './order-words.ts';
 import { deliveryOf, measureOf, stringAfter } from './received-form.ts';
 import { newStockForm, stockMoveOf } from './stock-form.ts';
 
@@ -100,6 +100,16 @@ describe('a stock movement as it is typed', () => {
     expect(() =>
       stockMoveOf({ ...newStockForm, action: 'used', diameter: '1', quantity: '0' }, 'mm'),
     ).toThrow(/1 or more/);
+  });
+});
+
+describe('draftTo()', () => {
+  it('finds the draft that still stands to a supplier', () => {
+    const one = (supplier: string, state: Order['state']) =>
+      ({ ...order, supplier, state, what: 'supplies' }) as Order;
+    const orders = [one('A', 'drafted'), one('B', 'sent')];
+    expect(draftTo('A', orders)).toBe(orders[0]);
+    expect(draftTo('B', orders)).toBeUndefined();
   });
 });
 

@@ -1,4 +1,5 @@
 import { minorUnits, moneyText } from '@becket/core';
+import type { Order } from '@becket/journal';
 
 /** '14.50 EUR', as this language writes numbers; that of the device when not given. */
 export const priceText = (amount: number, currency: string, locale = navigator.language): string =>
@@ -10,3 +11,9 @@ export function todayOn(now: Date): string {
   const day = String(now.getDate()).padStart(2, '0');
   return `${now.getFullYear()}-${month}-${day}`;
 }
+
+/** The order of supplies to this supplier that was drafted and not sent yet: what stands in it is written twice by another. */
+export const draftTo = (supplier: string, orders: readonly Order[]): Order | undefined =>
+  orders.findLast(
+    (order) => order.what === 'supplies' && order.supplier === supplier && order.state === 'drafted',
+  );

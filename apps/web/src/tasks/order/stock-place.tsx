@@ -21,6 +21,7 @@ import { saveFile } from '../../parts/save-file.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { readTypedNumber } from '../../parts/typed-number.ts';
+import { draftTo } from './order-words.ts';
 import { newStockForm, type StockForm, stockActions, stockKinds, stockMoveOf } from './stock-form.ts';
 import { useShop } from './use-shop.ts';
 import { useOrders } from './use-supplies.ts';
@@ -61,6 +62,7 @@ export function StockPlace() {
                 key={purchase.supplier}
                 type="button"
                 className="button"
+                disabled={draftTo(purchase.supplier, shop.orders.orders) !== undefined}
                 onClick={() =>
                   void desk.run((context) => draftSupplyOrder(context, SHOP_JOURNAL, { purchase }))
                 }

@@ -19,7 +19,7 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Papers } from '../../piano/papers.tsx';
 import { DayField } from './day-field.tsx';
-import { priceText } from './order-words.ts';
+import { draftTo, priceText } from './order-words.ts';
 import { useShop } from './use-shop.ts';
 import { useOrders, useSupplies } from './use-supplies.ts';
 
@@ -236,7 +236,15 @@ function Purchase({ supplies, orders }: { supplies: Supplies; orders: readonly O
         />
       )}
       {list.suppliers.map((purchase) => (
-        <SupplierCard key={purchase.supplier} purchase={purchase} neededOn={day} />
+        <SupplierCard
+          key={purchase.supplier}
+          purchase={purchase}
+          neededOn={day}
+          draft={draftTo(
+            purchase.supplier,
+            orders.filter(({ journal }) => journal === desk.id),
+          )}
+        />
       ))}
       {list.notListed.length > 0 && shop.stock.priceLists.length > 0 && (
         <details className="order-card">
@@ -255,7 +263,15 @@ function Purchase({ supplies, orders }: { supplies: Supplies; orders: readonly O
   );
 }
 
-function SupplierCard({ purchase, neededOn }: { purchase: SupplierPurchase; neededOn: string | undefined }) {
+function SupplierCard({
+  purchase,
+  neededOn,
+  draft,
+}: {
+  purchase: SupplierPurchase;
+  neededOn: string | undefined;
+  draft: Order | undefined;
+}) {
   const { desk } = useDesk();
   const { supplier, currency, lines, total, orderBy } = purchase;
   return (
@@ -277,9 +293,17 @@ function SupplierCard({ purchase, neededOn }: { purchase: SupplierPurchase; need
         <strong>{priceText(total, currency)}</strong>
         {orderBy !== undefined && <> · order by {orderBy}</>}
       </p>
+      {draft !== undefined && (
+        <p>
+          ▲ A draft of {draft.draftedAt.slice(0, 10)} stands under{' '}
+          <a href={hashOf({ place: 'job', job: desk.id, task: 'order', part: 'orders' })}>Orders</a>. Send it
+          or cancel it before another is written.
+        </p>
+      )}
       <button
         type="button"
         className="button"
+        disabled={draft !== undefined}
         onClick={() =>
           void desk.run((context, id) =>
             draftSupplyOrder(context, id, { purchase, ...(neededOn === undefined ? {} : { neededOn }) }),
