@@ -1,4 +1,4 @@
-import { analyseScale, noteName } from '@becket/core';
+import { analyseScale, latticeDiameters, noteName, US_WIRE_SIZES } from '@becket/core';
 import { asFoundRecord, type Job, proposedScaleNotes } from '@becket/journal';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { openDemoJob } from '../demo/open-demo-job.ts';
@@ -101,6 +101,24 @@ describe('planScales()', () => {
       expect(chosen.find(({ key }) => key === 60)).toMatchObject({ gauge_m: gauge });
       for (const note of chosen) if (note.winding === 'wound') expect(note.from).toBe('as found');
     }
+  });
+
+  it('takes plain wire from the shelf alone where it is asked to, and clashes when the shelf has none that fits', () => {
+    const found = notes.flatMap(({ string }) => (string.kind === 'plain' ? [string.diameter] : []));
+    // The ends as found, where the limits leave no other; of the sizes between every other is missing.
+    const between = latticeDiameters(US_WIRE_SIZES).filter(
+      (size) => size >= Math.min(...found) * 0.999 && size <= Math.max(...found) * 1.001,
+    );
+    const shelf = between.filter((_, index) => index < 4 || index > between.length - 4 || index % 2 === 0);
+    const plan = planScales(notes, { ...STARTING_PLAN_RULES, plainInStock_m: shelf });
+    if (plan.is === 'clash') throw new Error(plan.sentence);
+    for (const { notes: chosen } of plan.answers)
+      for (const note of chosen)
+        if (note.winding === 'plain')
+          expect(shelf.some((size) => Math.abs(size - note.gauge_m) < 1e-9)).toBe(true);
+        else expect(note.from).toBe('as found');
+
+    expect(planScales(notes, { ...STARTING_PLAN_RULES, plainInStock_m: [] }).is).toBe('clash');
   });
 
   it('says which limit cannot be kept where nothing fits', () => {

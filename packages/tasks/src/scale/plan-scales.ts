@@ -7,6 +7,7 @@ import {
   latticeDiameters,
   METRIC_WIRE_SIZES,
   type Metres,
+  metres,
   newtons,
   noteName,
   prepareScale,
@@ -39,6 +40,8 @@ export interface PlanRules {
   /** Highest load of all strings together [N]; undefined for none. */
   readonly highestLoad_n?: number | undefined;
   readonly wires: 'US' | 'metric';
+  /** Diameters of plain wire that the shop has, to choose from alone; undefined for every listed size. */
+  readonly plainInStock_m?: readonly number[] | undefined;
   /** Whether wound strings are chosen anew as well. */
   readonly woundToo: boolean;
   /** By how many notes the break from wound to plain may move; only where wound strings are chosen anew. */
@@ -133,6 +136,8 @@ export function planScales(
     rules: {
       ...COMMON_RESCALE_RULES,
       minimumRunPlain: rules.minimumRun,
+      // A size that the shop does not have is not kept either: kept plain strings are new wire as well.
+      offersAsFound: rules.plainInStock_m === undefined,
       // Wound strings that are kept are as they are.
       ...(rules.woundToo ? {} : { minimumRunCore: 1, coresNeverGrow: false, largestOverCore: 100 }),
       loads: rules.highestLoad_n === undefined ? [] : [{ of: 'all', highest: newtons(rules.highestLoad_n) }],
@@ -272,7 +277,7 @@ function catalogueOf(notes: readonly ScaleNote[], rules: PlanRules) {
   const wound = strings.flatMap((string) => (string.kind === 'wound' ? [string] : []));
   const plain = strings.flatMap((string) => (string.kind === 'plain' ? [string.diameter] : []));
   return {
-    plain: near(plain, sizes),
+    plain: near(plain, rules.plainInStock_m?.map(metres) ?? sizes),
     cores: near(
       wound.map(({ coreDiameter }) => coreDiameter),
       sizes,

@@ -22,6 +22,7 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { go } from '../../desk/use-route.ts';
+import { useShop } from '../../desk/use-shop.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
@@ -275,6 +276,7 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
           { value: 'metric', words: METRIC_WIRE_SIZES.name },
         ]}
       />
+      <StockChoice rules={rules} onChange={(plainInStock_m) => set({ plainInStock_m })} />
       <Choice
         label="Is this instrument of historic worth?"
         value={rules.isHistoric === undefined ? 'unsaid' : rules.isHistoric ? 'yes' : 'no'}
@@ -380,7 +382,7 @@ function DraftInHand({ state, draft, rules }: DraftProps) {
     const kept = await desk.run((context, id) =>
       proposeScale(context, id, {
         name,
-        notes: draft.notes,
+        notes: [...draft.notes],
         ...keptRules(rules),
         strengthTable: rules.strengthTable,
         ...(draft.saidAgainst === undefined ? {} : { saidAgainst: [...draft.saidAgainst] }),
@@ -533,5 +535,39 @@ function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
         </table>
       </TableFrame>
     </section>
+  );
+}
+
+/** Whether plain wire is taken from every listed size or from the shop's shelf alone. */
+function StockChoice({
+  rules,
+  onChange,
+}: {
+  rules: PlanRules;
+  onChange: (plainInStock_m: readonly number[] | undefined) => void;
+}) {
+  const { stock } = useShop();
+  const onShelf = stock.lines.flatMap(({ item, free }) =>
+    item.kind === 'wire' && (free ?? 0) > 0 ? [item.diameter_m] : [],
+  );
+  return (
+    <>
+      <Choice
+        label="Plain wire"
+        value={rules.plainInStock_m === undefined ? 'listed' : 'stock'}
+        onChange={(value) => onChange(value === 'stock' ? onShelf : undefined)}
+        options={[
+          { value: 'listed', words: 'every listed size' },
+          { value: 'stock', words: 'only what the shop has' },
+        ]}
+      />
+      {rules.plainInStock_m !== undefined && (
+        <p className={rules.plainInStock_m.length === 0 ? 'question' : 'faint'}>
+          {rules.plainInStock_m.length === 0
+            ? '? No wire is free in the shop’s stock: count it under Order, or choose from every listed size.'
+            : `${rules.plainInStock_m.length} ${rules.plainInStock_m.length === 1 ? 'size is' : 'sizes are'} free in stock now.`}
+        </p>
+      )}
+    </>
   );
 }

@@ -158,7 +158,7 @@ export function sensitivityLines(
   ] as const;
   return rows.flatMap(([change, ways]) => {
     if (ways === undefined) return [];
-    const largest = (of: (one: typeof ways.more) => number) =>
+    const largest = (of: (one: NonNullable<typeof ways>['more']) => number) =>
       Math.max(Math.abs(of(ways.more)), Math.abs(of(ways.less)));
     return [
       {
