@@ -104,18 +104,16 @@ export {
   type Figure,
 } from './record/as-found-record.ts';
 // Orders and the stock of the shop
+export type { BassCheck } from './record/bass-checks.ts';
+export { type BassOrder, bassOrder, changedSinceOrder } from './record/bass-order.ts';
 export {
   type BassAllowances,
-  type BassCheck,
-  type BassOrder,
   type BassQuantity,
   type BassString,
-  bassOrder,
   bassQuantities,
-  changedSinceOrder,
   STARTING_BASS_ALLOWANCES,
   type Stated,
-} from './record/bass-order.ts';
+} from './record/bass-string.ts';
 // The estimate and its answers
 export {
   answerTo,

@@ -3,7 +3,8 @@ import type { Fact, FactOf } from '../facts/index.ts';
 import { foldJob } from '../fold/fold-job.ts';
 import { foldOrders } from '../fold/fold-orders.ts';
 import { entryOf } from '../testing/arbitrary-entries.ts';
-import { bassOrder, changedSinceOrder, type Stated } from './bass-order.ts';
+import { bassOrder, changedSinceOrder } from './bass-order.ts';
+import type { Stated } from './bass-string.ts';
 
 type Read = readonly [FactOf<'reading'>['quantity'], number, string?: number];
 

@@ -1,0 +1,178 @@
+import {
+  A228_MINIMUM,
+  analyseNote,
+  COMMON_SHOP_POLICY,
+  type Metres,
+  metres,
+  noteName,
+  type ScaleNote,
+  type SentenceUnit,
+  type WoundReadings,
+  woundContradictions,
+} from '@becket/core';
+import type { AsFoundNote } from './as-found-record.ts';
+import { type BassAllowances, type BassQuantity, type BassString, lengthIn } from './bass-string.ts';
+
+/** One check of the order. */
+export interface BassCheck {
+  /** 'E2/missing/core-diameter': what a signature names. */
+  readonly id: string;
+  readonly keys: readonly number[];
+  readonly sentence: string;
+  /** Who answers for it and why; undefined while nobody does. */
+  readonly signed: { readonly name: string; readonly reason: string; readonly at: string } | undefined;
+}
+
+/** Without these no string can be made. */
+const wanted = [
+  ['core-diameter', 'core'],
+  ['inner-layer-diameter', 'diameter over the inner layer'],
+  ['over-all-diameter', 'over-all diameter'],
+  ['speaking-length', 'speaking length'],
+  ['bare-front', 'bare end at the front'],
+  ['bare-back', 'bare end at the bridge'],
+  ['winding-length', 'winding length'],
+  ['loop-to-winding', 'loop to winding start'],
+  ['hitch-pin-diameter', 'hitch pin diameter'],
+] as const satisfies readonly (readonly [BassQuantity, string])[];
+
+export type Unsigned = Omit<BassCheck, 'signed'>;
+
+/** Every check of these strings that does not pass, bass to treble. */
+export function checksOf(
+  notes: readonly AsFoundNote[],
+  strings: readonly BassString[],
+  scaleNotes: ReadonlyMap<number, ScaleNote>,
+  { lengthTolerance_m }: BassAllowances,
+  lengthUnit: SentenceUnit,
+): Unsigned[] {
+  const missing = notes.flatMap((note): Unsigned[] => {
+    const own = strings.filter(({ key }) => key === note.key);
+    const lacking = wanted.flatMap(([quantity, name]): Unsigned[] => {
+      const absent = own.find(({ stated }) => {
+        const one = stated[quantity];
+        return one.is === 'absent' && one.why !== 'none' && one.why !== 'does not apply';
+      });
+      return absent === undefined
+        ? []
+        : [
+            {
+              id: `${note.note}/missing/${quantity}`,
+              keys: [note.key],
+              sentence: `${note.note}: the ${name} is ${(absent.stated[quantity] as { why: string }).why}. Read it, or let the maker decide by name.`,
+            },
+          ];
+    });
+    const count =
+      note.strings === undefined
+        ? [
+            {
+              id: `${note.note}/missing/strings`,
+              keys: [note.key],
+              sentence: `${note.note}: nobody has said how many strings it has. Describe its stringing.`,
+            },
+          ]
+        : [];
+    const loop = own.some(({ loopStyle }) => loopStyle === 'unknown')
+      ? [
+          {
+            id: `${note.note}/missing/loop-style`,
+            keys: [note.key],
+            sentence: `${note.note}: the loop style is not stated. Say it under what was seen, or let the maker decide by name.`,
+          },
+        ]
+      : [];
+    return [...count, ...lacking, ...loop];
+  });
+  const contradictions = [1, 2].flatMap((layers) =>
+    groupBySection(strings.filter((one) => one.layers === layers && one.string === 1)).flatMap((own) =>
+      woundContradictions(own.map(woundReadings), {
+        lengthTolerance: metres(lengthTolerance_m),
+        lengthUnit,
+      }).map(
+        ({ check, keys, sentence }): Unsigned => ({
+          id: `${noteName(keys[0]!)}/${check}`,
+          keys,
+          sentence,
+        }),
+      ),
+    ),
+  );
+  return [
+    ...missing,
+    ...contradictions,
+    ...unisonDifferences(strings),
+    ...breakShares(strings, scaleNotes),
+  ].sort((a, b) => a.keys[0]! - b.keys[0]!);
+}
+
+function groupBySection(strings: readonly BassString[]): BassString[][] {
+  const groups = new Map<string | undefined, BassString[]>();
+  for (const one of strings) groups.set(one.section, [...(groups.get(one.section) ?? []), one]);
+  return [...groups.values()];
+}
+
+function woundReadings({ key, stated }: BassString): WoundReadings {
+  const of = (quantity: BassQuantity): Metres | undefined => {
+    const value = lengthIn(stated[quantity]);
+    return value === undefined ? undefined : metres(value);
+  };
+  return {
+    key,
+    speakingLength: of('speaking-length'),
+    backLength: of('back-length'),
+    loopToWinding: of('loop-to-winding'),
+    windingLength: of('winding-length'),
+    bareFront: of('bare-front'),
+    bareBack: of('bare-back'),
+    coreDiameter: of('core-diameter'),
+    innerLayerDiameter: of('inner-layer-diameter'),
+    overAllDiameter: of('over-all-diameter'),
+  };
+}
+
+/** A wound string is a hand's work; more than this between the strings of one note is a slip or a replaced string. Common practice, no source. */
+const UNISON_TOLERANCE_M = 0.00008;
+
+function unisonDifferences(strings: readonly BassString[]): Unsigned[] {
+  return strings.flatMap((one): Unsigned[] => {
+    if (one.string === 1) return [];
+    const first = strings.find(({ key, string }) => key === one.key && string === 1);
+    return (['core-diameter', 'over-all-diameter'] as const).flatMap((quantity) => {
+      const [a, b] = [first?.stated[quantity], one.stated[quantity]];
+      if (a?.is !== 'length' || b.is !== 'length') return [];
+      if (Math.abs(a.value - b.value) <= UNISON_TOLERANCE_M) return [];
+      const name = quantity === 'core-diameter' ? 'core' : 'over-all diameter';
+      const [from, to] = [a, b].map(({ value }) => (value * 1000).toFixed(3));
+      return [
+        {
+          id: `${one.note}/unison/${one.string}/${quantity}`,
+          keys: [one.key],
+          sentence: `${one.note}: the ${name} of string 1 reads ${from} mm and that of string ${one.string} ${to} mm. The strings of one note are alike: measure both again.`,
+        },
+      ];
+    });
+  });
+}
+
+function breakShares(strings: readonly BassString[], scaleNotes: ReadonlyMap<number, ScaleNote>): Unsigned[] {
+  const { value: highest } = COMMON_SHOP_POLICY.limits.highestBreakShare;
+  return strings.flatMap(({ key, note, string }): Unsigned[] => {
+    const scaleNote = scaleNotes.get(key);
+    if (string !== 1 || scaleNote === undefined) return [];
+    const { breakShare } = analyseNote(scaleNote, {
+      strengthTable: A228_MINIMUM,
+      uncertainties: 'left out',
+      // The quick look: within 0.2 % of the exact tension, which no limit of a shop is sharp enough to feel.
+      woundStrings: 'core formula',
+    });
+    if (breakShare <= highest) return [];
+    return [
+      {
+        id: `${note}/break-share`,
+        keys: [key],
+        sentence: `${note}: at pitch the core bears ${(100 * breakShare).toFixed(0)} % of its break load by ${A228_MINIMUM.name}, above ${(100 * highest).toFixed(0)} % (common practice). Look at its core and its winding again.`,
+      },
+    ];
+  });
+}
