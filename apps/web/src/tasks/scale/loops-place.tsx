@@ -1,6 +1,12 @@
 import { noteName } from '@becket/core';
-import { scaleNotesOf, type WhichScale } from '@becket/journal';
-import { COMMON_CUT_ALLOWANCES, loopsAndCuts, type SectionLoops, type WireToCut } from '@becket/tasks';
+import { type ProposedNote, proposedScaleNotes, scaleNotesOf, type WhichScale } from '@becket/journal';
+import {
+  COMMON_CUT_ALLOWANCES,
+  loopsAndCuts,
+  type SectionLoops,
+  tidiedScale,
+  type WireToCut,
+} from '@becket/tasks';
 import { useMemo } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
@@ -13,6 +19,7 @@ import { pairOf, scaleChoices, standingPair } from './compare-state.ts';
 import { baseline, drawnSection } from './loop-drawing.ts';
 import { draftFromScale, proposeStateOf } from './propose-state.ts';
 import { counted, wireText } from './scale-words.ts';
+import { useInferredSizes } from './use-inferred-sizes.ts';
 
 /** Which plain strings share a wire in one scale, and how long each wire is cut. */
 export function LoopsPlace() {
@@ -20,7 +27,22 @@ export function LoopsPlace() {
   const { unit } = useSettings();
   const pair = pairOf(desk.id);
   const { after: which } = standingPair(job, useObservable(pair));
-  const sections = useMemo(() => loopsAndCuts(job, scaleNotesOf(job, which)), [job, which]);
+  const sizes = useInferredSizes();
+  // Worn wire reads a little differently from note to note: what was found is taken in the sizes it most probably had.
+  const tidied = useMemo(
+    () => (which === 'as found' && sizes.is === 'there' ? tidiedScale(job, sizes.sizes) : undefined),
+    [job, which, sizes],
+  );
+  const sections = useMemo(
+    () =>
+      loopsAndCuts(
+        job,
+        tidied === undefined
+          ? scaleNotesOf(job, which)
+          : proposedScaleNotes(job, { name: 'as found, in whole sizes', notes: tidied }),
+      ),
+    [job, which, tidied],
+  );
   const tied = sections.reduce((sum, { plan }) => sum + plan.tied, 0);
   const wires = sections.reduce((sum, section) => sum + section.wires.length, 0);
   return (
@@ -42,8 +64,9 @@ export function LoopsPlace() {
           </p>
           {which === 'as found' && (
             <p className="faint">
-              Worn wire reads a little differently from note to note, and each reading counts as a size here.
-              A proposal has whole sizes.
+              {tidied === undefined
+                ? 'As the worn wire was read, until the sizes it most probably had are worked out …'
+                : 'What was found, in the sizes that its wire most probably had.'}
             </p>
           )}
           <p className="faint">
@@ -60,7 +83,14 @@ export function LoopsPlace() {
               {...section}
               unit={unit}
               onShift={(change) => {
-                proposeStateOf(desk.id).draft.set(draftFromScale(job, which, change));
+                proposeStateOf(desk.id).draft.set(
+                  tidied === undefined
+                    ? draftFromScale(job, which, change)
+                    : {
+                        from: 'as found, in whole sizes',
+                        notes: withGauge(tidied, change),
+                      },
+                );
                 go({ place: 'job', job: desk.id, task: 'scale', part: 'propose' });
               }}
             />
@@ -70,6 +100,15 @@ export function LoopsPlace() {
     </>
   );
 }
+
+/** The same notes, one of them on another plain size. */
+const withGauge = (
+  notes: readonly ProposedNote[],
+  { key, diameter }: { readonly key: number; readonly diameter: number },
+): ProposedNote[] =>
+  notes.map((note) =>
+    note.key === key && note.winding === 'plain' ? { ...note, gauge_m: diameter, from: 'by hand' } : note,
+  );
 
 interface SectionProps extends SectionLoops {
   readonly unit: LengthUnit;

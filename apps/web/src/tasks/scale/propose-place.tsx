@@ -10,14 +10,13 @@ import {
   comparedScales,
   type Emphasis,
   emphases,
-  type InferredWireSizes,
   keptRules,
   type NudgedWire,
   type PlanRules,
   proposeScale,
   tidiedScale,
 } from '@becket/tasks';
-import { useEffect, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
@@ -28,7 +27,6 @@ import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
-import { inferSizesAway } from '../../worker/sizes-away.ts';
 import { comparisonCharts, pairOf, summarySentences } from './compare-state.ts';
 import { ComparisonChart } from './comparison-chart.tsx';
 import { Proposals } from './proposals-list.tsx';
@@ -48,6 +46,7 @@ import {
 import { stringText } from './scale-words.ts';
 import { TradeOffPlot } from './trade-off-plot.tsx';
 import { useFigures } from './use-analysed.ts';
+import { useInferredSizes } from './use-inferred-sizes.ts';
 
 /** Another scale than the one that was found: computed, changed by hand, and kept. */
 export function ProposePlace() {
@@ -162,20 +161,6 @@ export function ProposePlace() {
       {draft !== undefined && <DraftInHand state={state} draft={draft} rules={rules} />}
       <Proposals />
     </>
-  );
-}
-
-type Sizes =
-  | { readonly is: 'on the way' }
-  | { readonly is: 'there'; readonly sizes: InferredWireSizes | undefined };
-
-function useInferredSizes(): Sizes {
-  const { job } = useDesk();
-  const [answered, setAnswered] = useState<{ of: typeof job; sizes: InferredWireSizes | undefined }>();
-  useEffect(() => inferSizesAway(job, undefined, (sizes) => setAnswered({ of: job, sizes })), [job]);
-  return useMemo(
-    () => (answered?.of === job ? { is: 'there', sizes: answered.sizes } : { is: 'on the way' }),
-    [answered, job],
   );
 }
 
