@@ -4,12 +4,12 @@ import { type FormEvent, useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
+import { useShop } from '../../desk/use-shop.ts';
 import { type LengthUnit, lengthNumber } from '../../parts/length-text.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { type CheckGroup, checkGroups } from './check-groups.ts';
 import { DayField } from './day-field.tsx';
-import { useShop } from './use-shop.ts';
 import { useOrders } from './use-supplies.ts';
 
 const columns: readonly { readonly quantity: BassQuantity; readonly short: string }[] = [

@@ -17,13 +17,13 @@ import { type FormEvent, useId, useState } from 'react';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
+import { useShop } from '../../desk/use-shop.ts';
 import { saveFile } from '../../parts/save-file.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { readTypedNumber } from '../../parts/typed-number.ts';
 import { draftTo } from './order-words.ts';
 import { newStockForm, type StockForm, stockActions, stockKinds, stockMoveOf } from './stock-form.ts';
-import { useShop } from './use-shop.ts';
 import { useOrders } from './use-supplies.ts';
 
 /** The shop behind the job: what lies on its shelves and from whom it buys. The same for every job. */

@@ -17,10 +17,10 @@ import {
 import { useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
+import { useShop } from '../../desk/use-shop.ts';
 import { Papers } from '../../piano/papers.tsx';
 import { DayField } from './day-field.tsx';
 import { draftTo, priceText } from './order-words.ts';
-import { useShop } from './use-shop.ts';
 import { useOrders, useSupplies } from './use-supplies.ts';
 
 /** What the job needs, what the shelf covers, and what is to be bought from whom. */

@@ -1,0 +1,172 @@
+import { noteName } from '@becket/core';
+import { type Order, type Orders, type ReceivedQuantity, receivedQuantities } from '@becket/journal';
+import {
+  acceptDifference,
+  type ReceivedComparison,
+  receivedQuantityNames,
+  receivedStrings,
+  receiveGoods,
+} from '@becket/tasks';
+import { type FormEvent, useState } from 'react';
+import { sentenceOf } from '../../desk/sentence-of.ts';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useDevice, useSettings } from '../../desk/use-device.ts';
+import { FormSheet } from '../../parts/form-sheet.tsx';
+import { SelectField } from '../../parts/select-field.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { todayOn } from './order-words.ts';
+import { type MeasureForm, measureOf, stringAfter } from './received-form.ts';
+
+/** What was measured of a bass set that came, against its order. */
+export function Received({ order, all }: { order: Order; all: Orders }) {
+  const { desk } = useDesk();
+  const { unit } = useSettings();
+  const { settings } = useDevice();
+  const [form, setForm] = useState<MeasureForm>({
+    string: '',
+    quantity: 'core-diameter',
+    value: '',
+  });
+  const [problem, setProblem] = useState<string>();
+  const [accepting, setAccepting] = useState<ReceivedComparison>();
+  const { comparisons, notMeasured, mayBeStrung } = receivedStrings(order, all.signed);
+  const beyond = comparisons.filter(({ is, signed }) => is === 'beyond tolerance' && signed === undefined);
+
+  async function keep(event: FormEvent): Promise<void> {
+    event.preventDefault();
+    setProblem(undefined);
+    try {
+      const measure = measureOf(order, form, unit, todayOn(new Date()));
+      const done = await desk.run((context, job) => receiveGoods(context, job, measure));
+      // The next string is what a hand goes on to: Enter, and measure.
+      if (done !== undefined) setForm({ ...form, string: stringAfter(order, form.string), value: '' });
+    } catch (error) {
+      setProblem(sentenceOf(error));
+    }
+  }
+  return (
+    <section aria-label="Measured when it came">
+      <h4>Measured when it came</h4>
+      <p className={beyond.length > 0 ? 'notice bad' : 'notice'}>
+        {mayBeStrung
+          ? '● Every string is here, measured, and as ordered or taken by name.'
+          : `▲ Do not string this set yet: ${[
+              ...(order.state === 'delivered' ? [] : ['not all of it is here']),
+              ...(beyond.length === 0
+                ? []
+                : [
+                    `${beyond.length} ${beyond.length === 1 ? 'reading differs' : 'readings differ'} from the order`,
+                  ]),
+              ...(notMeasured.length === 0
+                ? []
+                : [
+                    `${notMeasured.length} ${notMeasured.length === 1 ? 'string is' : 'strings are'} not measured`,
+                  ]),
+            ].join(', ')}.`}
+      </p>
+      <form className="order-form" onSubmit={(event) => void keep(event)} aria-label="Measure a string">
+        <SelectField
+          label="String"
+          value={form.string}
+          onChange={(string) => setForm({ ...form, string })}
+          options={[
+            { value: '', words: 'choose' },
+            ...order.bassStrings.map(({ key, string }) => ({
+              value: `${key}/${string}`,
+              words: `${noteName(key)} string ${string}`,
+            })),
+          ]}
+        />
+        <SelectField<ReceivedQuantity>
+          label="What"
+          value={form.quantity}
+          onChange={(quantity) => setForm({ ...form, quantity })}
+          options={receivedQuantities.map((quantity) => ({
+            value: quantity,
+            words: receivedQuantityNames[quantity],
+          }))}
+        />
+        <TextField
+          label={`Reading, ${unit}`}
+          value={form.value}
+          onChange={(value) => setForm({ ...form, value })}
+          problem={problem}
+          maxLength={30}
+          isNumber
+        />
+        <button type="submit" className="button">
+          Keep the reading
+        </button>
+      </form>
+      {comparisons.length > 0 && (
+        <ul className="order-lines">
+          {comparisons.map((one) => (
+            <li key={one.id} className="order-line">
+              {one.is === 'within tolerance' ? '● ' : one.signed === undefined ? '▲ ' : '◆ '}
+              {one.sentence}
+              {one.signed !== undefined && (
+                <span className="soft">
+                  {' '}
+                  Taken by {one.signed.name}: {one.signed.reason}
+                </span>
+              )}
+              {one.is === 'beyond tolerance' && one.signed === undefined && (
+                <div className="button-row">
+                  <button type="button" className="button quiet" onClick={() => setAccepting(one)}>
+                    Take it all the same
+                  </button>
+                </div>
+              )}
+            </li>
+          ))}
+        </ul>
+      )}
+      {accepting !== undefined && (
+        <AcceptSheet
+          difference={accepting}
+          order={order}
+          by={settings.get().name}
+          onClose={() => setAccepting(undefined)}
+        />
+      )}
+    </section>
+  );
+}
+
+function AcceptSheet({
+  difference,
+  order,
+  by,
+  onClose,
+}: {
+  difference: ReceivedComparison;
+  order: Order;
+  by: string;
+  onClose: () => void;
+}) {
+  const { desk } = useDesk();
+  const [name, setName] = useState(by);
+  const [reason, setReason] = useState('');
+  const [problem, setProblem] = useState<string>();
+  async function keep(): Promise<void> {
+    const done = await desk.run((context, job) =>
+      acceptDifference(context, job, { order: order.id, id: difference.id, name, reason }),
+    );
+    if (done === undefined) setProblem(desk.problem.get());
+    else onClose();
+  }
+  return (
+    <FormSheet
+      title="Take this string as it came"
+      keep="Take it by name"
+      canKeep={name.trim() !== '' && reason.trim() !== ''}
+      problem={problem}
+      onKeep={() => void keep()}
+      onClose={onClose}
+    >
+      <p>{difference.sentence}</p>
+      <TextField label="Who answers for it" value={name} onChange={setName} maxLength={200} />
+      <TextField label="Why" value={reason} onChange={setReason} rows={2} />
+    </FormSheet>
+  );
+}

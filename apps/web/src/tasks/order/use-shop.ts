@@ -1,1 +1,0 @@
-export { useShop } from '../../desk/use-shop.ts';
