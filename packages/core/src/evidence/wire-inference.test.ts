@@ -74,7 +74,22 @@ describe('inferWireSizes() on small cases', () => {
         expect(sum).toBeCloseTo(slow.sumOfOdds, 8);
         expect(slow.probabilityOf(fast.mostProbable) / slow.most).toBeCloseTo(1, 6);
       }),
-      { numRuns: 100 },
+      {
+        numRuns: 100,
+        // Three readings that agree five deviations from the only size.
+        examples: [
+          [
+            {
+              diameters: [705],
+              readings: [[690, 690, 690], []],
+              changeChance: [0.01],
+              bias: 0,
+              scatter: 3,
+              stamp: null,
+            },
+          ],
+        ],
+      },
     );
   });
 

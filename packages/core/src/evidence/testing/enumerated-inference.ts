@@ -56,7 +56,10 @@ function scheduleChance(schedule: readonly number[], { diameters, changeChance }
 const normal = (distance: number, deviation: number) =>
   Math.exp(-0.5 * (distance / deviation) ** 2) / (deviation * Math.sqrt(2 * Math.PI));
 
-/** Probability of the readings of one note, its own wear summed out in 321 steps where there are several. */
+/**
+ * Probability of the readings of one note, its own wear summed out where there are several: to 16 deviations, since three
+ * readings that agree far from a size put the wear as far out as 8.
+ */
 function noteChance(
   readings: readonly number[],
   diameter: number,
@@ -72,14 +75,14 @@ function noteChance(
     return (1 - slipShare) * normal(readings[0]! - diameter - bias, scatter) + slip(readings[0]!);
   const own = scatter * Math.SQRT1_2;
   let sum = 0;
-  const steps = 321;
+  const [reach, steps] = [16, 641];
   for (let step = 0; step < steps; step += 1) {
-    const wear = (-8 + (16 * step) / (steps - 1)) * own;
+    const wear = (-reach + (2 * reach * step) / (steps - 1)) * own;
     const product = readings.reduce(
       (chance, y) => chance * ((1 - slipShare) * normal(y - diameter - bias - wear, own) + slip(y)),
       1,
     );
-    sum += normal(wear, own) * product * own * (16 / (steps - 1));
+    sum += normal(wear, own) * product * own * ((2 * reach) / (steps - 1));
   }
   return sum;
 }
