@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
 import { digestOf } from '../../../packages/journal/src/index.ts';
 import { changedJournal, changePhotos } from '../../../packages/papers/src/testing/changed-job.ts';
 import { readPdf, withoutSpaces } from '../../../packages/papers/src/testing/read-pdf.ts';
@@ -40,4 +41,36 @@ test('the change order is had as a paper from where damage is noted, with the ph
     'This photo was not where the paper was made',
   ])
     expect(words).toContain(withoutSpaces(text));
+
+  // A further line on the spot: its photo is taken in the form, and needs no reason, since it is of what came after.
+  await page.getByLabel('What was found').fill('a split under the bass bridge apron');
+  await page.getByLabel('What to do about it').fill('glue and dowel it');
+  await page.getByLabel('Why it did not show before the strip').fill('hidden by the bass strings');
+  await page.getByLabel('Price', { exact: true }).fill('180');
+  await page.getByLabel('Currency', { exact: true }).fill('EUR');
+  await page.getByLabel('Working days it adds').fill('1');
+  await page
+    .getByLabel('Choose photos')
+    .setInputFiles({ name: 'apron.jpg', mimeType: 'image/jpeg', buffer: await colouredJpeg(page) });
+  await expect(page.getByText('The photo is kept on this device.')).toBeVisible();
+  await page.getByRole('button', { name: 'Put it on the change order' }).click();
+  const line = page.getByRole('listitem').filter({ hasText: 'a split under the bass bridge apron' });
+  await expect(line).toContainText('180.00 EUR');
+  await expect(line).toContainText('With a photo.');
+
+  await page.goto(`${server.url}/#/job/${job}/appraise/estimate`);
+  await page.getByLabel('Answered by').fill('the owner');
+  await page.getByRole('button', { name: 'Agreed: a split under the bass bridge apron' }).click();
+  await expect(
+    page.getByRole('listitem').filter({ hasText: 'a split under the bass bridge apron' }),
+  ).toContainText('Agreed by the owner');
 });
+
+async function colouredJpeg(page: Page): Promise<Buffer> {
+  const bytes = await page.evaluate(async () => {
+    const canvas = new OffscreenCanvas(320, 240);
+    canvas.getContext('2d')!.fillRect(0, 0, 160, 240);
+    return [...new Uint8Array(await (await canvas.convertToBlob({ type: 'image/jpeg' })).arrayBuffer())];
+  });
+  return Buffer.from(bytes);
+}

@@ -1,4 +1,4 @@
-import type { Place } from '@becket/journal';
+import type { PhotoStage, Place } from '@becket/journal';
 import { recordPhoto } from '@becket/tasks';
 import { useState } from 'react';
 import { sentenceOf } from '../desk/sentence-of.ts';
@@ -11,12 +11,14 @@ interface Props {
   readonly place: () => Place;
   readonly shows: string;
   readonly reason?: string | undefined;
+  /** What it is a picture of: the piano as found when not said. */
+  readonly stage?: PhotoStage | undefined;
   /** Called for each photo once it is kept on this device. */
   readonly onKept: (digest: string) => void;
 }
 
 /** One photo of what is being noted, tied to its place: taken without leaving the form. */
-export function TakePhoto({ place, shows, reason, onKept }: Props) {
+export function TakePhoto({ place, shows, reason, stage, onKept }: Props) {
   const { desk } = useDesk();
   const [said, setSaid] = useState('');
   const [problem, setProblem] = useState<string>();
@@ -34,6 +36,7 @@ export function TakePhoto({ place, shows, reason, onKept }: Props) {
             place: at,
             shows: shows.trim() || undefined,
             reason: reason?.trim() || undefined,
+            stage,
           }),
         );
         setSaid(done === undefined ? '' : 'The photo is kept on this device.');

@@ -7,6 +7,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useObservable } from '../../parts/observable.ts';
+import { TakePhoto } from '../../photos/take-photo.tsx';
 import { Papers } from '../../piano/papers.tsx';
 import { type DamageForm, damageOf, moneyText, newDamageForm } from './after-strip-state.ts';
 import { printPart } from './print-part.ts';
@@ -118,6 +119,12 @@ export function AfterStripPlace() {
             </Field>
           )}
         </div>
+        <TakePhoto
+          stage="after the strip"
+          place={() => (form.section === '' ? {} : { section: form.section })}
+          shows={form.what}
+          onKept={(photo) => setForm((now) => ({ ...now, photo }))}
+        />
         <button type="submit" className="button strong">
           Put it on the change order
         </button>
