@@ -316,6 +316,8 @@ test('measured parts close their gaps; the let-down plan shows; after the seal d
 
   await test.step('a photo of the new work needs no reason; one of the piano as found does', async () => {
     await goTo(page, 'Photos');
+    // The place before it takes photos as well: only what stands here now is meant.
+    await expect(page.locator('.photo-add')).toBeVisible();
     const picture = {
       name: 'loops.png',
       mimeType: 'image/png',
