@@ -1,6 +1,5 @@
 import { lazy, Suspense } from 'react';
-import { hashOf } from '../../desk/route.ts';
-import { useDesk } from '../../desk/use-desk.ts';
+import { PartBar } from '../../desk/part-bar.tsx';
 import { PianoPlace } from './piano-place.tsx';
 import './appraise.css';
 
@@ -30,27 +29,15 @@ const parts = {
   estimate: 'Estimate',
 } as const;
 type PartName = keyof typeof parts;
-const partNames = Object.keys(parts) as PartName[];
 
 /** Should this piano be restrung, on which pins, and for how much: the visit and the decision after it. */
 export function AppraisePage({ part }: { part: string | undefined }) {
-  const { desk } = useDesk();
   const name: PartName = part !== undefined && part in parts ? (part as PartName) : 'piano';
   return (
     <>
       <div className="task-head">
         <h2 className="unseen">Appraise</h2>
-        <nav aria-label="Parts of Appraise" className="part-bar">
-          {partNames.map((one) => (
-            <a
-              key={one}
-              href={hashOf({ place: 'job', job: desk.id, task: 'appraise', part: one })}
-              aria-current={one === name ? 'page' : undefined}
-            >
-              {parts[one]}
-            </a>
-          ))}
-        </nav>
+        <PartBar task="appraise" parts={parts} shown={name} />
       </div>
       <Suspense fallback={<p>Opening …</p>}>
         <Part name={name} />

@@ -1,6 +1,5 @@
 import { lazy, Suspense } from 'react';
-import { hashOf } from '../../desk/route.ts';
-import { useDesk } from '../../desk/use-desk.ts';
+import { PartBar } from '../../desk/part-bar.tsx';
 import { SuppliesPlace } from './supplies-place.tsx';
 import './order.css';
 
@@ -24,27 +23,15 @@ const parts = {
   papers: 'Papers',
 } as const;
 type PartName = keyof typeof parts;
-const partNames = Object.keys(parts) as PartName[];
 
 /** What is needed, what the shelf has, what is bought from whom, and what came. */
 export function OrderPage({ part }: { part: string | undefined }) {
-  const { desk } = useDesk();
   const name: PartName = part !== undefined && part in parts ? (part as PartName) : 'supplies';
   return (
     <>
       <div className="task-head">
         <h2 className="unseen">Order</h2>
-        <nav aria-label="Parts of Order" className="part-bar">
-          {partNames.map((one) => (
-            <a
-              key={one}
-              href={hashOf({ place: 'job', job: desk.id, task: 'order', part: one })}
-              aria-current={one === name ? 'page' : undefined}
-            >
-              {parts[one]}
-            </a>
-          ))}
-        </nav>
+        <PartBar task="order" parts={parts} shown={name} />
       </div>
       <Suspense fallback={<p>Opening …</p>}>
         <Part name={name} />

@@ -1,6 +1,5 @@
 import { lazy, Suspense } from 'react';
-import { hashOf } from '../../desk/route.ts';
-import { useDesk } from '../../desk/use-desk.ts';
+import { PartBar } from '../../desk/part-bar.tsx';
 import { AsFoundPlace } from './as-found-place.tsx';
 import './scale.css';
 import './proposals.css';
@@ -25,25 +24,13 @@ const parts = {
   loops: 'Loops and cuts',
 } as const;
 type PartName = keyof typeof parts;
-const partNames = Object.keys(parts) as PartName[];
 
 /** Whether to keep the scale that was found, and what to string instead: looked at, weighed, compared and heard. */
 export function ScalePage({ part }: { part: string | undefined }) {
-  const { desk } = useDesk();
   const name: PartName = part !== undefined && part in parts ? (part as PartName) : 'as-found';
   return (
     <>
-      <nav aria-label="Parts of Scale" className="part-bar">
-        {partNames.map((one) => (
-          <a
-            key={one}
-            href={hashOf({ place: 'job', job: desk.id, task: 'scale', part: one })}
-            aria-current={one === name ? 'page' : undefined}
-          >
-            {parts[one]}
-          </a>
-        ))}
-      </nav>
+      <PartBar task="scale" parts={parts} shown={name} />
       <Suspense fallback={<p>Opening …</p>}>
         <Part name={name} />
       </Suspense>
