@@ -20,6 +20,7 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
   'packages/tasks': [
     '@becket/papers',
     '@becket/papers/pdf',
+    '@becket/papers/means',
     '@becket/store',
     '@becket/journal',
     '@becket/core',
@@ -49,8 +50,10 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
   'apps/web': [
     '@becket/contract',
     '@becket/tasks',
+    '@becket/tasks/german',
     // One calculation for a worker, so that it loads no more than that.
     '@becket/tasks/infer-wire-sizes',
+    '@becket/tasks/make-paper',
     '@becket/tasks/plan-scales',
     '@becket/tasks/save-job',
     '@becket/journal',

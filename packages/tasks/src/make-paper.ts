@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import { foldJob, foldOrders, isSealIntact, type Job, type Ulid } from '@becket/journal';
 import {
   appraisalAnnexPaper,
@@ -17,13 +18,15 @@ import {
   scaleComparisonPaper,
   stringingSheetsPaper,
 } from '@becket/papers';
-import type { PaperFonts } from '@becket/papers/pdf';
+import type { PaperMeans } from '@becket/papers/pdf';
 import { type BlobStore, StoreUnavailable } from '@becket/store';
 import { appraisalFigures } from './appraise/appraisal-figures.ts';
 import { entriesOf, type TaskContext } from './context.ts';
 import { purchaseFigures } from './order/purchase-figures.ts';
 import { readShop, type Shop } from './order/shop.ts';
 import { stringingFigures } from './order/stringing-figures.ts';
+
+export type { PaperMeans } from '@becket/papers/pdf';
 
 /** What the makers of papers are handed: what every paper needs, and the shop's stock and suppliers. */
 interface MakingOptions extends PaperOptions {
@@ -60,8 +63,8 @@ export interface PaperToMake {
   readonly units?: LengthUnit | undefined;
   /** Where the job is found again; printed, and as a code to scan. */
   readonly address?: string | undefined;
-  /** The bytes of the faces to set it in; on Node they are found by themselves. */
-  readonly fonts?: PaperFonts | undefined;
+  /** Fonts, and photos made smaller; on Node they are found by themselves, a browser brings its own. */
+  readonly means?: PaperMeans | undefined;
 }
 
 /** A finished paper, ready to be kept, sent or printed. */
@@ -78,7 +81,7 @@ export interface MadePaper {
 export async function makePaper(
   context: TaskContext,
   job: Ulid,
-  { paper, format = 'pdf', size = 'A4', units = 'mm', address, fonts }: PaperToMake,
+  { paper, format = 'pdf', size = 'A4', units = 'mm', address, means }: PaperToMake,
 ): Promise<MadePaper> {
   requireOneOf(paper, paperNames, 'paper');
   requireOneOf(format, paperFormats, 'format');
@@ -88,6 +91,7 @@ export async function makePaper(
   const madeAt = context.now();
   const tree = makers[paper](state, {
     at: madeAt.toISOString(),
+    language: context.language ?? english,
     firstUnit: units,
     address,
     isSealIntact: state.seal === undefined ? undefined : isSealIntact(state.seal, entries),
@@ -103,16 +107,17 @@ export async function makePaper(
     };
   }
   // Only now, so that a page which makes no paper never loads the type-setting.
-  const { fontsOnNode, photosOf, printSizedOnNode, renderPdf } = await import('@becket/papers/pdf');
+  const { photosOf, printSized, renderPdf } = await import('@becket/papers/pdf');
+  const { fonts, smallerJpeg } = means ?? (await import('@becket/papers/means')).meansHere;
   const photos = new Map<string, Uint8Array>();
   for (const digest of photosOf(tree)) {
     const kept = await photoFrom(context.store.blobs, digest);
-    if (kept !== undefined) photos.set(digest, await printSizedOnNode(kept));
+    if (kept !== undefined) photos.set(digest, await printSized(kept, smallerJpeg));
   }
   const bytes = await renderPdf(tree, {
     size,
     madeAt,
-    fonts: fonts ?? (await fontsOnNode()),
+    fonts: await fonts(),
     photos: (digest) => photos.get(digest),
   });
   return { fileName, mediaType: 'application/pdf', bytes };

@@ -1,3 +1,5 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { fontFileNames, type PaperFonts } from './fonts.ts';
 
 let loaded: Promise<PaperFonts> | undefined;
@@ -9,9 +11,6 @@ export function fontsOnNode(): Promise<PaperFonts> {
 }
 
 async function loadFonts(): Promise<PaperFonts> {
-  // Asked for here and not above, so that a bundle for the browser may hold this file without failing on it.
-  const { readFile } = await import('node:fs/promises');
-  const { createRequire } = await import('node:module');
   const { resolve } = createRequire(import.meta.url);
   const read = (name: string) => readFile(resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`));
   const [normal, bold, italics, boldItalics] = await Promise.all([

@@ -3,7 +3,10 @@ import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { tinyJpeg } from '../../../journal/src/testing/tiny-jpeg.ts';
 import { jpegSize } from './jpeg-size.ts';
-import { printedSide_px, printSizedOnNode } from './print-sized.ts';
+import { meansHere } from './on-node.ts';
+import { printedSide_px, printSized } from './print-sized.ts';
+
+const printSizedOnNode = (bytes: Uint8Array) => printSized(bytes, meansHere.smallerJpeg);
 
 /** A photo as a device keeps it, with detail everywhere. */
 const large = await sharp({
@@ -18,7 +21,7 @@ const large = await sharp({
   .jpeg({ quality: 85 })
   .toBuffer();
 
-describe('printSizedOnNode()', () => {
+describe('printSized() on Node', () => {
   it('makes a photo as large as paper shows it, in its own proportions, telling nothing beside its picture', async () => {
     const printed = await printSizedOnNode(large);
     const { width, height } = jpegSize(printed)!;
