@@ -4,6 +4,16 @@
 export { type BeatRate, beatRate, type SoundingNote } from './beat-rate.ts';
 export { beatTable, type Interval, type SoundingKey, type TableBeat, tuningIntervals } from './beat-table.ts';
 export { equalTemperedFrequency } from './equal-temperament.ts';
+
+// Overpull and settling
+export {
+  COMMON_FALL_BACK,
+  type FallBack,
+  type FallBackDefaults,
+  fallBack,
+  type Raise,
+} from './fall-back.ts';
+export { type NextOverpull, nextOverpull } from './next-overpull.ts';
 // Stretch by the matching of partials
 export {
   type OctaveAnchor,
@@ -12,6 +22,7 @@ export {
   octaveShares,
   usualOctaveRule,
 } from './octave-rule.ts';
+export { overpullLimit, tensionFactor } from './overpull-limit.ts';
 export { matchedWidth, partialFromFirst } from './partials.ts';
 export {
   type NoteInharmonicity,
