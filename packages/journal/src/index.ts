@@ -48,6 +48,7 @@ export {
 } from './facts/reading-quantities.ts';
 export { type ProposedNote, proposedOrigins } from './facts/scale-proposed.ts';
 export { frontTerminations, windings } from './facts/section-described.ts';
+export { followUpKinds, mishaps, type PassValueKind, passValueKinds } from './facts/settling.ts';
 export {
   type StockItem,
   type StockUnit,
@@ -59,6 +60,7 @@ export type { StringPlace } from './facts/wire-path.ts';
 // A job as a file
 export { readJournalLines, type UnreadLine, writeJournalLines } from './file/journal-lines.ts';
 // From entries to a job
+export { foldHandOver, type HandOver } from './fold/fold-hand-over.ts';
 export { foldJob } from './fold/fold-job.ts';
 export {
   foldOrders,
@@ -69,6 +71,14 @@ export {
   orderStates,
   type ReceivedMeasure,
 } from './fold/fold-orders.ts';
+export {
+  type FollowUp,
+  foldSettling,
+  type Pass,
+  type PassSection,
+  type PassValue,
+  type Settling,
+} from './fold/fold-settling.ts';
 export {
   foldStock,
   type Reservation,

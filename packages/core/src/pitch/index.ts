@@ -4,7 +4,6 @@
 export { type BeatRate, beatRate, type SoundingNote } from './beat-rate.ts';
 export { beatTable, type Interval, type SoundingKey, type TableBeat, tuningIntervals } from './beat-table.ts';
 export { equalTemperedFrequency } from './equal-temperament.ts';
-
 // Overpull and settling
 export {
   COMMON_FALL_BACK,

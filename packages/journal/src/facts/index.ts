@@ -10,6 +10,7 @@ import {
 } from './estimate.ts';
 import { findingSchema } from './finding.ts';
 import { goodsReceivedSchema } from './goods-received.ts';
+import { handedOverSchema } from './hand-over.ts';
 import { readingsImportedSchema, withdrawnSchema } from './housekeeping.ts';
 import { instrumentDescribedSchema } from './instrument-described.ts';
 import { jobOpenedSchema } from './job-opened.ts';
@@ -29,6 +30,13 @@ import { readingSchema } from './reading.ts';
 import { sampleKeptSchema } from './sample-kept.ts';
 import { scaleChosenSchema, scaleProposedSchema } from './scale-proposed.ts';
 import { sectionDescribedSchema } from './section-described.ts';
+import {
+  followUpDoneSchema,
+  followUpPlannedSchema,
+  passBegunSchema,
+  passMishapSchema,
+  passReadSchema,
+} from './settling.ts';
 import { sizeStampSchema } from './size-stamp.ts';
 import { softPartSchema } from './soft-part.ts';
 import {
@@ -90,6 +98,12 @@ export const factSchema = z.discriminatedUnion('kind', [
   orderMovedSchema,
   orderCheckSignedSchema,
   goodsReceivedSchema,
+  passBegunSchema,
+  passReadSchema,
+  passMishapSchema,
+  followUpPlannedSchema,
+  followUpDoneSchema,
+  handedOverSchema,
   withdrawnSchema,
 ]);
 
