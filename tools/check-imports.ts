@@ -24,6 +24,9 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
     '@becket/store',
     '@becket/journal',
     '@becket/core',
+    '@becket/papers/german',
+    '@becket/journal/german',
+    '@becket/core/german',
   ],
   'packages/contract': ['@becket/tasks', '@becket/journal'],
   'apps/server': [

@@ -9,6 +9,7 @@ const steps = [
   ['npm', ['run', '--silent', 'types'], 'types'],
   ['npx', ['biome', 'check', '--error-on-warnings', '.'], 'lint'],
   script('check-imports'),
+  script('check-words'),
   script('run-examples'),
   script('check-links'),
 ];

@@ -1,6 +1,7 @@
 import { createRoot } from 'react-dom/client';
 import './shell/look.css';
 import { newDeviceName, startDevice, strongRandom } from './desk/device.ts';
+import { deviceLanguage } from './desk/device-language.ts';
 import { sentenceOf } from './desk/sentence-of.ts';
 import { type Appearance, deviceSettings } from './desk/settings.ts';
 import { App } from './shell/app.tsx';
@@ -29,8 +30,8 @@ show(settings.get().appearance);
 settings.subscribe(() => show(settings.get().appearance));
 
 try {
-  const store = await openBrowserStore();
-  const device = startDevice(store, settings);
+  const [store, language] = await Promise.all([openBrowserStore(), deviceLanguage(settings)]);
+  const device = startDevice(store, settings, language);
   // Asked for once there is something to keep: the browser may otherwise throw it away when space runs short.
   void navigator.storage?.persist?.();
   root.render(<App device={device} />);

@@ -8,3 +8,4 @@ export * from './strings/index.ts';
 export * from './supplies/index.ts';
 export * from './tables/index.ts';
 export * from './units/index.ts';
+export * from './words/index.ts';

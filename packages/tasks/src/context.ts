@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import { type Entry, type Fact, foldJob, type Job, nextStep, parseEntry, type Ulid } from '@becket/journal';
 import type { JournalStore } from '@becket/store';
 
@@ -8,6 +9,8 @@ export interface TaskContext {
   readonly newId: () => Ulid;
   readonly by: string;
   readonly device: string;
+  /** What sentences and papers are written in; English where nothing is said. */
+  readonly language?: Language | undefined;
 }
 
 /** There is no job of that id in this store. */

@@ -301,3 +301,7 @@ export { tidiedScale } from './scale/tidied-scale.ts';
 export { type ScaleAsFound, scaleAsFound } from './scale-as-found.ts';
 // Before the strip
 export { acceptGaps, SurveyIncomplete, sealRecord } from './strip-record.ts';
+
+// Languages
+
+export { type LanguageTag, languageFor, languageNames } from './language-for.ts';

@@ -1,6 +1,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import {
+  languageFor,
   makePaper,
   type PaperFormat,
   type PaperName,
@@ -17,6 +18,7 @@ interface PapersOptions extends CommonOptions {
   readonly format?: PaperFormat;
   readonly size: (typeof paperSizes)[number];
   readonly units: 'mm' | 'in';
+  readonly language: string;
   readonly to: string;
 }
 
@@ -32,16 +34,18 @@ export function registerPapers(program: Command): void {
     .addOption(
       new Option('--units <unit>', 'unit of length that stands first').choices(['mm', 'in']).default('mm'),
     )
+    .option('--language <tag>', 'en or de, with a country where its marks matter: de-AT', 'en')
     .option('--to <folder>', 'where the files are put', '.')
     .action(async (job: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<PapersOptions>();
+      const language = await languageFor(options.language);
       await mkdir(options.to, { recursive: true });
       const files: string[] = [];
       await inWorkshop(options, async (context) => {
         for (const paper of options.paper === undefined ? paperNames : [options.paper]) {
           for (const format of options.format === undefined ? paperFormats : [options.format]) {
             talk.say(`Making ${paper}, ${format} …`);
-            const made = await makePaper(context, job, {
+            const made = await makePaper({ ...context, language }, job, {
               paper,
               format,
               size: options.size,

@@ -1,5 +1,5 @@
 import { paperRoute } from '@becket/contract/routes';
-import { makePaper, type PaperName, paperNames } from '@becket/tasks';
+import { languageFor, makePaper, type PaperName, paperNames } from '@becket/tasks';
 import { Refused } from '../answer-error.ts';
 import { type RouteParts, taskContext } from '../server-parts.ts';
 
@@ -12,7 +12,9 @@ export function paperRoutes(parts: RouteParts): void {
         `There is no paper '${paper}': one of ${paperNames.join(', ')} is needed. Take a name from there.`,
       );
     }
-    const made = await makePaper(taskContext(parts), job, { paper, ...c.req.valid('query') });
+    const { language, ...options } = c.req.valid('query');
+    const context = { ...taskContext(parts), language: await languageFor(language) };
+    const made = await makePaper(context, job, { paper, ...options });
     return c.body(made.bytes as Uint8Array<ArrayBuffer>, 200, {
       'Content-Type': made.mediaType,
       'Content-Disposition': `attachment; filename="${made.fileName}"`,

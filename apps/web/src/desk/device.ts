@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import { newUlid } from '@becket/journal';
 import type { TaskContext } from '@becket/tasks';
 import type { Observable } from '../parts/observable.ts';
@@ -10,6 +11,7 @@ import { namelessUser, type Settings } from './settings.ts';
 export interface Device {
   readonly store: BrowserStore;
   readonly settings: Observable<Settings>;
+  readonly language: Observable<Language>;
   readonly exchange: Exchange;
   /** What tasks are handed, with the name as it is set now. */
   context(): TaskContext;
@@ -28,7 +30,11 @@ export function newDeviceName(random: () => number): string {
   return `device ${pick()}${pick()}${pick()}${pick()}`;
 }
 
-export function startDevice(store: BrowserStore, settings: Observable<Settings>): Device {
+export function startDevice(
+  store: BrowserStore,
+  settings: Observable<Settings>,
+  language: Observable<Language>,
+): Device {
   const now = () => new Date();
   const exchange = startExchange({
     store,
@@ -48,6 +54,7 @@ export function startDevice(store: BrowserStore, settings: Observable<Settings>)
   return {
     store,
     settings,
+    language,
     exchange,
     context: () => ({
       store,
@@ -55,6 +62,7 @@ export function startDevice(store: BrowserStore, settings: Observable<Settings>)
       newId: () => newUlid(now(), strongRandom),
       by: settings.get().name.trim() || namelessUser,
       device: settings.get().device,
+      language: language.get(),
     }),
   };
 }

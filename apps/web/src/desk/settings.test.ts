@@ -9,6 +9,7 @@ describe('readSettings()', () => {
       device: 'bench',
       unit: 'mm',
       appearance: 'dark',
+      language: 'as the device',
       isPlanShown: true,
       isPlanShownAboveReadings: false,
     });

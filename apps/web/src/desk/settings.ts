@@ -4,6 +4,10 @@ import { type Observable, observable } from '../parts/observable.ts';
 export const appearances = ['as the device', 'light', 'dark'] as const;
 export type Appearance = (typeof appearances)[number];
 
+/** Languages by their own names, so that whoever reads only one of them finds it. */
+export const languageChoices = ['as the device', 'English', 'Deutsch'] as const;
+export type LanguageChoice = (typeof languageChoices)[number];
+
 /** What this device remembers of its user. None of it is part of a job. */
 export interface Settings {
   /** The name that stands on every entry made here; empty until somebody has said. */
@@ -12,6 +16,7 @@ export interface Settings {
   readonly device: string;
   readonly unit: LengthUnit;
   readonly appearance: Appearance;
+  readonly language: LanguageChoice;
   readonly isPlanShown: boolean;
   /** The same where readings are typed and the plan would stand above them, as on a tablet held upright. */
   readonly isPlanShownAboveReadings: boolean;
@@ -27,6 +32,7 @@ export function readSettings(text: string | null, newDevice: string, isSmall = f
     device: newDevice,
     unit: 'mm',
     appearance: 'as the device',
+    language: 'as the device',
     // On a small screen the plan would stand before the work; it is a tap away.
     isPlanShown: !isSmall,
     isPlanShownAboveReadings: false,
@@ -45,6 +51,7 @@ export function readSettings(text: string | null, newDevice: string, isSmall = f
     device: words(kept.device, start.device) || start.device,
     unit: kept.unit === 'in' || kept.unit === 'mm' ? kept.unit : start.unit,
     appearance: appearances.find((one) => one === kept.appearance) ?? start.appearance,
+    language: languageChoices.find((one) => one === kept.language) ?? start.language,
     isPlanShown: isTrue(kept.isPlanShown, start.isPlanShown),
     isPlanShownAboveReadings: isTrue(kept.isPlanShownAboveReadings, start.isPlanShownAboveReadings),
   };

@@ -3,6 +3,8 @@ import type { Device } from '../desk/device.ts';
 import { hashOf, type Route, tasks } from '../desk/route.ts';
 import { DeviceContext } from '../desk/use-device.ts';
 import { useRoute } from '../desk/use-route.ts';
+import { LanguageContext } from '../parts/language.tsx';
+import { useObservable } from '../parts/observable.ts';
 import { Header } from './header.tsx';
 import { JobFrame } from './job-frame.tsx';
 import { JobsPage } from './jobs-page.tsx';
@@ -11,17 +13,20 @@ import { SettingsPage } from './settings-page.tsx';
 /** The whole program: a header that is always there, and the place that the address names. */
 export function App({ device }: { device: Device }) {
   const route = useRoute();
+  const language = useObservable(device.language);
   useEffect(() => {
     document.title = titleOf(route);
   }, [route]);
   return (
-    <DeviceContext value={device}>
-      <button type="button" className="skip" onClick={toPlace}>
-        To the page itself
-      </button>
-      <Header />
-      <Place route={route} />
-    </DeviceContext>
+    <LanguageContext value={language}>
+      <DeviceContext value={device}>
+        <button type="button" className="skip" onClick={toPlace}>
+          To the page itself
+        </button>
+        <Header />
+        <Place route={route} />
+      </DeviceContext>
+    </LanguageContext>
   );
 }
 

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { appearances } from '../desk/settings.ts';
+import { appearances, languageChoices } from '../desk/settings.ts';
 import { useDevice, useSettings } from '../desk/use-device.ts';
 import { Choice } from '../parts/choice.tsx';
 import { Field } from '../parts/field.tsx';
@@ -58,6 +58,12 @@ export function SettingsPage() {
           { value: 'mm', words: 'millimetres' },
           { value: 'in', words: 'inches' },
         ]}
+      />
+      <Choice
+        label="Language"
+        value={settings.language}
+        onChange={(language) => device.settings.update({ language })}
+        options={languageChoices.map((value) => ({ value, words: value }))}
       />
       <Choice
         label="Light or dark"

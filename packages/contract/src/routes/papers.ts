@@ -20,6 +20,11 @@ export const paperRoute = createRoute({
     query: z.object({
       size: z.enum(paperSizes).default('A4'),
       format: z.enum(paperFormats).default('pdf'),
+      language: z
+        .string()
+        .regex(/^(en|de)(-[A-Z]{2})?$/)
+        .default('en')
+        .describe('English or German, and the country whose marks are used: en, de, de-AT.'),
       units: z.enum(['mm', 'in']).default('mm').describe('The unit of length that stands first.'),
     }),
   },

@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import type { Orders } from '@becket/journal';
 import type { LengthUnit } from '../figures/lengths.ts';
 
@@ -5,6 +6,8 @@ import type { LengthUnit } from '../figures/lengths.ts';
 export interface PaperOptions {
   /** The day printed on the paper: RFC 3339 UTC. */
   readonly at: string;
+  /** What the paper is written in. */
+  readonly language: Language;
   /** The unit that stands first. */
   readonly firstUnit: LengthUnit;
   /** Where the job is found again; without it the paper has no code to scan. */

@@ -1,0 +1,5 @@
+import type { Catalogue } from '@becket/core';
+import { german as packages } from '@becket/tasks/german';
+
+/** All messages of the screens and of what is under them in German. A chunk of its own, fetched when it is asked for. */
+export const german: Catalogue = { ...packages };

@@ -1,0 +1,4 @@
+import type { Catalogue } from '@becket/core';
+
+/** All messages of this package in German. */
+export const german: Catalogue = {};

@@ -1,0 +1,7 @@
+import type { Catalogue } from '@becket/core';
+import { german as core } from '@becket/core/german';
+import { german as journal } from '@becket/journal/german';
+import { german as papers } from '@becket/papers/german';
+
+/** All messages of the packages in German, for whoever makes papers or runs tasks. */
+export const german: Catalogue = { ...core, ...journal, ...papers };
