@@ -9,6 +9,7 @@
  */
 import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { withApostrophes } from '@becket/core';
 import type { MessageFormatElement } from '@formatjs/icu-messageformat-parser';
 import { parse, TYPE } from '@formatjs/icu-messageformat-parser';
 import ts from 'typescript';
@@ -87,7 +88,7 @@ export function namesIn(text: string): Set<string> {
         for (const { value } of Object.values(element.options)) visit(value);
     }
   };
-  visit(parse(text, { ignoreTag: true }));
+  visit(parse(withApostrophes(text), { ignoreTag: true }));
   return names;
 }
 

@@ -33,6 +33,7 @@ describe('a language', () => {
 
   it('leaves an apostrophe alone', () => {
     expect(english.say("the maker's {what}", { what: 'data' })).toBe("the maker's data");
+    expect(english.say("'{what}' was found", { what: '7 furlongs' })).toBe("'7 furlongs' was found");
   });
 
   it('refuses a message whose value is not handed in', () => {

@@ -29,9 +29,13 @@ export interface Language {
 /** What stands before a message in brackets tells translators which sense is meant, and is not printed. */
 const senseInFront = /^\[[^\]]*\] /;
 
+/** ICU would take an apostrophe before a brace for a quote. A message needs no braces of its own, so that every apostrophe is one. */
+export const withApostrophes = (text: string): string => text.replaceAll("'", "''");
+
 /**
  * The language of a locale and a catalogue. Messages are ICU MessageFormat: `{name}`, `{count, plural, one {…} other {…}}`,
- * `{kind, select, …}`; a tag in angle brackets means nothing.
+ * `{kind, select, …}`; an apostrophe and a
+ * tag in angle brackets mean nothing.
  *
  * Two senses of one English word are two messages: '[of a pin] low' is said 'low' in English.
  *
@@ -56,11 +60,11 @@ export function makeLanguage(locale: string, catalogue: Catalogue = {}): Languag
     locale,
     say(text: string, values?: MessageValues): string {
       const own = (catalogue[text] ?? text).replace(senseInFront, '');
-      // Most messages are plain words; what has braces or quotes is read as ICU reads it, once.
-      if (!own.includes('{') && !own.includes("'")) return own;
+      // Most messages are plain words; what has braces is read once.
+      if (!own.includes('{')) return own;
       let format = read.get(own);
       if (format === undefined) {
-        format = new IntlMessageFormat(own, locale, undefined, { ignoreTag: true });
+        format = new IntlMessageFormat(withApostrophes(own), locale, undefined, { ignoreTag: true });
         read.set(own, format);
       }
       return String(format.format(values as Record<string, string | number> | undefined));
