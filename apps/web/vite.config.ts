@@ -34,6 +34,8 @@ export default defineConfig({
         navigateFallback: 'index.html',
         navigateFallbackDenylist: [/^\/jobs/, /^\/blobs/, /^\/health/, /^\/openapi\.json/],
         cleanupOutdatedCaches: true,
+        // The very first visit works without a network too; a later version still waits until it is asked for.
+        clientsClaim: true,
       },
     }),
   ],

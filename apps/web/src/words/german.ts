@@ -1,5 +1,7 @@
 import type { Catalogue } from '@becket/core';
 import { german as packages } from '@becket/tasks/german';
+import { german as parts } from '../parts/german.ts';
+import { german as piano } from '../piano/german.ts';
 
 /** All messages of the screens and of what is under them in German. A chunk of its own, fetched when it is asked for. */
-export const german: Catalogue = { ...packages };
+export const german: Catalogue = { ...packages, ...parts, ...piano };
