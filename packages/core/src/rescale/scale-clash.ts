@@ -1,4 +1,4 @@
-import { cheapestSchedule, isFound, type SearchRules, type SearchStage } from './schedule-search.ts';
+import { isFound, ScheduleSearch, type SearchRules, type SearchStage } from './schedule-search.ts';
 import type { NoteCandidates, StringLimitName } from './string-candidates.ts';
 import type { LoadLimit, WholeScaleProblem } from './whole-scale-problem.ts';
 
@@ -78,10 +78,10 @@ export function ruleClash(
   const free: SearchRules = { ...rules, sizeChange: 0, tiedString: 0 };
   const isPossible = (from: number, to: number, under: SearchRules, these = bare): boolean =>
     isFound(
-      cheapestSchedule(these.slice(from, to + 1), under, {
+      new ScheduleSearch(these.slice(from, to + 1), under, {
         isStartOpen: from > 0,
         isEndOpen: to < stages.length - 1,
-      }),
+      }).cheapest(),
     );
   let to = 0;
   while (to < stages.length - 1 && isPossible(0, to, free)) to += 1;

@@ -65,6 +65,8 @@ export interface FrontProgress {
 const FIRST_PLACES = [0, 1, ...[-4.5, -3, -1.5, 0, 1.5, 3, 4.5].map((u) => 1 / (1 + Math.exp(-u)))];
 const FURTHER_PLACES = [-6, -3.75, -2.25, -0.75, 0.75, 2.25, 3.75, 6].map((u) => 1 / (1 + Math.exp(-u)));
 const FEWEST_ANSWERS = 5;
+/** Next to nothing: of the scales nearest to what was found, which cost alike, the smoothest is wanted and not any. */
+const LEAST_PLACE = 1e-6;
 
 /**
  * The weights of a place: smoothness counts 2p times, nearness to what was found 2(1 − p) times as much as in the problem.
@@ -102,7 +104,8 @@ export function* scaleFront(
   const of = FIRST_PLACES.length;
   for (const place of [...FIRST_PLACES, ...FURTHER_PLACES]) {
     if (solved >= of && answers.length >= FEWEST_ANSWERS) break;
-    const found = bestPreparedScale(prepared, weightsAtPlace(prepared.problem.weights, place));
+    const weights = weightsAtPlace(prepared.problem.weights, Math.max(place, LEAST_PLACE));
+    const found = bestPreparedScale(prepared, weights);
     solved += 1;
     if (!found.feasible) return found;
     const latest = frontAnswer(prepared, place, found);

@@ -1,3 +1,4 @@
+import { ReachedStates } from './reached-states.ts';
 import { SourceList } from './source-list.ts';
 
 /*
@@ -41,6 +42,8 @@ export interface SearchScope {
   readonly isEndOpen?: boolean;
   /** Only schedules that cost less are sought. */
   readonly below?: number;
+  /** The stages stand treble to bass: what may follow what is read the other way round. */
+  readonly isMirrored?: boolean;
 }
 
 export interface FoundSchedule {
@@ -78,7 +81,7 @@ export function relationOf(
 }
 
 /**
- * The cheapest schedule.
+ * The search with its table of costs, for those who need more than the cheapest schedule; `cheapestSchedule` is quicker.
  *
  * Dynamic programming over pairs of neighbouring candidates, since a bend ties three notes together; beside the pair a state
  * holds how long the run of one size is, up to the minimum run, and whether its strings within the section are odd. For
@@ -87,15 +90,6 @@ export function relationOf(
  *
  * Work: n·K² pairs, each with one to K tries, K candidates a note. Exact.
  */
-export function cheapestSchedule(
-  stages: readonly SearchStage[],
-  rules: SearchRules,
-  scope: SearchScope = {},
-): FoundSchedule | NoSchedule {
-  return new ScheduleSearch(stages, rules, scope).cheapest();
-}
-
-/** The search with its table of costs, for those who need more than the cheapest schedule. */
 export class ScheduleSearch {
   private readonly longest: number;
   /** Run states of a pair by its upper note: run 1 … longest, and odd or even where plain strings may be tied. */
@@ -126,25 +120,30 @@ export class ScheduleSearch {
     const { stages, statesAt, scope } = this;
     const below = scope.below ?? Number.POSITIVE_INFINITY;
     const first = stages[0]!;
-    let cost = new Float64Array(first.count * statesAt[0]!).fill(Number.POSITIVE_INFINITY);
+    const layers = [new ReachedStates()];
     for (let b = 0; b < first.count; b += 1) {
       const run = scope.isStartOpen ? this.runOf(first, b) : 1;
-      cost[b * statesAt[0]! + this.state(run, this.isOdd(first, b, 0))] = first.own[b]!;
+      layers[0]!.add(b, 0, this.state(run, this.isOdd(first, b, 0)), first.own[b]!, -1);
     }
     if (first.count === 0) return { endsAt: 0 };
-    costs?.push(cost);
-    const cameFrom: Int32Array[] = [];
     for (let note = 1; note < stages.length; note += 1) {
-      const size = stages[note]!.count * stages[note - 1]!.count * statesAt[note]!;
-      const next = new Float64Array(size).fill(Number.POSITIVE_INFINITY);
-      const from = new Int32Array(size);
-      const isReached = this.step(note, cost, next, from, below - this.restOwn[note]!);
-      if (!isReached) return { endsAt: note };
-      cameFrom.push(from);
-      cost = next;
-      costs?.push(cost);
+      const next = this.step(note, layers[note - 1]!, below - this.restOwn[note]!);
+      if (next.length === 0) return { endsAt: note };
+      layers.push(next);
     }
-    return this.trace(cost, cameFrom, below);
+    if (costs !== undefined) {
+      layers.forEach((layer, note) => {
+        const countBefore = note === 0 ? 1 : stages[note - 1]!.count;
+        costs.push(layer.everyCost(stages[note]!.count, countBefore, statesAt[note]!));
+      });
+    }
+    return this.trace(layers, below);
+  }
+
+  private relation(before: SearchStage, a: number, here: SearchStage, b: number): number {
+    return this.scope.isMirrored
+      ? relationOf(here, b, before, a, this.rules)
+      : relationOf(before, a, here, b, this.rules);
   }
 
   private runOf(stage: SearchStage, candidate: number): number {
@@ -161,56 +160,46 @@ export class ScheduleSearch {
   }
 
   /** From pairs (a, b) ending at the note before to pairs (b, c) ending at `note`. */
-  private step(
-    note: number,
-    cost: Float64Array,
-    next: Float64Array,
-    from: Int32Array,
-    below: number,
-  ): boolean {
+  private step(note: number, reached: ReachedStates, below: number): ReachedStates {
     const { stages, longest, rules } = this;
     const [statesIn, statesOut] = [this.statesAt[note - 1]!, this.statesAt[note]!];
     const before = stages[note - 2];
     const middle = stages[note - 1]!;
     const here = stages[note]!;
-    const countA = before?.count ?? 1;
     const { tensionBend, inharmonicityBend } = before === undefined ? NO_BEND : middle;
     const tensionA = before?.logTension ?? ZERO;
     const inharmonicityA = before?.logInharmonicity ?? ZERO;
     // One list of sources for each run state that the same size may lead to, and one for a change.
     const changing = Math.max(statesIn, statesOut);
-    const lists = Array.from({ length: changing + 1 }, () => new SourceList(countA * statesIn));
+    const { starts, order, largest } = reached.byCandidate(middle.count);
+    const lists = Array.from({ length: changing + 1 }, () => new SourceList(largest));
     const relations = new Uint8Array(here.count);
     let [kindOfRelations, sizeOfRelations] = [-1, -1];
-    let isReached = false;
+    const next = new ReachedStates();
 
     for (let b = 0; b < middle.count; b += 1) {
-      const base = b * countA * statesIn;
+      if (starts[b] === starts[b + 1]) continue;
       const run = this.runOf(middle, b);
       const isPlain = middle.kind[b] === PLAIN;
       for (const list of lists) list.clear();
-      let isAny = false;
-      for (let a = 0; a < countA; a += 1) {
-        for (let state = 0; state < statesIn; state += 1) {
-          const source = base + a * statesIn + state;
-          const sum = cost[source]!;
-          if (sum >= below) continue;
-          isAny = true;
-          const runSoFar = (state % longest) + 1;
-          const odd = state >= longest ? 1 : 0;
-          const tie = isPlain ? odd * rules.tiedString : 0;
-          if (runSoFar >= run) lists[changing]!.add(source, a, sum + tie);
-          const goesOnOdd = isPlain ? ((here.beginsSection ? 0 : odd) + here.strings) % 2 : 0;
-          const goesOn = this.state(Math.min(runSoFar + 1, run), goesOnOdd);
-          lists[goesOn]!.add(source, a, sum + (here.beginsSection ? tie : 0));
-        }
+      for (let place = starts[b]!; place < starts[b + 1]!; place += 1) {
+        const source = order[place]!;
+        const sum = reached.cost[source]!;
+        const a = reached.before[source]!;
+        const state = reached.state[source]!;
+        const runSoFar = (state % longest) + 1;
+        const odd = state >= longest ? 1 : 0;
+        const tie = isPlain ? odd * rules.tiedString : 0;
+        if (runSoFar >= run) lists[changing]!.add(source, a, sum + tie);
+        const goesOnOdd = isPlain ? ((here.beginsSection ? 0 : odd) + here.strings) % 2 : 0;
+        const goesOn = this.state(Math.min(runSoFar + 1, run), goesOnOdd);
+        lists[goesOn]!.add(source, a, sum + (here.beginsSection ? tie : 0));
       }
-      if (!isAny) continue;
       for (const list of lists) list.sort();
 
       // Strings of one kind and size stand together and have the same relations to the next note.
       if (middle.kind[b] !== kindOfRelations || middle.size[b] !== sizeOfRelations) {
-        for (let c = 0; c < here.count; c += 1) relations[c] = relationOf(middle, b, here, c, rules);
+        for (let c = 0; c < here.count; c += 1) relations[c] = this.relation(middle, b, here, c);
         kindOfRelations = middle.kind[b]!;
         sizeOfRelations = middle.size[b]!;
       }
@@ -223,70 +212,66 @@ export class ScheduleSearch {
         const own = here.own[c]! + (relation === SIZE_CHANGE ? rules.sizeChange : 0);
         const evenTension = doubleTension - here.logTension[c]!;
         const evenInharmonicity = doubleInharmonicity - here.logInharmonicity[c]!;
-        const [firstList, lastList] = relation === SAME_SIZE ? [0, statesOut - 1] : [changing, changing];
+        const firstList = relation === SAME_SIZE ? 0 : changing;
+        const lastList = relation === SAME_SIZE ? statesOut - 1 : changing;
         for (let which = firstList; which <= lastList; which += 1) {
-          const list = lists[which]!;
+          const { length, sums, candidates, sources } = lists[which]!;
           let best = below - own;
           let bestSource = -1;
-          for (let index = 0; index < list.length; index += 1) {
-            const sum = list.sums[index]!;
+          for (let index = 0; index < length; index += 1) {
+            const sum = sums[index]!;
             if (sum >= best) break;
-            const a = list.candidates[index]!;
+            const a = candidates[index]!;
             const bendT = tensionA[a]! - evenTension;
             const bendB = inharmonicityA[a]! - evenInharmonicity;
             const total = sum + tensionBend * bendT * bendT + inharmonicityBend * bendB * bendB;
             if (total < best) {
               best = total;
-              bestSource = list.sources[index]!;
+              bestSource = sources[index]!;
             }
           }
           if (bestSource < 0) continue;
           const state = relation === SAME_SIZE ? which : this.state(1, this.isOdd(here, c, 0));
-          const target = (c * middle.count + b) * statesOut + state;
-          next[target] = best + own;
-          from[target] = bestSource;
-          isReached = true;
+          next.add(c, b, state, best + own, bestSource);
         }
       }
     }
-    return isReached;
+    return next;
   }
 
-  private trace(
-    cost: Float64Array,
-    cameFrom: readonly Int32Array[],
-    below: number,
-  ): FoundSchedule | NoSchedule {
-    const { stages } = this;
-    const last = stages.length - 1;
+  private trace(layers: readonly ReachedStates[], below: number): FoundSchedule | NoSchedule {
+    const last = layers.length - 1;
+    const { length, candidate, state, cost } = layers[last]!;
     let best = below;
-    let bestState = -1;
-    for (let index = 0; index < cost.length; index += 1) {
-      if (cost[index]! >= best) continue;
-      const total = cost[index]! + this.endCost(index);
+    let place = -1;
+    for (let index = 0; index < length; index += 1) {
+      const total = cost[index]! + this.endCostOf(candidate[index]!, state[index]!);
       if (total < best) {
         best = total;
-        bestState = index;
+        place = index;
       }
     }
-    if (bestState < 0) return { endsAt: stages.length };
-    const choices: number[] = [];
+    if (place < 0) return { endsAt: layers.length };
+    const choices = new Array<number>(layers.length);
     for (let note = last; note >= 0; note -= 1) {
-      choices.unshift(this.candidateOf(bestState, note));
-      if (note > 0) bestState = cameFrom[note - 1]![bestState]!;
+      choices[note] = layers[note]!.candidate[place]!;
+      place = layers[note]!.from[place]!;
     }
     return { cost: best, choices };
   }
 
   /** What ending in a state at the last note adds: a tied string, or Infinity where its run is too short. */
   endCost(index: number): number {
+    const last = this.stages.length - 1;
+    return this.endCostOf(this.candidateOf(index, last), index % this.statesAt[last]!);
+  }
+
+  private endCostOf(candidate: number, state: number): number {
     const { stages, longest, rules } = this;
-    const last = stages.length - 1;
-    const candidate = this.candidateOf(index, last);
-    const state = index % this.statesAt[last]!;
+    const last = stages[stages.length - 1]!;
     if (this.scope.isEndOpen) return 0;
-    if ((state % longest) + 1 < this.runOf(stages[last]!, candidate)) return Number.POSITIVE_INFINITY;
-    return state >= longest && stages[last]!.kind[candidate] === PLAIN ? rules.tiedString : 0;
+    if ((state % longest) + 1 < this.runOf(last, candidate)) return Number.POSITIVE_INFINITY;
+    return state >= longest && last.kind[candidate] === PLAIN ? rules.tiedString : 0;
   }
 
   /**
@@ -305,7 +290,7 @@ export class ScheduleSearch {
     const [before, middle, here] = [stages[note - 2], stages[note - 1]!, stages[note]!];
     const b = Math.floor(to / statesOut) % middle.count;
     const c = this.candidateOf(to, note);
-    const relation = relationOf(middle, b, here, c, rules);
+    const relation = this.relation(middle, b, here, c);
     if (relation === FORBIDDEN) return;
     const target = to % statesOut;
     const isPlain = middle.kind[b] === PLAIN;

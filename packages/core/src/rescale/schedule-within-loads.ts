@@ -1,3 +1,4 @@
+import { cheapestSchedule } from './cheapest-schedule.ts';
 import {
   type FoundSchedule,
   isFound,
@@ -116,7 +117,7 @@ class Pricing {
       tensionBend: 0,
       inharmonicityBend: 0,
     }));
-    const found = new ScheduleSearch(stages, { ...this.rules, sizeChange: 0, tiedString: 0 }, {}).cheapest();
+    const found = cheapestSchedule(stages, { ...this.rules, sizeChange: 0, tiedString: 0 });
     return isFound(found) ? found.cost : Number.POSITIVE_INFINITY;
   }
 
@@ -134,7 +135,7 @@ class Pricing {
 
   /** The cheapest schedule at the present prices; keeps the best bound and the best schedule within the loads. */
   solve(): FoundSchedule | NoSchedule {
-    const found = new ScheduleSearch(this.priced(this.prices), this.rules, {}).cheapest();
+    const found = cheapestSchedule(this.priced(this.prices), this.rules);
     if (!isFound(found)) return found;
     const bound =
       found.cost - this.prices.reduce((sum, price, index) => sum + price * this.loads[index]!.highest, 0);
