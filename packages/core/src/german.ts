@@ -1,4 +1,6 @@
+import { german as scale } from './scale/german.ts';
+import { german as tables } from './tables/german.ts';
 import type { Catalogue } from './words/index.ts';
 
 /** All messages of this package in German, chapter by chapter. */
-export const german: Catalogue = {};
+export const german: Catalogue = { ...scale, ...tables };

@@ -8,6 +8,7 @@ import {
   requirePositive,
   requireWithin,
 } from '../units/index.ts';
+import { type Message, message } from '../words/index.ts';
 
 /** What a let-down plan needs to know of one string. */
 export interface LetDownString {
@@ -42,12 +43,16 @@ export interface LetDownPass {
 }
 
 /** Said wherever a let-down plan is shown. Common practice, no source. */
-export const letDownCautions: readonly string[] = [
-  'A wire under tension stores enough energy to injure: wear eye protection and keep your face out of its line.',
-  'Never cut a string under tension; let it down at the pin first.',
-  'Take the load off evenly over the whole plate: a plate relieved on one side only can crack.',
-  'Stop when the plate creaks, a bolt moves or a crack opens, and have it looked at before going on.',
-  "The maker's instructions, local codes and a licensed or specialist trade come before this plan.",
+export const letDownCautions: readonly Message[] = [
+  message(
+    'A wire under tension stores enough energy to injure: wear eye protection and keep your face out of its line.',
+  ),
+  message('Never cut a string under tension; let it down at the pin first.'),
+  message('Take the load off evenly over the whole plate: a plate relieved on one side only can crack.'),
+  message(
+    'Stop when the plate creaks, a bolt moves or a crack opens, and have it looked at before going on.',
+  ),
+  message("The maker's instructions, local codes and a licensed or specialist trade come before this plan."),
 ];
 
 /**

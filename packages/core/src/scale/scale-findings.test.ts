@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { german } from '../german.ts';
 import type { PlainString } from '../strings/index.ts';
 import { hertz, inches, kilogramsPerCubicMetre, metres, millimetres } from '../units/index.ts';
+import { makeLanguage } from '../words/index.ts';
 import {
   analyseScale,
   COMMON_SHOP_POLICY,
@@ -385,5 +387,26 @@ describe('the shop policy', () => {
       /whole number from 2/,
     );
     expect(() => withLimit(COMMON_SHOP_POLICY, 'highestBreakShare', 0.6, ' ')).toThrow(SyntaxError);
+  });
+});
+
+describe('a finding in German', () => {
+  it('says its rule, its figures and its limit, and leaves what the shop typed as it is', () => {
+    const policy = withLimit(lenient, 'largestTensionStepInSection', 0.01, 'Haus {A}');
+    const [step] = scaleFindings(analyseScale(grand, quick), policy, makeLanguage('de-DE', german)).filter(
+      ({ rule }) => rule === 'tension step within a section',
+    );
+    expect(step!.sentence).toMatch(
+      /^In bass, A0 zu A#0: Zugkraft der Saite von \d+ N auf \d+ N, ein Sprung von \d,\d % \(Grenze 1 %, Haus \{A\}\)\.$/,
+    );
+    const [share] = scaleFindings(
+      analyseScale(grand, quick),
+      withLimit(lenient, 'highestBreakShare', 0.5, 'Haus'),
+      makeLanguage('de-DE', german),
+    );
+    expect(share!.sentence).toMatch(
+      /^Der Anteil an der Bruchlast .* nach Mindestwert ASTM A228, am höchsten/,
+    );
+    expect(share!.remark).toMatch(/^Guter neuer Klaviersaitendraht/);
   });
 });

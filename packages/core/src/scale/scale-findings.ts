@@ -1,9 +1,21 @@
-import { inKilonewtons, type Newtons, newtons, noteName } from '../units/index.ts';
+import { noteName } from '../units/index.ts';
+import { english, type Language, message, sayKnown } from '../words/index.ts';
+import {
+  at,
+  breakText,
+  kilonewtonText,
+  limitText,
+  loadText,
+  newtonText,
+  percent,
+  percentWithin,
+  powerText,
+} from './finding-words.ts';
 import type { NoteAnalysis } from './note-analysis.ts';
 import type { NoteFigureName } from './note-figures.ts';
 import { COMMON_INPUTS } from './note-inputs.ts';
 import type { LoadShare, ScaleAnalysis } from './scale-analysis.ts';
-import { COMMON_SHOP_POLICY, type ShopLimit, type ShopPolicy } from './shop-policy.ts';
+import { COMMON_SHOP_POLICY, type ScaleLimits, type ShopLimit, type ShopPolicy } from './shop-policy.ts';
 
 /*
  * What stands out in a scale, as plain sentences with the rule and the figure. A finding is a result, never an error; what
@@ -53,6 +65,7 @@ export interface ScaleFinding {
  *
  * @param analysis  of the notes that can be computed; rules that need neighbours skip a gap
  * @param policy    the shop's limits; `COMMON_SHOP_POLICY` when not given
+ * @param language  of the sentences
  * @returns findings, each with its rule, figure, uncertainty, limit, whose limit it is, and a sentence
  *
  * Holds for: figures at pitch. Steps compare two figures; errors that both share (pitch, density) cancel in them.
@@ -61,41 +74,43 @@ export interface ScaleFinding {
 export function scaleFindings(
   analysis: ScaleAnalysis,
   policy: ShopPolicy = COMMON_SHOP_POLICY,
+  language: Language = english,
 ): ScaleFinding[] {
+  const { limits } = policy;
   const found = [
-    ...breakShareFindings(analysis.notes, policy),
-    ...outsideTableFindings(analysis.notes),
-    ...stepFindings(analysis.notes, policy),
-    ...tenorFindings(analysis.notes, policy),
-    ...unisonFindings(analysis.notes, policy),
-    ...strutFindings(analysis, policy),
-    ...loadFindings(analysis, policy),
+    ...breakShareFindings(analysis.notes, limits, language),
+    ...outsideTableFindings(analysis.notes, language),
+    ...stepFindings(analysis.notes, limits, language),
+    ...tenorFindings(analysis.notes, limits, language),
+    ...unisonFindings(analysis.notes, limits, language),
+    ...strutFindings(analysis, limits, language),
+    ...loadFindings(analysis, limits, language),
   ];
   return found.sort((a, b) => scaleRules.indexOf(a.rule) - scaleRules.indexOf(b.rule));
 }
 
 // Break share
 
-function breakShareFindings(notes: readonly NoteAnalysis[], { limits }: ShopPolicy): ScaleFinding[] {
+function breakShareFindings(
+  notes: readonly NoteAnalysis[],
+  limits: ScaleLimits,
+  language: Language,
+): ScaleFinding[] {
   const ceiling = limits.highestBreakShare;
   const floorOf = (note: NoteAnalysis): ShopLimit =>
     note.note.string.kind === 'plain' ? limits.lowestBreakSharePlain : limits.lowestBreakShareWound;
-  const high = runsOf(notes, (note) => note.breakShare > ceiling.value).map((run) => {
-    const worst = mostBy(run, (note) => note.breakShare);
-    return breakShareFinding(run, worst, ceiling, 'break share over the ceiling', 'over', 'highest');
-  });
+  const high = runsOf(notes, (note) => note.breakShare > ceiling.value).map((run) =>
+    breakShareFinding(
+      run,
+      { worst: mostBy(run, (note) => note.breakShare), limit: ceiling, side: 'over' },
+      language,
+    ),
+  );
   const low = (['plain', 'wound'] as const).flatMap((kind) =>
     runsOf(notes, (note) => note.note.string.kind === kind && note.breakShare < floorOf(note).value).map(
       (run) => {
         const worst = mostBy(run, (note) => -note.breakShare);
-        return breakShareFinding(
-          run,
-          worst,
-          floorOf(worst),
-          'break share under the floor',
-          'under',
-          'lowest',
-        );
+        return breakShareFinding(run, { worst, limit: floorOf(worst), side: 'under' }, language);
       },
     ),
   );
@@ -104,29 +119,36 @@ function breakShareFindings(notes: readonly NoteAnalysis[], { limits }: ShopPoli
 
 function breakShareFinding(
   run: readonly NoteAnalysis[],
-  worst: NoteAnalysis,
-  limit: ShopLimit,
-  rule: ScaleRule,
-  side: 'over' | 'under',
-  extreme: 'highest' | 'lowest',
+  { worst, limit, side }: { worst: NoteAnalysis; limit: ShopLimit; side: 'over' | 'under' },
+  language: Language,
 ): ScaleFinding {
   const standardUncertainty = worst.standardUncertainties?.breakShare;
-  const where = run.length === 1 ? '' : `, ${extreme} at ${noteName(worst.key)}`;
-  return finding({
-    rule,
-    keys: run.map((note) => note.key),
-    figure: worst.breakShare,
-    standardUncertainty,
-    limit,
-    remark: worst.strengthRemark,
-    sentence:
-      `Break share is ${side} the ${side === 'over' ? 'ceiling' : 'floor'} ${at(run)}: ` +
-      `${percent(worst.breakShare)}${plusMinus(standardUncertainty)}${where} by ${worst.strengthTable} ` +
-      `(${limitText(limit)}).`,
-  });
+  return finding(
+    {
+      rule: side === 'over' ? 'break share over the ceiling' : 'break share under the floor',
+      keys: run.map((note) => note.key),
+      figure: worst.breakShare,
+      standardUncertainty,
+      limit,
+      remark: sayKnown(worst.strengthRemark, language),
+      sentence: language.say(
+        'Break share is {side, select, over {over the ceiling} other {under the floor}} {where}: {share}{notes, plural, =1 {} other {{side, select, over {, highest} other {, lowest}} at {worst}}} by {table} ({limit}).',
+        {
+          side,
+          where: at(run, language),
+          share: percentWithin(worst.breakShare, standardUncertainty, language),
+          notes: run.length,
+          worst: noteName(worst.key),
+          table: sayKnown(worst.strengthTable, language),
+          limit: limitText(limit, language),
+        },
+      ),
+    },
+    language,
+  );
 }
 
-function outsideTableFindings(notes: readonly NoteAnalysis[]): ScaleFinding[] {
+function outsideTableFindings(notes: readonly NoteAnalysis[], language: Language): ScaleFinding[] {
   return runsOf(notes, (note) => !note.isWithinStrengthTable).map((run) => ({
     rule: 'outside the strength table' as const,
     weight: 'for information' as const,
@@ -136,10 +158,11 @@ function outsideTableFindings(notes: readonly NoteAnalysis[]): ScaleFinding[] {
     unit: '1' as const,
     limit: undefined,
     isClear: true,
-    sentence:
-      `The wire ${at(run)} lies outside the sizes of ${run[0]!.strengthTable}: its break share is an extension of that ` +
-      'table and not a figure from it.',
-    remark: run[0]!.strengthRemark,
+    sentence: language.say(
+      'The wire {where} lies outside the sizes of {table}: its break share is an extension of that table and not a figure from it.',
+      { where: at(run, language), table: sayKnown(run[0]!.strengthTable, language) },
+    ),
+    remark: sayKnown(run[0]!.strengthRemark, language),
   }));
 }
 
@@ -150,7 +173,7 @@ const STEPS_OVER_BREAKS = [
     figure: 'tension',
     rule: 'tension step over a break',
     limit: 'largestTensionStepOverBreak',
-    name: 'string tension',
+    name: message('string tension'),
     text: newtonText,
     perUnison: false,
   },
@@ -158,21 +181,25 @@ const STEPS_OVER_BREAKS = [
     figure: 'inharmonicity',
     rule: 'inharmonicity step over a break',
     limit: 'largestInharmonicityStepOverBreak',
-    name: 'inharmonicity B',
-    text: (value: number) => value.toExponential(1),
+    name: message('inharmonicity B'),
+    text: powerText,
     perUnison: false,
   },
   {
     figure: 'impedance',
     rule: 'impedance step over a break',
     limit: 'largestImpedanceStepOverBreak',
-    name: 'the impedance of the unison',
-    text: (value: number) => `${value.toFixed(1)} N·s/m`,
+    name: message('the impedance of the unison'),
+    text: (value: number, { fixed }: Language) => `${fixed(value, 1)} N·s/m`,
     perUnison: true,
   },
 ] as const;
 
-function stepFindings(notes: readonly NoteAnalysis[], { limits }: ShopPolicy): ScaleFinding[] {
+function stepFindings(
+  notes: readonly NoteAnalysis[],
+  limits: ScaleLimits,
+  language: Language,
+): ScaleFinding[] {
   const findings: ScaleFinding[] = [];
   for (const [lower, upper] of neighbours(notes)) {
     if (isBreak(lower, upper)) {
@@ -181,16 +208,28 @@ function stepFindings(notes: readonly NoteAnalysis[], { limits }: ShopPolicy): S
         const step = stepBetween(of(lower), of(upper));
         if (step <= limits[limit].value) continue;
         findings.push(
-          stepFinding({
-            rule,
-            limit: limits[limit],
-            lower,
-            upper,
-            figure,
-            step,
-            sentence: (figureText) =>
-              `${breakText(lower, upper)}, ${noteName(lower.key)} to ${noteName(upper.key)}, ${name} goes from ${text(of(lower))} to ${text(of(upper))}: ${figureText}`,
-          }),
+          stepFinding(
+            {
+              rule,
+              limit: limits[limit],
+              lower,
+              upper,
+              figure,
+              step,
+              sentence: (stepTold) =>
+                language.say(
+                  '{place}, {lower} to {upper}, {name} goes from {from} to {to}: a step of {step} ({limit}).',
+                  {
+                    ...stepTold,
+                    place: breakText(lower, upper, language),
+                    name: language.say(name),
+                    from: text(of(lower), language),
+                    to: text(of(upper), language),
+                  },
+                ),
+            },
+            language,
+          ),
         );
       }
     } else {
@@ -198,45 +237,65 @@ function stepFindings(notes: readonly NoteAnalysis[], { limits }: ShopPolicy): S
       const step = stepBetween(lower.tension, upper.tension);
       if (step <= limit.value) continue;
       findings.push(
-        stepFinding({
-          rule: 'tension step within a section',
-          limit,
-          lower,
-          upper,
-          figure: 'tension',
-          step,
-          sentence: (figureText) =>
-            `Within ${lower.note.section}, ${noteName(lower.key)} to ${noteName(upper.key)}, string tension goes from ` +
-            `${newtonText(lower.tension)} to ${newtonText(upper.tension)}: ${figureText}`,
-        }),
+        stepFinding(
+          {
+            rule: 'tension step within a section',
+            limit,
+            lower,
+            upper,
+            figure: 'tension',
+            step,
+            sentence: (stepTold) =>
+              language.say(
+                'Within {section}, {lower} to {upper}, string tension goes from {from} to {to}: a step of {step} ({limit}).',
+                {
+                  ...stepTold,
+                  section: lower.note.section,
+                  from: newtonText(lower.tension),
+                  to: newtonText(upper.tension),
+                },
+              ),
+          },
+          language,
+        ),
       );
     }
   }
   return findings;
 }
 
-function stepFinding(step: {
-  rule: ScaleRule;
-  limit: ShopLimit;
-  lower: NoteAnalysis;
-  upper: NoteAnalysis;
-  figure: NoteFigureName;
-  step: number;
-  sentence: (figureText: string) => string;
-}): ScaleFinding {
-  const relative = relativeUncertaintyOfRatio([step.lower], [step.upper], step.figure);
+function stepFinding(
+  step: {
+    rule: ScaleRule;
+    limit: ShopLimit;
+    lower: NoteAnalysis;
+    upper: NoteAnalysis;
+    figure: NoteFigureName;
+    step: number;
+    sentence: (stepTold: Readonly<Record<'lower' | 'upper' | 'step' | 'limit', string>>) => string;
+  },
+  language: Language,
+): ScaleFinding {
+  const { rule, limit, lower, upper } = step;
+  const relative = relativeUncertaintyOfRatio([lower], [upper], step.figure);
   const standardUncertainty = relative === undefined ? undefined : relative * (1 + step.step);
-  return finding({
-    rule: step.rule,
-    keys: [step.lower.key, step.upper.key],
-    figure: step.step,
-    standardUncertainty,
-    limit: step.limit,
-    remark: '',
-    sentence: step.sentence(
-      `a step of ${percent(step.step)}${plusMinus(standardUncertainty)} (${limitText(step.limit)}).`,
-    ),
-  });
+  return finding(
+    {
+      rule,
+      keys: [lower.key, upper.key],
+      figure: step.step,
+      standardUncertainty,
+      limit,
+      remark: '',
+      sentence: step.sentence({
+        lower: noteName(lower.key),
+        upper: noteName(upper.key),
+        step: percentWithin(step.step, standardUncertainty, language),
+        limit: limitText(limit, language),
+      }),
+    },
+    language,
+  );
 }
 
 /** A break lies where section, bridge, kind of string or count of strings changes: a step is meant to be there. */
@@ -245,17 +304,6 @@ function isBreak(lower: NoteAnalysis, upper: NoteAnalysis): boolean {
     (['section', 'bridge', 'strings'] as const).some((name) => lower.note[name] !== upper.note[name]) ||
     lower.note.string.kind !== upper.note.string.kind
   );
-}
-
-/** 'Over the break from bass to tenor' or 'Within bass, from 1 to 2 strings a note'. */
-function breakText({ note: lower }: NoteAnalysis, { note: upper }: NoteAnalysis): string {
-  if (lower.section !== upper.section) return `Over the break from ${lower.section} to ${upper.section}`;
-  if (lower.string.kind !== upper.string.kind) {
-    return `Within ${lower.section}, from ${lower.string.kind} to ${upper.string.kind} strings`;
-  }
-  return lower.strings === upper.strings
-    ? `Within ${lower.section}, from the bridge '${lower.bridge}' to '${upper.bridge}'`
-    : `Within ${lower.section}, from ${lower.strings} to ${upper.strings} strings a note`;
 }
 
 /** The larger over the smaller, less one: the same step up or down. */
@@ -292,7 +340,11 @@ function relativeUncertaintyOfRatio(
 
 // The low end of the plain strings
 
-function tenorFindings(notes: readonly NoteAnalysis[], { limits }: ShopPolicy): ScaleFinding[] {
+function tenorFindings(
+  notes: readonly NoteAnalysis[],
+  limits: ScaleLimits,
+  language: Language,
+): ScaleFinding[] {
   const limit = limits.leastLengthGrowthInTenor;
   const plain = notes.filter((note) => note.note.string.kind === 'plain');
   const run = plain.slice(0, limits.notesLookedAtInTenor.value);
@@ -307,19 +359,29 @@ function tenorFindings(notes: readonly NoteAnalysis[], { limits }: ShopPolicy): 
   const standardUncertainty = growthUncertainty(lowest, highest, growth, steps);
   const leastB = Math.min(...plain.map((note) => note.inharmonicity));
   return [
-    finding({
-      rule: 'foreshortened tenor',
-      keys: run.map((note) => note.key),
-      figure: growth,
-      standardUncertainty,
-      limit,
-      remark: lowest.strengthRemark,
-      sentence:
-        `The tenor is foreshortened: from ${noteName(highest.key)} down to ${noteName(lowest.key)} the speaking length ` +
-        `grows by ${percent(growth)}${plusMinus(standardUncertainty)} a note (${limitText(limit)}); at ${noteName(lowest.key)} break share is ` +
-        `${percent(lowest.breakShare)} by ${lowest.strengthTable} and B is ${(lowest.inharmonicity / leastB).toFixed(1)} ` +
-        'times the least of the plain strings.',
-    }),
+    finding(
+      {
+        rule: 'foreshortened tenor',
+        keys: run.map((note) => note.key),
+        figure: growth,
+        standardUncertainty,
+        limit,
+        remark: sayKnown(lowest.strengthRemark, language),
+        sentence: language.say(
+          'The tenor is foreshortened: from {highest} down to {lowest} the speaking length grows by {growth} a note ({limit}); at {lowest} break share is {share} by {table} and B is {times} times the least of the plain strings.',
+          {
+            highest: noteName(highest.key),
+            lowest: noteName(lowest.key),
+            growth: percentWithin(growth, standardUncertainty, language),
+            limit: limitText(limit, language),
+            share: percent(lowest.breakShare, language),
+            table: sayKnown(lowest.strengthTable, language),
+            times: language.fixed(lowest.inharmonicity / leastB, 1),
+          },
+        ),
+      },
+      language,
+    ),
   ];
 }
 
@@ -340,7 +402,11 @@ function growthUncertainty(
 
 // Unisons
 
-function unisonFindings(notes: readonly NoteAnalysis[], { limits }: ShopPolicy): ScaleFinding[] {
+function unisonFindings(
+  notes: readonly NoteAnalysis[],
+  limits: ScaleLimits,
+  language: Language,
+): ScaleFinding[] {
   const limit = limits.largestTensionSpreadInUnison;
   const uneven = notes.flatMap((note): ScaleFinding[] => {
     const [least, most] = [Math.min(...note.stringTensions), Math.max(...note.stringTensions)];
@@ -348,17 +414,26 @@ function unisonFindings(notes: readonly NoteAnalysis[], { limits }: ShopPolicy):
     if (spread <= limit.value) return [];
     const standardUncertainty = spreadUncertainty(note, spread);
     return [
-      finding({
-        rule: 'uneven tension within a unison',
-        keys: [note.key],
-        figure: spread,
-        standardUncertainty,
-        limit,
-        remark: '',
-        sentence:
-          `The strings of ${noteName(note.key)} pull unevenly: ${note.stringTensions.map(newtonText).join(', ')} from left ` +
-          `to right, a spread of ${percent(spread)}${plusMinus(standardUncertainty)} (${limitText(limit)}).`,
-      }),
+      finding(
+        {
+          rule: 'uneven tension within a unison',
+          keys: [note.key],
+          figure: spread,
+          standardUncertainty,
+          limit,
+          remark: '',
+          sentence: language.say(
+            'The strings of {note} pull unevenly: {tensions} from left to right, a spread of {spread} ({limit}).',
+            {
+              note: noteName(note.key),
+              tensions: note.stringTensions.map(newtonText).join(', '),
+              spread: percentWithin(spread, standardUncertainty, language),
+              limit: limitText(limit, language),
+            },
+          ),
+        },
+        language,
+      ),
     ];
   });
   const fewer = neighbours(notes).flatMap(([lower, upper]): ScaleFinding[] => {
@@ -373,9 +448,15 @@ function unisonFindings(notes: readonly NoteAnalysis[], { limits }: ShopPolicy):
         unit: 'strings',
         limit: undefined,
         isClear: true,
-        sentence:
-          `${noteName(upper.key)} has ${upper.note.strings} strings and ${noteName(lower.key)} below it has ` +
-          `${lower.note.strings}: check the count.`,
+        sentence: language.say(
+          '{upper} has {few} strings and {lower} below it has {more}: check the count.',
+          {
+            upper: noteName(upper.key),
+            few: upper.note.strings,
+            lower: noteName(lower.key),
+            more: lower.note.strings,
+          },
+        ),
         remark: '',
       },
     ];
@@ -393,7 +474,7 @@ function spreadUncertainty(note: NoteAnalysis, spread: number): number | undefin
 
 // Loads
 
-function strutFindings(analysis: ScaleAnalysis, { limits }: ShopPolicy): ScaleFinding[] {
+function strutFindings(analysis: ScaleAnalysis, limits: ScaleLimits, language: Language): ScaleFinding[] {
   const findings: ScaleFinding[] = [];
   const limit = limits.largestLoadStepOverStrut;
   const wanted = limits.notesLookedAtBesideStrut.value;
@@ -414,27 +495,42 @@ function strutFindings(analysis: ScaleAnalysis, { limits }: ShopPolicy): ScaleFi
       unit: 'N',
       limit: undefined,
       isClear: true,
-      sentence:
-        `Beside the strut between ${noteName(lower.key)} and ${noteName(upper.key)} pull ` +
-        `${loadText(section(lower.note.section))} and ${loadText(section(upper.note.section))}.`,
+      sentence: language.say('Beside the strut between {lower} and {upper} pull {below} and {above}.', {
+        lower: noteName(lower.key),
+        upper: noteName(upper.key),
+        below: loadText(section(lower.note.section), language),
+        above: loadText(section(upper.note.section), language),
+      }),
       remark: '',
     });
     if (step <= limit.value) continue;
     const relative = relativeUncertaintyOfRatio(below, above, 'unisonTension');
     const standardUncertainty = relative === undefined ? undefined : relative * (1 + step);
     findings.push(
-      finding({
-        rule: 'load step over a strut',
-        keys,
-        figure: step,
-        standardUncertainty,
-        limit,
-        remark: '',
-        sentence:
-          `Over the strut between ${noteName(lower.key)} and ${noteName(upper.key)} the load of a note goes from ` +
-          `${newtonText(meanBelow)} (mean of ${below.length}) to ${newtonText(meanAbove)} (mean of ${above.length}): a step ` +
-          `of ${percent(step)}${plusMinus(standardUncertainty)} (${limitText(limit)}).`,
-      }),
+      finding(
+        {
+          rule: 'load step over a strut',
+          keys,
+          figure: step,
+          standardUncertainty,
+          limit,
+          remark: '',
+          sentence: language.say(
+            'Over the strut between {lower} and {upper} the load of a note goes from {from} (mean of {countBelow}) to {to} (mean of {countAbove}): a step of {step} ({limit}).',
+            {
+              lower: noteName(lower.key),
+              upper: noteName(upper.key),
+              from: newtonText(meanBelow),
+              countBelow: below.length,
+              to: newtonText(meanAbove),
+              countAbove: above.length,
+              step: percentWithin(step, standardUncertainty, language),
+              limit: limitText(limit, language),
+            },
+          ),
+        },
+        language,
+      ),
     );
   }
   return findings;
@@ -443,7 +539,7 @@ function strutFindings(analysis: ScaleAnalysis, { limits }: ShopPolicy): ScaleFi
 /** A compass with at least this many notes is a whole one: the smallest usual is 85. */
 const WHOLE_COMPASS = 85;
 
-function loadFindings(analysis: ScaleAnalysis, { limits }: ShopPolicy): ScaleFinding[] {
+function loadFindings(analysis: ScaleAnalysis, limits: ScaleLimits, language: Language): ScaleFinding[] {
   const { total, totalUncertainty, totalStrings, notes, bridges } = analysis;
   if (notes.length === 0) return [];
   const byBridge = bridges.map(
@@ -456,7 +552,11 @@ function loadFindings(analysis: ScaleAnalysis, { limits }: ShopPolicy): ScaleFin
       unit: 'N',
       limit: undefined,
       isClear: true,
-      sentence: `On the bridge '${bridge.name}' pull ${loadText(bridge)}, ${percent(bridge.load / total)} of the whole.`,
+      sentence: language.say("On the bridge '{bridge}' pull {load}, {share} of the whole.", {
+        bridge: bridge.name,
+        load: loadText(bridge, language),
+        share: percent(bridge.load / total, language),
+      }),
       remark: '',
     }),
   );
@@ -464,7 +564,6 @@ function loadFindings(analysis: ScaleAnalysis, { limits }: ShopPolicy): ScaleFin
   const isHigh = total > limits.highestTotalLoad.value;
   const isLow = isWhole && total < limits.lowestTotalLoad.value;
   const limit = isLow ? limits.lowestTotalLoad : limits.highestTotalLoad;
-  const judged = isHigh ? `, over ${limitText(limit)}` : isLow ? `, under ${limitText(limit)}` : '';
   return [
     ...byBridge,
     {
@@ -476,10 +575,19 @@ function loadFindings(analysis: ScaleAnalysis, { limits }: ShopPolicy): ScaleFin
       unit: 'N',
       limit: isHigh || isLow ? limit : undefined,
       isClear: isClearOf(total, limit.value, totalUncertainty),
-      sentence:
-        `${isWhole ? 'All' : `The ${notes.length} notes that can be computed have`} ${totalStrings} strings` +
-        `${isWhole ? ' together pull' : ', which together pull'} ${kilonewtonText(total)}` +
-        `${totalUncertainty === undefined ? '' : ` ± ${kilonewtonText(totalUncertainty)}`}${judged}.`,
+      sentence: language.say(
+        '{compass, select, whole {All {strings} strings together pull} other {The {notes} notes that can be computed have {strings} strings, which together pull}} {load}{judged, select, high {, over {limit}} low {, under {limit}} other {}}.',
+        {
+          compass: isWhole ? 'whole' : 'part',
+          strings: totalStrings,
+          notes: notes.length,
+          load:
+            kilonewtonText(total, language) +
+            (totalUncertainty === undefined ? '' : ` ± ${kilonewtonText(totalUncertainty, language)}`),
+          judged: isHigh ? 'high' : isLow ? 'low' : 'not',
+          limit: limitText(limit, language),
+        },
+      ),
       remark: '',
     },
   ];
@@ -495,6 +603,7 @@ function finding(
   parts: Pick<ScaleFinding, 'rule' | 'keys' | 'figure' | 'standardUncertainty' | 'sentence' | 'remark'> & {
     limit: ShopLimit;
   },
+  { say }: Language,
 ): ScaleFinding {
   const isClear = isClearOf(parts.figure, parts.limit.value, parts.standardUncertainty);
   return {
@@ -504,7 +613,7 @@ function finding(
     isClear,
     sentence: isClear
       ? parts.sentence
-      : `${parts.sentence} It is so near the limit that the readings cannot tell: measure again.`,
+      : `${parts.sentence} ${say('It is so near the limit that the readings cannot tell: measure again.')}`,
   };
 }
 
@@ -533,39 +642,4 @@ function runsOf(notes: readonly NoteAnalysis[], meets: (note: NoteAnalysis) => b
 
 function mostBy(notes: readonly NoteAnalysis[], figure: (note: NoteAnalysis) => number): NoteAnalysis {
   return notes.reduce((most, note) => (figure(note) > figure(most) ? note : most));
-}
-
-/** 'at C4' or 'on 5 notes, C4 to E4'. */
-function at(run: readonly NoteAnalysis[]): string {
-  const [first, last] = [run[0]!, run[run.length - 1]!];
-  return run.length === 1
-    ? `at ${noteName(first.key)}`
-    : `on ${run.length} notes, ${noteName(first.key)} to ${noteName(last.key)}`;
-}
-
-function limitText(limit: ShopLimit): string {
-  // A limit is a round figure that somebody chose; it is told as it was chosen.
-  const value =
-    limit.unit === '1' ? `${Number((limit.value * 100).toFixed(2))} %` : kilonewtonText(newtons(limit.value));
-  return `limit ${value}, ${limit.source}`;
-}
-
-function percent(share: number): string {
-  return `${(share * 100).toFixed(1)} %`;
-}
-
-function plusMinus(share: number | undefined): string {
-  return share === undefined ? '' : ` ± ${percent(share)}`;
-}
-
-function newtonText(force: number): string {
-  return `${force.toFixed(0)} N`;
-}
-
-function kilonewtonText(force: Newtons): string {
-  return `${inKilonewtons(force).toFixed(1)} kN`;
-}
-
-function loadText(share: LoadShare): string {
-  return `${kilonewtonText(share.load)} (${share.name}, ${share.strings} strings)`;
 }

@@ -1,5 +1,6 @@
 import type { PlainString, WoundString } from '../strings/index.ts';
 import type { Hertz, Metres, Radians } from '../units/index.ts';
+import { message } from '../words/index.ts';
 
 /** One note of a scale: what its strings are, how many there are, and where they stand. */
 export interface ScaleNote {
@@ -65,7 +66,7 @@ export interface AssumedUncertainties {
  * `core/tables`. No other source.
  */
 export const COMMON_UNCERTAINTIES: AssumedUncertainties = {
-  source: 'common practice',
+  source: message('common practice'),
   wireDiameter_m: 0.005e-3,
   diameterOver_m: 0.02e-3,
   speakingLength_m: 1e-3,

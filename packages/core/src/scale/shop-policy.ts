@@ -1,4 +1,5 @@
 import { COMMON_PIN_SIZE_POLICY, type PinSizePolicy } from '../pins/pin-size-rule.ts';
+import { type Message, message } from '../words/index.ts';
 import { type AssumedUncertainties, COMMON_UNCERTAINTIES } from './scale.ts';
 
 /** One limit that a shop sets for itself. Plain data. */
@@ -7,7 +8,7 @@ export interface ShopLimit {
   /** Unit of the value: '1' for a share or ratio. */
   readonly unit: '1' | 'N' | 'notes';
   /** What the limit is about, in words that can stand beside it. */
-  readonly means: string;
+  readonly means: Message;
   /** 'common practice' until the shop has set its own. */
   readonly source: string;
 }
@@ -38,11 +39,11 @@ export interface ShopPolicy {
   readonly pins: PinSizePolicy;
 }
 
-const limit = (value: number, unit: ShopLimit['unit'], means: string): ShopLimit => ({
+const limit = (value: number, unit: ShopLimit['unit'], means: Message): ShopLimit => ({
   value,
   unit,
   means,
-  source: 'common practice',
+  source: message('common practice'),
 });
 
 /**
@@ -51,44 +52,56 @@ const limit = (value: number, unit: ShopLimit['unit'], means: string): ShopLimit
  */
 export const COMMON_SHOP_POLICY: ShopPolicy = {
   limits: {
-    highestBreakShare: limit(0.65, '1', 'highest share of the break load'),
-    lowestBreakSharePlain: limit(0.35, '1', 'lowest share of the break load of plain strings'),
-    lowestBreakShareWound: limit(0.25, '1', 'lowest share of the break load of wound strings'),
+    highestBreakShare: limit(0.65, '1', message('highest share of the break load')),
+    lowestBreakSharePlain: limit(0.35, '1', message('lowest share of the break load of plain strings')),
+    lowestBreakShareWound: limit(0.25, '1', message('lowest share of the break load of wound strings')),
     largestTensionStepOverBreak: limit(
       0.2,
       '1',
-      'largest step of string tension between the notes beside a break',
+      message('largest step of string tension between the notes beside a break'),
     ),
     largestTensionStepInSection: limit(
       0.12,
       '1',
-      'largest step of string tension between neighbours in a section',
+      message('largest step of string tension between neighbours in a section'),
     ),
-    largestInharmonicityStepOverBreak: limit(1, '1', 'largest step of B between the notes beside a break'),
+    largestInharmonicityStepOverBreak: limit(
+      1,
+      '1',
+      message('largest step of B between the notes beside a break'),
+    ),
     largestImpedanceStepOverBreak: limit(
       0.5,
       '1',
-      'largest step of the impedance of the whole unison between the notes beside a break',
+      message('largest step of the impedance of the whole unison between the notes beside a break'),
     ),
     leastLengthGrowthInTenor: limit(
       0.035,
       '1',
-      'least growth of the speaking length from note to note at the low end of the plain strings',
+      message('least growth of the speaking length from note to note at the low end of the plain strings'),
     ),
     notesLookedAtInTenor: limit(
       6,
       'notes',
-      'plain notes from the lowest up that are looked at for a foreshortened tenor',
+      message('plain notes from the lowest up that are looked at for a foreshortened tenor'),
     ),
-    largestTensionSpreadInUnison: limit(0.02, '1', 'largest spread of string tension within one unison'),
+    largestTensionSpreadInUnison: limit(
+      0.02,
+      '1',
+      message('largest spread of string tension within one unison'),
+    ),
     largestLoadStepOverStrut: limit(
       0.4,
       '1',
-      'largest step of the load of a note from one side of a strut to the other',
+      message('largest step of the load of a note from one side of a strut to the other'),
     ),
-    notesLookedAtBesideStrut: limit(5, 'notes', 'notes on each side of a strut whose load is compared'),
-    highestTotalLoad: limit(220_000, 'N', 'highest load of all strings together'),
-    lowestTotalLoad: limit(110_000, 'N', 'lowest load of all strings of a whole compass together'),
+    notesLookedAtBesideStrut: limit(
+      5,
+      'notes',
+      message('notes on each side of a strut whose load is compared'),
+    ),
+    highestTotalLoad: limit(220_000, 'N', message('highest load of all strings together')),
+    lowestTotalLoad: limit(110_000, 'N', message('lowest load of all strings of a whole compass together')),
   },
   uncertainties: COMMON_UNCERTAINTIES,
   pins: COMMON_PIN_SIZE_POLICY,

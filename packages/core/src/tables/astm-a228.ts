@@ -1,4 +1,5 @@
 import { inches, ksi } from '../units/index.ts';
+import { message } from '../words/index.ts';
 import { interpolatedStrengthTable, REAL_WIRE_REMARK, type StrengthPoint } from './wire-strength.ts';
 
 /*
@@ -48,7 +49,7 @@ function points(column: 1 | 2): StrengthPoint[] {
  * @example  inKsi(A228_MINIMUM.strengthAt(inches(0.04)).strength)  // ≈ 315 ksi
  */
 export const A228_MINIMUM = interpolatedStrengthTable({
-  name: 'ASTM A228 minimum',
+  name: message('ASTM A228 minimum'),
   kind: 'minimum',
   source: SOURCE,
   remark: REAL_WIRE_REMARK,
@@ -57,9 +58,9 @@ export const A228_MINIMUM = interpolatedStrengthTable({
 
 /** The greatest strength that ASTM A228 lets a wire have: never a safe figure to design with. */
 export const A228_MAXIMUM = interpolatedStrengthTable({
-  name: 'ASTM A228 maximum',
+  name: message('ASTM A228 maximum'),
   kind: 'maximum',
   source: SOURCE,
-  remark: 'This is the most that the standard allows, not what a wire can be relied on to bear.',
+  remark: message('This is the most that the standard allows, not what a wire can be relied on to bear.'),
   points: points(2),
 });

@@ -1,4 +1,5 @@
 import { millimetres } from '../units/index.ts';
+import { message } from '../words/index.ts';
 import { REAL_WIRE_REMARK, strengthLawTable } from './wire-strength.ts';
 
 /*
@@ -24,7 +25,7 @@ function logarithmicLaw(atOneMillimetre_mpa: number, perDecade_mpa: number): (di
  * @example  inMegapascals(EN_10270_SM_MINIMUM.strengthAt(millimetres(1)).strength)  // ≈ 1980 MPa
  */
 export const EN_10270_SM_MINIMUM = strengthLawTable({
-  name: 'EN 10270-1 SM minimum',
+  name: message('EN 10270-1 SM minimum'),
   kind: 'minimum',
   source:
     'EN 10270-1, grade SM: formula from memory, within 10 MPa of the table reproduced at mollificiomodenese.it',
@@ -40,7 +41,7 @@ export const EN_10270_SM_MINIMUM = strengthLawTable({
  * @example  inMegapascals(EN_10270_SH_MINIMUM.strengthAt(millimetres(1)).strength)  // ≈ 2220 MPa
  */
 export const EN_10270_SH_MINIMUM = strengthLawTable({
-  name: 'EN 10270-1 SH/DH minimum',
+  name: message('EN 10270-1 SH/DH minimum'),
   kind: 'minimum',
   source: 'EN 10270-1, grades SH and DH: formula from memory',
   remark: REAL_WIRE_REMARK,

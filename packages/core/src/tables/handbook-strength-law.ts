@@ -1,4 +1,5 @@
 import { type Metres, megapascals, millimetres, type Pascals, requirePositive } from '../units/index.ts';
+import { message } from '../words/index.ts';
 import { REAL_WIRE_REMARK, strengthLawTable, type WireStrengthTable } from './wire-strength.ts';
 
 /** Constants of a power law of strength, and where they are from. */
@@ -50,7 +51,7 @@ export function handbookStrengthLaw(input: HandbookStrengthLawInput): WireStreng
  * @example  inMegapascals(SHIGLEY_A228_LAW.strengthAt(millimetres(1)).strength)  // ≈ 2211 MPa
  */
 export const SHIGLEY_A228_LAW = handbookStrengthLaw({
-  name: 'handbook law 2211/d^0.145 (music wire)',
+  name: message('handbook law 2211/d^0.145 (music wire)'),
   source: "Shigley's Mechanical Engineering Design, table of spring-wire constants (from memory)",
   strengthAtOneMillimetre: megapascals(2211),
   exponent: 0.145,
@@ -64,7 +65,7 @@ export const SHIGLEY_A228_LAW = handbookStrengthLaw({
  * Source: worked problem at engineeringprep.com, problem 141; its range is not stated there, that of the law above is used.
  */
 export const CAREFUL_MUSIC_WIRE_LAW = handbookStrengthLaw({
-  name: 'handbook law 2060/d^0.163 (music wire)',
+  name: message('handbook law 2060/d^0.163 (music wire)'),
   source: 'worked problem 141, engineeringprep.com (its range is not stated there)',
   strengthAtOneMillimetre: megapascals(2060),
   exponent: 0.163,

@@ -1,4 +1,5 @@
 import { millimetres } from '../units/index.ts';
+import { message } from '../words/index.ts';
 import { sizeLattice } from './size-lattice.ts';
 
 /*
@@ -27,7 +28,7 @@ const THICK_SIZES: readonly (readonly [number, number])[] = [
 ];
 
 /** Metric size numbers 12 to 26, 0.725 to 1.6 mm. */
-export const METRIC_WIRE_SIZES = sizeLattice('metric size numbers', [
+export const METRIC_WIRE_SIZES = sizeLattice(message('metric size numbers'), [
   ...fineSizes,
   ...THICK_SIZES.map(([sizeNumber, diameter]) => ({
     sizeNumber,

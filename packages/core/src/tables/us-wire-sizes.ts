@@ -1,4 +1,5 @@
 import { mils } from '../units/index.ts';
+import { message } from '../words/index.ts';
 import { sizeLattice } from './size-lattice.ts';
 
 /*
@@ -23,7 +24,7 @@ const ruleSizes = Array.from({ length: 23 }, (_, index) => {
 });
 
 /** American size numbers 12 to 26; 24, 25 and 26 are disputed and stand once for each claim. */
-export const US_WIRE_SIZES = sizeLattice('US size numbers', [
+export const US_WIRE_SIZES = sizeLattice(message('US size numbers'), [
   ...ruleSizes,
   { sizeNumber: 24, diameter: mils(53), source: LISTED },
   { sizeNumber: 24, diameter: mils(55), source: GAUGE },

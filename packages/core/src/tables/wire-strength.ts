@@ -1,4 +1,5 @@
-import { type Metres, metres, type Pascals, pascals, requirePositive } from '../units/index.ts';
+import { inMillimetres, type Metres, type Pascals, pascals, requirePositive } from '../units/index.ts';
+import { english, type Language, message } from '../words/index.ts';
 
 /** What a table or law of wire strength says about one diameter. */
 export interface WireStrength {
@@ -24,8 +25,9 @@ export interface WireStrengthTable {
 }
 
 /** Stands beside every figure that rests on a specification minimum or on a law fitted to one. */
-export const REAL_WIRE_REMARK =
-  'Sound new piano wire usually tests above this figure; rusted, kinked or fatigued wire can break below it.';
+export const REAL_WIRE_REMARK = message(
+  'Sound new piano wire usually tests above this figure; rusted, kinked or fatigued wire can break below it.',
+);
 
 /** One row of a strength table. */
 export interface StrengthPoint {
@@ -128,7 +130,7 @@ function isWithin(diameter: Metres, smallest: Metres, largest: Metres): boolean 
 }
 
 /** The range of a table as text for a label: '0.711 to 2.032 mm'. */
-export function rangeOfTable(table: WireStrengthTable): string {
-  const inMillimetres = (length: Metres): string => (metres(length) * 1000).toFixed(3);
-  return `${inMillimetres(table.smallestDiameter)} to ${inMillimetres(table.largestDiameter)} mm`;
+export function rangeOfTable(table: WireStrengthTable, { say, fixed }: Language = english): string {
+  const told = (length: Metres): string => fixed(inMillimetres(length), 3);
+  return say('{from} to {to} mm', { from: told(table.smallestDiameter), to: told(table.largestDiameter) });
 }
