@@ -1,4 +1,5 @@
 import type { Catalogue } from '@becket/core';
+import { german as asFoundRecord } from './as-found-record/german.ts';
 
 /** All messages of this package in German. */
-export const german: Catalogue = {};
+export const german: Catalogue = { ...asFoundRecord };

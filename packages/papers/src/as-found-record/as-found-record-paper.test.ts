@@ -3,6 +3,7 @@ import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import type { PageTree, Table } from '../page-tree.ts';
 import { renderCsv } from '../render/csv.ts';
+import { germanOptions } from '../testing/german-options.ts';
 import { testOptions } from '../testing/paper-options.ts';
 import { smallJob, smallJournal } from '../testing/small-job.ts';
 import { asFoundRecordPaper } from './as-found-record-paper.ts';
@@ -28,6 +29,18 @@ describe('asFoundRecordPaper()', () => {
     await expect(JSON.stringify(open, null, 1)).toMatchFileSnapshot(
       '../saved-trees/as-found-record-open.json',
     );
+  });
+
+  it('makes the German tree that was looked at and accepted, to the end of its first section', async () => {
+    const { blocks, machineTable, ...tree } = asFoundRecordPaper(smallJob({ sealed: true }), germanOptions);
+    const secondSection = blocks.findLastIndex(
+      (block) => block.is === 'heading' && block.text === 'Abschnitt: tenor',
+    );
+    expect(secondSection).toBeGreaterThan(0);
+    await expect(
+      JSON.stringify({ ...tree, blocks: blocks.slice(0, secondSection) }, null, 1),
+    ).toMatchFileSnapshot('../saved-trees/as-found-record-german.json');
+    expect(machineTable).toEqual(sealed.machineTable);
   });
 
   it('prints the median, the other unit beside it, the count, the uncertainty, the spread and the nearest sizes', () => {

@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import { asFoundRecord, type Job, stripCheck } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
@@ -15,45 +16,48 @@ import { sectionChapter, wholePianoChapter } from './section-chapter.ts';
 export function asFoundRecordPaper(job: Job, options: PaperOptions): PageTree {
   const { notes } = asFoundRecord(job);
   const check = stripCheck(job);
-  const unit = options.firstUnit;
+  const { firstUnit: unit, language } = options;
   const inSections = job.sections.map((section) => ({
     section,
     notes: notes.filter((note) => note.section === section),
   }));
-  const charts = compassCharts(job, notes, unit);
+  const charts = compassCharts(job, notes, unit, language);
   const blocks: Block[] = [
     ...firstPage(job, notes, check, options),
-    howToRead,
-    ...instrumentsTable(job),
+    howToRead(language),
+    ...instrumentsTable(job, language),
     ...(charts.length === 0
       ? []
       : [
           { is: 'page break' } as const,
-          { is: 'heading', level: 2, text: 'The stringing at a glance' } as const,
+          { is: 'heading', level: 2, text: language.say('The stringing at a glance') } as const,
           ...charts,
         ]),
-    ...inSections.flatMap(({ section, notes: own }) => sectionChapter(job, section, own, unit)),
+    ...inSections.flatMap(({ section, notes: own }) => sectionChapter(job, section, own, unit, language)),
     ...wholePianoChapter(
       job,
       notes.filter((note) => note.section === undefined),
       unit,
+      language,
     ),
-    ...photosChapter(job, unit),
-    ...gapsAndChanges(job, check, unit),
+    ...photosChapter(job, unit, language),
+    ...gapsAndChanges(job, check, unit, language),
   ];
   return {
     paper: 'as-found record',
-    title: 'As-found record',
-    language: 'en',
+    title: language.say('As-found record'),
+    language: language.locale,
     orientation: 'portrait',
-    running: runningLines(job, originLine, options),
+    running: runningLines(job, language.say(originLine), options),
     blocks,
     machineTable: recordForMachines(notes),
   };
 }
 
-const howToRead: Block = {
+const howToRead = ({ say }: Language): Block => ({
   is: 'paragraph',
   tone: 'quiet',
-  text: 'How to read this paper. Unknown: it is there, and somebody looked, but it could not be read. None: it is not there. Does not apply: the question makes no sense at this place. Not read: nobody has said anything of it yet; where it is needed, a line is left to write on. n: readings that a figure rests on; u: its standard uncertainty (JCGM 100:2008); spread: highest less lowest reading, which one reading alone does not have. Days and times are in UTC.',
-};
+  text: say(
+    'How to read this paper. Unknown: it is there, and somebody looked, but it could not be read. None: it is not there. Does not apply: the question makes no sense at this place. Not read: nobody has said anything of it yet; where it is needed, a line is left to write on. n: readings that a figure rests on; u: its standard uncertainty (JCGM 100:2008); spread: highest less lowest reading, which one reading alone does not have. Days and times are in UTC.',
+  ),
+});

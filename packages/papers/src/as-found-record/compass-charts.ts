@@ -1,11 +1,17 @@
-import { noteName } from '@becket/core';
+import { type Language, noteName } from '@becket/core';
 import type { AsFoundNote, Job, ReadingQuantityName } from '@becket/journal';
 import { axisOver } from '../chart/axis.ts';
 import { type LengthUnit, lengthIn } from '../figures/lengths.ts';
 import type { Axis, Chart, ChartSeries } from '../page-tree.ts';
 
 /** Wire and length over the whole compass, one question each: a chart appears once it has a point. */
-export function compassCharts(job: Job, notes: readonly AsFoundNote[], unit: LengthUnit): Chart[] {
+export function compassCharts(
+  job: Job,
+  notes: readonly AsFoundNote[],
+  unit: LengthUnit,
+  language: Language,
+): Chart[] {
+  const { say } = language;
   const chart = (
     title: string,
     words: string,
@@ -18,36 +24,40 @@ export function compassCharts(job: Job, notes: readonly AsFoundNote[], unit: Len
     const y = axisOver(values, { name: `${name}, ${unit}`, scale });
     return y === undefined
       ? []
-      : [{ is: 'chart', title, words, x: keyAxis(notes), y, bands: bandsOf(job), series: drawn }];
+      : [{ is: 'chart', title, words, x: keyAxis(notes, language), y, bands: bandsOf(job), series: drawn }];
   };
   const of = (quantity: ReadingQuantityName) => pointsOf(notes, quantity, unit);
   return [
     ...chart(
-      'Steel: plain wire and cores',
-      'Diameter of the plain wire and of the cores of the wound strings, against key number. A step between neighbours is a change of size; a mark off the run of its neighbours is worth another look.',
+      say('Steel: plain wire and cores'),
+      say(
+        'Diameter of the plain wire and of the cores of the wound strings, against key number. A step between neighbours is a change of size; a mark off the run of its neighbours is worth another look.',
+      ),
       'linear',
-      'diameter',
+      say('diameter'),
       [
-        { name: 'plain wire', mark: 'dot', points: of('wire-diameter') },
-        { name: 'core', mark: 'ring', points: of('core-diameter') },
+        { name: say('plain wire'), mark: 'dot', points: of('wire-diameter') },
+        { name: say('core'), mark: 'ring', points: of('core-diameter') },
       ],
     ),
     ...chart(
-      'Wound strings: over all',
-      'Diameter over all of the wound strings, against key number.',
+      say('Wound strings: over all'),
+      say('Diameter over all of the wound strings, against key number.'),
       'linear',
-      'diameter',
+      say('diameter'),
       [
-        { name: 'over all', mark: 'square', points: of('over-all-diameter') },
-        { name: 'over inner layer', mark: 'cross', points: of('inner-layer-diameter') },
+        { name: say('over all'), mark: 'square', points: of('over-all-diameter') },
+        { name: say('over inner layer'), mark: 'cross', points: of('inner-layer-diameter') },
       ],
     ),
     ...chart(
-      'Speaking length',
-      'Speaking length of each note against key number, on a logarithmic scale: a run that shortens by the same share from note to note is a straight line.',
+      say('Speaking length'),
+      say(
+        'Speaking length of each note against key number, on a logarithmic scale: a run that shortens by the same share from note to note is a straight line.',
+      ),
       'log',
-      'length',
-      [{ name: 'speaking length', mark: 'dot', points: of('speaking-length') }],
+      say('length'),
+      [{ name: say('speaking length'), mark: 'dot', points: of('speaking-length') }],
     ),
   ];
 }
@@ -65,7 +75,7 @@ function pointsOf(
 }
 
 /** The compass with a tick at its ends and at each C. */
-function keyAxis(notes: readonly AsFoundNote[]): Axis {
+function keyAxis(notes: readonly AsFoundNote[], { say }: Language): Axis {
   const first = notes[0]?.key ?? 1;
   const last = notes.at(-1)?.key ?? 88;
   const ticks = notes
@@ -74,7 +84,7 @@ function keyAxis(notes: readonly AsFoundNote[]): Axis {
     // A tick too near an end would write over it.
     .filter((key) => Math.min(key - first, last - key) > (last - first) / 12);
   return {
-    name: 'key',
+    name: say('key'),
     scale: 'linear',
     from: first - 0.5,
     to: last + 0.5,

@@ -1,8 +1,8 @@
-import { type AsFoundNote, type Job, type StripCheck, windings } from '@becket/journal';
+import type { Language } from '@becket/core';
+import type { AsFoundNote, Job, StripCheck, windings } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
-import { counted, sealBox } from '../every-paper/running-lines.ts';
-import { dayInWords } from '../figures/dates.ts';
+import { sealBox } from '../every-paper/running-lines.ts';
 import type { Block, BulletList } from '../page-tree.ts';
 
 /** What this paper is, whose piano it speaks of, whether it is sealed, and what it comes to. */
@@ -10,53 +10,73 @@ export function firstPage(
   job: Job,
   notes: readonly AsFoundNote[],
   check: StripCheck,
-  { address, isSealIntact }: PaperOptions,
+  { address, isSealIntact, language }: PaperOptions,
 ): Block[] {
+  const { say } = language;
   return [
-    { is: 'heading', level: 1, text: 'As-found record' },
+    { is: 'heading', level: 1, text: say('As-found record') },
     {
       is: 'paragraph',
       tone: 'lead',
-      text: 'How this piano was strung before the old wire came off: every wire size and length that could be read, what was seen beside them, and what could not be found out. The next technician can rebuild the old stringing from it.',
+      text: say(
+        'How this piano was strung before the old wire came off: every wire size and length that could be read, what was seen beside them, and what could not be found out. The next technician can rebuild the old stringing from it.',
+      ),
     },
-    sealBox(job, isSealIntact),
+    sealBox(job, isSealIntact, language),
     {
       is: 'facts',
       rows: [
-        { name: 'Job', value: job.title },
-        { name: 'Customer', value: job.customer ?? 'not named' },
-        ...pianoFacts(job),
-        { name: 'Recorded', value: recordedBetween(job) },
+        { name: say('Job'), value: job.title },
+        { name: say('Customer'), value: job.customer ?? say('not named') },
+        ...pianoFacts(job, language),
+        { name: say('Recorded'), value: recordedBetween(job, language) },
       ],
     },
-    { is: 'heading', level: 3, text: 'In short' },
-    inShort(job, notes, check),
+    { is: 'heading', level: 3, text: say('In short') },
+    inShort(job, notes, check, language),
     {
       is: 'box',
       tone: 'caution',
-      title: 'Wire under tension',
+      title: say('Wire under tension'),
       texts: [
-        'A strung piano pulls with many tonnes. Wear eye protection, keep your face out of the line of the wire, and let the tension down evenly and in steps, never section by section to nothing.',
-        'Whether plate, block and frame will bear new strings is for the maker’s data and a licensed or specialist trade to judge; local rules come first.',
+        say(
+          'A strung piano pulls with many tonnes. Wear eye protection, keep your face out of the line of the wire, and let the tension down evenly and in steps, never section by section to nothing.',
+        ),
+        say(
+          'Whether plate, block and frame will bear new strings is for the maker’s data and a licensed or specialist trade to judge; local rules come first.',
+        ),
       ],
     },
     ...(address === undefined
       ? []
-      : [{ is: 'address code', address, text: 'The job behind this paper, with every reading:' } as const]),
+      : [
+          {
+            is: 'address code',
+            address,
+            text: say('The job behind this paper, with every reading:'),
+          } as const,
+        ]),
   ];
 }
 
-function recordedBetween({ readings }: Job): string {
+function recordedBetween({ readings }: Job, { say, day }: Language): string {
   const asFound = readings.filter(({ stage }) => stage === 'as found');
   const days = asFound.map(({ at }) => at).sort();
   const [first, last] = [days[0], days.at(-1)];
-  if (first === undefined || last === undefined) return 'no reading yet';
+  if (first === undefined || last === undefined) return say('no reading yet');
   const people = [...new Set(asFound.map(({ by }) => by))].sort().join(', ');
-  const [from, to] = [dayInWords(first), dayInWords(last)];
-  return `${from === to ? from : `${from} to ${to}`}, by ${people}`;
+  const [from, to] = [day(first), day(last)];
+  return from === to
+    ? say('{day}, by {people}', { day: from, people })
+    : say('{from} to {to}, by {people}', { from, to, people });
 }
 
-function inShort(job: Job, notes: readonly AsFoundNote[], check: StripCheck): BulletList {
+function inShort(
+  job: Job,
+  notes: readonly AsFoundNote[],
+  check: StripCheck,
+  { say, plain }: Language,
+): BulletList {
   const described = notes.filter((note) => note.strings !== undefined);
   const strings = described.reduce((sum, note) => sum + (note.strings ?? 0), 0);
   const complete = described.filter((note) => note.missing.length === 0).length;
@@ -64,21 +84,53 @@ function inShort(job: Job, notes: readonly AsFoundNote[], check: StripCheck): Bu
   const accepted = check.gaps.length - check.openGaps.length;
   const stringsOf = (winding: (typeof windings)[number]) =>
     described.filter((note) => note.winding === winding).reduce((sum, note) => sum + (note.strings ?? 0), 0);
+  const undescribed = notes.length - described.length;
   const items = [
     notes.length === 0
-      ? 'The piano is not described yet.'
-      : `${counted(strings, 'string', 'strings')} on ${counted(described.length, 'note', 'notes')}: ${windings.map((winding) => `${stringsOf(winding)} ${winding}`).join(', ')}.${described.length < notes.length ? ` ${counted(notes.length - described.length, 'note is', 'notes are')} not described.` : ''}`,
-    `${complete} of ${counted(notes.length, 'note has', 'notes have')} every size and length that a new string needs, from ${counted(readings, 'reading', 'readings')}.`,
+      ? say('The piano is not described yet.')
+      : [
+          say(
+            '{strings, plural, one {# string} other {# strings}} on {notes, plural, one {# note} other {# notes}}: {plain} plain, {wound} wound.',
+            {
+              strings,
+              notes: described.length,
+              plain: plain(stringsOf('plain')),
+              wound: plain(stringsOf('wound')),
+            },
+          ),
+          ...(undescribed === 0
+            ? []
+            : [
+                say('{count, plural, one {# note is} other {# notes are}} not described.', {
+                  count: undescribed,
+                }),
+              ]),
+        ].join(' '),
+    say(
+      '{complete} of {notes, plural, one {# note has} other {# notes have}} every size and length that a new string needs, from {readings, plural, one {{shown} reading} other {{shown} readings}}.',
+      { complete: plain(complete), notes: notes.length, readings, shown: plain(readings) },
+    ),
     check.openGaps.length === 0
-      ? 'Nothing that should be known before the strip is left open.'
-      : `${counted(check.openGaps.length, 'thing', 'things')} that should be known before the strip ${check.openGaps.length === 1 ? 'is' : 'are'} still open.`,
+      ? say('Nothing that should be known before the strip is left open.')
+      : say(
+          '{count, plural, one {# thing that should be known before the strip is} other {# things that should be known before the strip are}} still open.',
+          { count: check.openGaps.length },
+        ),
     ...(accepted === 0
       ? []
-      : [`${counted(accepted, 'gap was', 'gaps were')} accepted by name, with a reason; they are listed.`]),
+      : [
+          say(
+            '{count, plural, one {# gap was} other {# gaps were}} accepted by name, with a reason; they are listed.',
+            { count: accepted },
+          ),
+        ]),
     ...(job.unknownEntries.length === 0
       ? []
       : [
-          `${counted(job.unknownEntries.length, 'entry of the journal comes', 'entries of the journal come')} from a later version of this program and cannot be printed here.`,
+          say(
+            '{count, plural, one {# entry of the journal comes} other {# entries of the journal come}} from a later version of this program and cannot be printed here.',
+            { count: job.unknownEntries.length },
+          ),
         ]),
   ];
   return { is: 'list', marks: 'dots', items };

@@ -1,3 +1,4 @@
+import { english, type Language, message } from '@becket/core';
 import {
   type AsFoundNote,
   type ReadingQuantityName,
@@ -22,6 +23,7 @@ export function furtherReadings(
   notes: readonly AsFoundNote[],
   readings: readonly StandingReading[],
   unit: LengthUnit,
+  language: Language,
 ): Table[] {
   const isColumned = (note: AsFoundNote, quantity: ReadingQuantityName): boolean =>
     !quantitiesShown(note).includes(quantity) &&
@@ -36,7 +38,10 @@ export function furtherReadings(
     if (quantitiesShown(note).includes(quantity)) return isOfOneString(reading);
     return !isColumned(note, quantity);
   });
-  return [...lengthTables(where, notes, isColumned, unit), ...readingList(where, others, unit)];
+  return [
+    ...lengthTables(where, notes, isColumned, unit, language),
+    ...readingList(where, others, unit, language),
+  ];
 }
 
 function lengthTables(
@@ -44,7 +49,9 @@ function lengthTables(
   notes: readonly AsFoundNote[],
   isColumned: (note: AsFoundNote, quantity: ReadingQuantityName) => boolean,
   unit: LengthUnit,
+  language: Language,
 ): Table[] {
+  const { say } = language;
   const figureOf = (note: AsFoundNote, quantity: ReadingQuantityName) =>
     isColumned(note, quantity) ? note.figures[quantity] : undefined;
   const quantities = (Object.keys(readingQuantities) as ReadingQuantityName[]).filter((quantity) =>
@@ -55,16 +62,22 @@ function lengthTables(
     const own = quantities.slice(first, first + quantitiesInTable);
     tables.push({
       is: 'table',
-      title: `Further lengths, ${where}`,
-      remarks: ['Places left empty were not read. n: readings behind the figure.'],
+      title: say('Further lengths, {where}', { where }),
+      remarks: [say('Places left empty were not read. n: readings behind the figure.')],
       width: (own.length + 1) / (quantitiesInTable + 1),
       columns: [
-        { heading: 'note', align: 'left', share: 30 },
+        { heading: say('[of the scale] note'), align: 'left', share: 30 },
         ...own.flatMap((quantity) => {
-          const group = readingQuantities[quantity].label;
+          const group = say(readingQuantities[quantity].label);
           return [
             ...lengthColumns(group, unit),
-            { group, heading: 'n', align: 'right', share: 18, tone: 'quiet' } as const,
+            {
+              group,
+              heading: say('[number of readings] n'),
+              align: 'right',
+              share: 18,
+              tone: 'quiet',
+            } as const,
           ];
         }),
       ],
@@ -76,7 +89,10 @@ function lengthTables(
             ...own.flatMap((quantity): Cell[] => {
               const figure = figureOf(note, quantity);
               if (figure === undefined) return ['', '', ''];
-              return [...lengthCells(figure.value, lengthKindOf(quantity), unit), countText(figure.readings)];
+              return [
+                ...lengthCells(figure.value, lengthKindOf(quantity), unit, language),
+                countText(figure.readings, language),
+              ];
             }),
           ],
         })),
@@ -85,31 +101,40 @@ function lengthTables(
   return tables;
 }
 
-function readingList(where: string, readings: readonly StandingReading[], unit: LengthUnit): Table[] {
+function readingList(
+  where: string,
+  readings: readonly StandingReading[],
+  unit: LengthUnit,
+  language: Language,
+): Table[] {
+  const { say } = language;
   if (readings.length === 0) return [];
   const inOrder = [...readings].sort(
     (a, b) =>
       (a.place.key ?? 0) - (b.place.key ?? 0) ||
-      readingQuantities[a.quantity].label.localeCompare(readingQuantities[b.quantity].label, 'en'),
+      say(readingQuantities[a.quantity].label).localeCompare(
+        say(readingQuantities[b.quantity].label),
+        language.locale,
+      ),
   );
   return [
     {
       is: 'table',
-      title: `Further readings, ${where}`,
+      title: say('Further readings, {where}', { where }),
       columns: [
-        { heading: 'where', align: 'left', share: 110 },
-        { heading: 'quantity', align: 'left', share: 130 },
-        { heading: 'reading', align: 'left', share: 130 },
-        { heading: 'condition', align: 'left', share: 110 },
-        { heading: 'n', align: 'right', share: 20, tone: 'quiet' },
+        { heading: say('where'), align: 'left', share: 110 },
+        { heading: say('[what is read] quantity'), align: 'left', share: 130 },
+        { heading: say('reading'), align: 'left', share: 130 },
+        { heading: say('[of a reading] condition'), align: 'left', share: 110 },
+        { heading: say('[number of readings] n'), align: 'right', share: 20, tone: 'quiet' },
       ],
       rows: inOrder.map((reading) => ({
         cells: [
-          placeInWords(reading.place),
-          readingQuantities[reading.quantity].label,
-          readingInWords(reading, unit),
-          conditionInWords(reading, unit),
-          countText([reading]),
+          placeInWords(reading.place, language),
+          say(readingQuantities[reading.quantity].label),
+          readingInWords(reading, unit, language),
+          conditionInWords(reading, unit, language),
+          countText([reading], language),
         ],
       })),
     },
@@ -124,22 +149,40 @@ const isOfOneString = ({ place, condition }: StandingReading): boolean =>
 const saysNoMore = (reading: StandingReading): boolean =>
   reading.place.string === undefined &&
   reading.place.point === undefined &&
-  conditionInWords(reading, 'mm') === '';
+  conditionInWords(reading, 'mm', english) === '';
+
+const stringsWords = {
+  on: message('strings on'),
+  'let down': message('strings let down'),
+  off: message('strings off'),
+} as const;
+const surfaceWords = {
+  bright: message('wire bright'),
+  corroded: message('wire corroded'),
+  cleaned: message('wire cleaned'),
+} as const;
+const turningWords = { sharp: message('turning sharp'), flat: message('turning flat') } as const;
 
 function conditionInWords(
   { condition, instrument, span_m, loaded }: StandingReading,
   unit: LengthUnit,
+  language: Language,
 ): string {
+  const { say, plain } = language;
   const parts = [
-    span_m === undefined ? undefined : `over a span of ${lengthInWords(span_m, 'length', unit)}`,
-    loaded === undefined ? undefined : loaded ? 'board under load' : 'board not under load',
-    condition === undefined || condition.strings === 'unknown' ? undefined : `strings ${condition.strings}`,
-    condition?.surface === undefined ? undefined : `wire ${condition.surface}`,
-    condition?.turning === undefined ? undefined : `turning ${condition.turning}`,
+    span_m === undefined
+      ? undefined
+      : say('over a span of {length}', { length: lengthInWords(span_m, 'length', unit, language) }),
+    loaded === undefined ? undefined : loaded ? say('board under load') : say('board not under load'),
+    condition === undefined || condition.strings === 'unknown'
+      ? undefined
+      : say(stringsWords[condition.strings]),
+    condition?.surface === undefined ? undefined : say(surfaceWords[condition.surface]),
+    condition?.turning === undefined ? undefined : say(turningWords[condition.turning]),
     condition?.relativeHumidity_percent === undefined
       ? undefined
-      : `${condition.relativeHumidity_percent} % RH`,
-    condition?.temperature_c === undefined ? undefined : `${condition.temperature_c} °C`,
+      : say('{percent} % RH', { percent: plain(condition.relativeHumidity_percent) }),
+    condition?.temperature_c === undefined ? undefined : `${plain(condition.temperature_c)} °C`,
     instrument,
   ];
   return parts.filter((part) => part !== undefined).join(', ');

@@ -1,32 +1,35 @@
+import { type Language, message } from '@becket/core';
 import type { Job, StatedAs } from '@becket/journal';
 import type { Table } from '../page-tree.ts';
 
-const statedWords: Record<StatedAs, string> = {
-  limit: 'limit',
-  'expanded, k = 2': 'expanded, k = 2',
-  standard: 'standard uncertainty',
-};
+const statedWords = {
+  limit: message('{value} {unit}, limit'),
+  'expanded, k = 2': message('{value} {unit}, expanded, k = 2'),
+  standard: message('{value} {unit}, standard uncertainty'),
+} as const satisfies Record<StatedAs, string>;
 
 /** The instruments that readings name, with what each can tell; nothing while none is described. */
-export function instrumentsTable({ instruments }: Job): Table[] {
+export function instrumentsTable({ instruments }: Job, { say, plain }: Language): Table[] {
   if (instruments.size === 0) return [];
   return [
     {
       is: 'table',
-      title: 'Instruments',
+      title: say('Instruments'),
       columns: [
-        { heading: 'name', align: 'left', share: 120 },
-        { heading: 'shows', align: 'left', share: 50 },
-        { heading: 'smallest step', align: 'right', share: 70 },
-        { heading: 'stated uncertainty', align: 'left', share: 130 },
-        { heading: 'used for', align: 'left', share: 130 },
+        { heading: say('name'), align: 'left', share: 120 },
+        { heading: say('[of an instrument] shows'), align: 'left', share: 50 },
+        { heading: say('smallest step'), align: 'right', share: 70 },
+        { heading: say('stated uncertainty'), align: 'left', share: 130 },
+        { heading: say('used for'), align: 'left', share: 130 },
       ],
       rows: [...instruments.values()].map(({ instrument, unit, resolution, stated, usedFor }) => ({
         cells: [
           instrument,
           unit,
-          String(resolution),
-          stated === undefined ? 'not stated' : `${stated.value} ${unit}, ${statedWords[stated.as]}`,
+          plain(resolution),
+          stated === undefined
+            ? say('not stated')
+            : say(statedWords[stated.as], { value: plain(stated.value), unit }),
           usedFor ?? '',
         ],
       })),

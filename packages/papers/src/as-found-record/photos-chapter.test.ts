@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import { digestOf, type FactOf, foldJob } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
 import type { Block, Photos } from '../page-tree.ts';
@@ -35,6 +36,7 @@ function chapterOf(photos: readonly Partial<Photo>[], unit: 'mm' | 'in' = 'mm'):
       })),
     ]),
     unit,
+    english,
   );
 }
 /** Under each heading the titles of its photos. */

@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import { type AsFoundNote, type ReadingQuantityName, readingQuantities } from '@becket/journal';
 import { lengthText } from '../figures/lengths.ts';
 import { lengthKindOf, spreadOf } from '../figures/readings.ts';
@@ -49,8 +50,8 @@ function linesOf(note: AsFoundNote): MachineCell[][] {
         ...name,
         quantity,
         'read',
-        lengthText(figure.value, 'mm', kind),
-        lengthText(figure.value, 'in', kind),
+        lengthText(figure.value, 'mm', kind, english),
+        lengthText(figure.value, 'in', kind, english),
         figure.standardUncertainty === undefined ? undefined : (figure.standardUncertainty * 1000).toFixed(4),
         spread === undefined ? undefined : (spread * 1000).toFixed(4),
         String(figure.readings.length),

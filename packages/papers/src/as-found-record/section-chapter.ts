@@ -1,5 +1,6 @@
-import { noteName } from '@becket/core';
+import { type Language, message, noteName } from '@becket/core';
 import {
+  type Absence,
   type AsFoundNote,
   type FactOf,
   isAsFoundFact,
@@ -10,7 +11,7 @@ import {
   type Section,
 } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
-import { counted } from '../every-paper/running-lines.ts';
+import { shortDigest } from '../every-paper/running-lines.ts';
 import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
 import type { Block, Cell, Table } from '../page-tree.ts';
 import { furtherReadings } from './further-readings.ts';
@@ -28,56 +29,77 @@ export function sectionChapter(
   section: Section,
   notes: readonly AsFoundNote[],
   unit: LengthUnit,
+  language: Language,
 ): Block[] {
+  const { say } = language;
+  const where = say('section {section}', { section: section.section });
   const { section: name, firstKey, lastKey, bridge, frontTermination } = section;
   const strings = notes.reduce((sum, note) => sum + (note.strings ?? 0), 0);
   const undescribed = notes.filter((note) => note.strings === undefined).length;
   return [
     { is: 'page break' },
-    { is: 'heading', level: 2, text: `Section: ${name}` },
+    { is: 'heading', level: 2, text: say('Section: {name}', { name }) },
     {
       is: 'facts',
       rows: [
         {
-          name: 'Notes',
-          value: `${noteName(firstKey)} to ${noteName(lastKey)} (keys ${firstKey} to ${lastKey})`,
+          name: say('Notes'),
+          value: say('{first} to {last} (keys {firstKey} to {lastKey})', {
+            first: noteName(firstKey),
+            last: noteName(lastKey),
+            firstKey: String(firstKey),
+            lastKey: String(lastKey),
+          }),
         },
         {
-          name: 'Strings',
+          name: say('Strings'),
           value:
             undescribed === 0
               ? String(strings)
-              : `${strings} described; ${counted(undescribed, 'note', 'notes')} not described`,
+              : say('{strings} described; {count, plural, one {# note} other {# notes}} not described', {
+                  strings: String(strings),
+                  count: undescribed,
+                }),
         },
-        { name: 'Bridge', value: bridge },
-        { name: 'Front termination', value: frontTermination },
+        { name: say('Bridge'), value: bridge },
+        { name: say('Front termination'), value: say(frontTermination) },
       ],
     },
-    ...noteTables(`section ${name}`, notes, unit),
-    ...seenInSection(job, notes, (place) => isInSection(place, section), unit, name),
+    ...noteTables(where, notes, unit, language),
+    ...seenInSection(job, notes, (place) => isInSection(place, section), unit, language, name),
     ...furtherReadings(
-      `section ${name}`,
+      where,
       notes,
       job.readings.filter((reading) => isInSection(reading.place, section)),
       unit,
+      language,
     ),
   ];
 }
 
 /** Notes that no section holds, and what was seen on the piano as a whole. */
-export function wholePianoChapter(job: Job, notes: readonly AsFoundNote[], unit: LengthUnit): Block[] {
+export function wholePianoChapter(
+  job: Job,
+  notes: readonly AsFoundNote[],
+  unit: LengthUnit,
+  language: Language,
+): Block[] {
+  const { say } = language;
   const isElsewhere = (place: Place) => !job.sections.some((section) => isInSection(place, section));
   const blocks = [
-    ...noteTables('no section', notes, unit),
-    ...seenInSection(job, notes, isElsewhere, unit),
+    ...noteTables(say('no section'), notes, unit, language),
+    ...seenInSection(job, notes, isElsewhere, unit, language),
     ...furtherReadings(
-      'no section',
+      say('no section'),
       notes,
       job.readings.filter((reading) => isElsewhere(reading.place)),
       unit,
+      language,
     ),
   ];
-  return blocks.length === 0 ? [] : [{ is: 'heading', level: 2, text: 'The piano as a whole' }, ...blocks];
+  return blocks.length === 0
+    ? []
+    : [{ is: 'heading', level: 2, text: say('The piano as a whole') }, ...blocks];
 }
 
 export interface Place {
@@ -94,25 +116,36 @@ export function isInSection(
   return key !== undefined && firstKey <= key && key <= lastKey;
 }
 
-function noteTables(section: string, notes: readonly AsFoundNote[], unit: LengthUnit): Block[] {
+function noteTables(
+  section: string,
+  notes: readonly AsFoundNote[],
+  unit: LengthUnit,
+  language: Language,
+): Block[] {
+  const { say } = language;
   const plain = notes.filter((note) => note.winding === 'plain');
   const wound = notes.filter((note) => note.winding === 'wound');
   const undescribed = notes.filter((note) => note.winding === undefined);
   const contradictions = notes.flatMap(({ note, contradiction }) =>
-    contradiction === undefined ? [] : [`${note}: ${contradiction}. Measure this note again.`],
+    contradiction === undefined
+      ? []
+      : [say('{note}: {contradiction}. Measure this note again.', { note, contradiction })],
   );
   return [
     ...(wound.length > 0
-      ? [woundNotesTable(section, wound, unit), ...woundEvidenceTables(section, wound, unit)]
+      ? [
+          woundNotesTable(section, wound, unit, language),
+          ...woundEvidenceTables(section, wound, unit, language),
+        ]
       : []),
-    ...(plain.length > 0 ? [plainNotesTable(section, plain, unit)] : []),
-    ...(undescribed.length > 0 ? [undescribedNotesTable(section, undescribed)] : []),
+    ...(plain.length > 0 ? [plainNotesTable(section, plain, unit, language)] : []),
+    ...(undescribed.length > 0 ? [undescribedNotesTable(section, undescribed, language)] : []),
     ...(contradictions.length > 0
       ? [
           {
             is: 'box',
             tone: 'note',
-            title: 'Figures that contradict each other',
+            title: say('Figures that contradict each other'),
             texts: contradictions,
           } as const,
         ]
@@ -126,78 +159,90 @@ function seenInSection(
   notes: readonly AsFoundNote[],
   isHere: (place: Place) => boolean,
   unit: LengthUnit,
+  language: Language,
   section?: string,
 ): Block[] {
+  const { say } = language;
   const inNamed = (named: string) => isHere({ section: named });
   const rows: { thing: string; where: string; found: Cell }[] = [
     ...job.observations
       .filter(({ place }) => isHere(place))
       .map(({ thing, place, answer }) => ({
-        thing: observedThings[thing],
-        where: placeInWords(place, section),
-        found: answer.is === 'known' ? answer.text : absentCell(answer.is, answer.reason),
+        thing: say(observedThings[thing]),
+        where: placeInWords(place, language, section),
+        found: answer.is === 'known' ? answer.text : absentCell(answer.is, answer.reason, language),
       })),
     ...job.absences
       .filter(({ quantity, place }) => isHere(place) && !isInNoteTable(notes, quantity, place))
       .map(({ quantity, place, answer, reason }) => ({
-        thing: readingQuantities[quantity].label,
-        where: placeInWords(place, section),
-        found: absentCell(answer, reason),
+        thing: say(readingQuantities[quantity].label),
+        where: placeInWords(place, language, section),
+        found: absentCell(answer, reason, language),
       })),
     ...job.softParts
       .filter((part) => inNamed(part.section))
       .map(({ part, answer }) => ({
-        thing: part,
-        where: 'whole section',
-        found: softPartCell(answer, unit),
+        thing: say(part),
+        where: say('whole section'),
+        found: softPartCell(answer, unit, language),
       })),
     ...job.plateParts
       .filter((part) => inNamed(part.section))
-      .map((part) => ({ thing: part.part, where: 'whole section', found: platePartText(part, unit) })),
+      .map((part) => ({
+        thing: part.part,
+        where: say('whole section'),
+        found: platePartText(part, unit, language),
+      })),
     ...job.sizeStamps
       .filter(({ key }) => isHere({ key }))
       .map(({ key, on, text, lattice, says }) => ({
-        thing: 'size stamp',
-        where: `${noteName(key)}, ${on}`,
-        found: `“${text}” ${says}${lattice === 'unknown' ? ' (numbering unknown)' : ` (${lattice} numbering)`}`,
+        thing: say('size stamp'),
+        where: `${noteName(key)}, ${say(stampPlaces[on])}`,
+        found: say(stampWords[says][lattice], { text }),
       })),
     ...job.windings
       .filter(({ key }) => isHere({ key }))
       .map(({ key, string, loopStyle, twist }) => ({
-        thing: 'winding',
-        where: placeInWords({ key, string }),
-        found: `loop style: ${loopStyle}; winding runs: ${twist} (seen from the loop)`,
+        thing: say('[thing seen] winding'),
+        where: placeInWords({ key, string }, language),
+        found: say('loop style: {style}; winding runs: {direction} (seen from the loop)', {
+          style: say(loopStyle),
+          direction: say(twist),
+        }),
       })),
     ...job.samples
       .filter(({ place }) => isHere(place))
       .map(({ what, place, label }) => ({
-        thing: 'sample kept',
-        where: placeInWords(place, section),
-        found: `${what}, in the bag labelled “${label}”`,
+        thing: say('sample kept'),
+        where: placeInWords(place, language, section),
+        found: say('{what}, in the bag labelled “{label}”', { what, label }),
       })),
     ...job.photos
       .filter((photo) => isHere(photo.place) && isAsFoundFact(photo))
       .map(({ shows, place, digest }) => ({
-        thing: 'photo',
-        where: placeInWords(place, section),
-        found: `${shows ?? 'nothing said of what it shows'} (digest ${digest.slice(0, 12)})`,
+        thing: say('photo'),
+        where: placeInWords(place, language, section),
+        found: say('{what} (digest {digest})', {
+          what: shows ?? say('nothing said of what it shows'),
+          digest: shortDigest(digest),
+        }),
       })),
   ];
   const blocks: Block[] = [];
   if (rows.length > 0) {
     blocks.push({
       is: 'table',
-      title: 'What was seen',
+      title: say('What was seen'),
       columns: [
-        { heading: 'thing', align: 'left', share: 110 },
-        { heading: 'where', align: 'left', share: 100 },
-        { heading: 'as found', align: 'left', share: 290 },
+        { heading: say('[something seen] thing'), align: 'left', share: 110 },
+        { heading: say('where'), align: 'left', share: 100 },
+        { heading: say('as found'), align: 'left', share: 290 },
       ],
       rows: rows.map(({ thing, where, found }) => ({ cells: [thing, where, found] })),
     });
   }
   const wires = job.wirePaths.filter(({ strings }) => strings.some(({ key }) => isHere({ key })));
-  if (wires.length > 0) blocks.push(wirePathTable(wires));
+  if (wires.length > 0) blocks.push(wirePathTable(wires, language));
   return blocks;
 }
 
@@ -214,47 +259,87 @@ function isInNoteTable(
 }
 
 /** Which strings shared a wire, and on which hitch pin it turned. */
-function wirePathTable(wires: readonly FactOf<'wire-path'>[]): Table {
+function wirePathTable(wires: readonly FactOf<'wire-path'>[], { say, list }: Language): Table {
   return {
     is: 'table',
-    title: 'Wires',
+    title: say('Wires'),
     columns: [
-      { heading: 'strings (note, string counted from the bass side)', align: 'left', share: 170 },
-      { heading: 'joined', align: 'left', share: 70 },
-      { heading: 'hitch pin', align: 'left', share: 70 },
-      { heading: 'remark', align: 'left', share: 190 },
+      { heading: say('strings (note, string counted from the bass side)'), align: 'left', share: 170 },
+      { heading: say('[of a wire] joined'), align: 'left', share: 70 },
+      { heading: say('hitch pin'), align: 'left', share: 70 },
+      { heading: say('remark'), align: 'left', share: 190 },
     ],
     rows: wires.map(({ strings, joined, hitchPin, otherHitchPin, note }) => ({
       cells: [
-        strings.map(({ key, string }) => `${noteName(key)} ${string}`).join(' and '),
-        joined === 'unknown' ? { absent: 'unknown' } : joined,
-        [hitchPin, otherHitchPin].filter((pin) => pin !== undefined).join(' and '),
+        list(strings.map(({ key, string }) => `${noteName(key)} ${string}`)),
+        joined === 'unknown' ? { absent: say('unknown') } : say(joinedWords[joined]),
+        list([hitchPin, otherHitchPin].filter((pin) => pin !== undefined)),
         note ?? '',
       ],
     })),
   };
 }
 
-function softPartCell(answer: FactOf<'soft-part'>['answer'], unit: LengthUnit): Cell {
-  if (answer.is !== 'known') return absentCell(answer.is, answer.reason);
+function softPartCell(answer: FactOf<'soft-part'>['answer'], unit: LengthUnit, language: Language): Cell {
+  if (answer.is !== 'known') return absentCell(answer.is, answer.reason, language);
+  const { say } = language;
   const { thickness_m, length_m, width_m, colour, where } = answer;
   const parts = [
     colour,
-    thickness_m === undefined ? undefined : `thickness ${lengthInWords(thickness_m, 'length', unit)}`,
-    width_m === undefined ? undefined : `width ${lengthInWords(width_m, 'length', unit)}`,
-    length_m === undefined ? undefined : `length ${lengthInWords(length_m, 'length', unit)}`,
+    thickness_m === undefined
+      ? undefined
+      : say('thickness {length}', { length: lengthInWords(thickness_m, 'length', unit, language) }),
+    width_m === undefined
+      ? undefined
+      : say('width {length}', { length: lengthInWords(width_m, 'length', unit, language) }),
+    length_m === undefined
+      ? undefined
+      : say('length {length}', { length: lengthInWords(length_m, 'length', unit, language) }),
     where,
   ].filter((part) => part !== undefined);
-  return parts.length === 0 ? 'present, nothing more said' : parts.join('; ');
+  return parts.length === 0 ? say('present, nothing more said') : parts.join('; ');
 }
 
-function platePartText({ isMovable, distances, note }: FactOf<'plate-part'>, unit: LengthUnit): string {
-  const from = distances.map(
-    ({ from: point, distance_m }) => `${lengthInWords(distance_m, 'length', unit)} from ${point}`,
+function platePartText(
+  { isMovable, distances, note }: FactOf<'plate-part'>,
+  unit: LengthUnit,
+  language: Language,
+): string {
+  const { say } = language;
+  const from = distances.map(({ from: point, distance_m }) =>
+    say('{length} from {point}', { length: lengthInWords(distance_m, 'length', unit, language), point }),
   );
-  return [isMovable ? 'movable' : 'fixed', ...from, ...(note === undefined ? [] : [note])].join('; ');
+  return [
+    isMovable ? say('[plate part] movable') : say('[plate part] fixed'),
+    ...from,
+    ...(note === undefined ? [] : [note]),
+  ].join('; ');
 }
 
-const absentCell = (answer: string, reason: string | undefined): Cell => ({
-  absent: reason === undefined ? answer : `${answer}: ${reason}`,
+const absentCell = (answer: Absence, reason: string | undefined, { say }: Language): Cell => ({
+  absent: reason === undefined ? say(answer) : `${say(answer)}: ${reason}`,
 });
+
+const stampPlaces = {
+  bridge: message('[place of a stamp] bridge'),
+  plate: message('[place of a stamp] plate'),
+  elsewhere: message('[place of a stamp] elsewhere'),
+} as const;
+
+const stampWords = {
+  'starts here': {
+    US: message('“{text}” starts here (US numbering)'),
+    metric: message('“{text}” starts here (metric numbering)'),
+    unknown: message('“{text}” starts here (numbering unknown)'),
+  },
+  'ends here': {
+    US: message('“{text}” ends here (US numbering)'),
+    metric: message('“{text}” ends here (metric numbering)'),
+    unknown: message('“{text}” ends here (numbering unknown)'),
+  },
+} as const;
+
+const joinedWords = {
+  looped: message('[of a wire] looped'),
+  tied: message('[of a wire] tied'),
+} as const;
