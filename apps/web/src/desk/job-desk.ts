@@ -1,5 +1,6 @@
 import { type AsFoundRecord, asFoundRecord, type Entry, foldJob, type Job, type Ulid } from '@becket/journal';
 import type { TaskContext } from '@becket/tasks';
+import { afterPicture } from '../parts/after-picture.ts';
 import { type Observable, observable } from '../parts/observable.ts';
 import type { BrowserStore } from '../store/browser-store.ts';
 import { sentenceOf } from './sentence-of.ts';
@@ -30,6 +31,13 @@ export interface JobDesk {
    * Then `problem` says why, and the job is as it was.
    */
   run<Result>(task: (context: TaskContext, job: Ulid) => Promise<Result>): Promise<Result | undefined>;
+  /**
+   * The same for what is typed value by value: the task reads this tab's memory, and the state follows only after the
+   * picture of what the task has shown by itself.
+   */
+  runTyped<Result>(task: (context: TaskContext, job: Ulid) => Promise<Result>): Promise<Result | undefined>;
+  /** The job with all that this tab knows of, also where `state` has still to follow; undefined while it is not open. */
+  latest(): Promise<OpenJob | undefined>;
   refresh(): Promise<void>;
   close(): void;
 }
@@ -43,9 +51,12 @@ export function openDesk(id: Ulid, store: BrowserStore, context: () => TaskConte
   let refreshing: Promise<void> | undefined;
   let isStale = false;
 
-  async function read(): Promise<void> {
+  /** Typed values whose picture is still to come: what follows from them waits for it. */
+  let typing = 0;
+
+  async function read(from: Pick<BrowserStore, 'entries'> = store): Promise<void> {
     try {
-      const { entries } = await store.entries(id);
+      const { entries } = await from.entries(id);
       if (entries.length === 0) {
         state.set({ is: 'not on this device' });
         return;
@@ -77,7 +88,7 @@ export function openDesk(id: Ulid, store: BrowserStore, context: () => TaskConte
   }
 
   const stop = store.onArrival((job) => {
-    if (job === id) void refresh();
+    if (job === id && typing === 0) void refresh();
   });
   void refresh();
 
@@ -98,6 +109,28 @@ export function openDesk(id: Ulid, store: BrowserStore, context: () => TaskConte
         await refresh();
         return undefined;
       }
+    },
+    async runTyped(task) {
+      typing += 1;
+      try {
+        const result = await task({ ...context(), store: { ...store, ...store.inMemory } }, id);
+        problem.set(undefined);
+        return result;
+      } catch (error) {
+        problem.set(sentenceOf(error));
+        return undefined;
+      } finally {
+        void afterPicture().then(() => {
+          typing -= 1;
+          return refresh();
+        });
+      }
+    },
+    async latest() {
+      const { entries } = await store.inMemory.entries(id);
+      if (entries.length === 0) return undefined;
+      const job = foldJob(entries);
+      return { job, record: asFoundRecord(job), entries };
     },
     close: stop,
   };

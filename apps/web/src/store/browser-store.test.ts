@@ -1,7 +1,7 @@
 // IndexedDB as the standard has it, in memory: Node has none of its own.
 import 'fake-indexeddb/auto';
 import { digestOf, type Entry, foldJob } from '@becket/journal';
-import { StoreUnavailable } from '@becket/store';
+import { EntryChanged, StoreUnavailable } from '@becket/store';
 import { openDB } from 'idb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { describeBlobs } from '../../../../packages/store/src/testing/blob-suite.ts';
@@ -183,6 +183,73 @@ describe('entries that are read again', () => {
       for (const [index, entry] of first.entries.entries()) expect(entries[index]).toBe(entry);
     expect(fourth.entries).toEqual(wireEntries(4));
     expect(foldJob(fourth.entries)).toBe(foldJob((await store.entries(jobA)).entries));
+  });
+});
+
+describe('a journal in the memory of a tab', () => {
+  it('is read without asking the database, and holds what was added here as the objects that were added', async () => {
+    const store = await open(newPlace());
+    await store.append(wireEntries(3));
+    await store.entries(jobA);
+    const reads = vi.spyOn(IDBObjectStore.prototype, 'get');
+    const added = wireEntry(3);
+    expect(await store.inMemory.append([added])).toEqual({ added: 1, known: 0 });
+    const held = await store.inMemory.entries(jobA);
+    expect(reads).not.toHaveBeenCalled();
+    expect(held.entries).toEqual(wireEntries(4));
+    expect(held.entries[3]).toBe(added);
+    // The database holds the same, with the same cursor.
+    expect(await store.entries(jobA)).toEqual(held);
+    expect(await store.unsent(jobA, 10)).toEqual(wireEntries(4));
+  });
+
+  it('has what another tab added once that has been told, and never takes the place of it', async () => {
+    const place = newPlace();
+    const [here, there] = [await open(place), await open(place)];
+    await here.append(wireEntries(2));
+    for (const store of [here, there]) await store.entries(jobA);
+    // Both believe that the third place is free.
+    const both = await Promise.all([
+      here.inMemory.append([wireEntry(2)]),
+      there.inMemory.append([wireEntry(3)]),
+    ]);
+    expect(both).toEqual([
+      { added: 1, known: 0 },
+      { added: 1, known: 0 },
+    ]);
+    for (const store of [here, there])
+      await vi.waitFor(async () =>
+        expect(new Set((await store.inMemory.entries(jobA)).entries)).toEqual(new Set(wireEntries(4))),
+      );
+    expect((await here.entries(jobA)).entries).toEqual((await there.entries(jobA)).entries);
+  });
+
+  it('takes an entry that stands already for known, and refuses another one of its id', async () => {
+    const store = await open(newPlace());
+    await store.append(wireEntries(2));
+    await store.entries(jobA);
+    expect(await store.inMemory.append([wireEntry(1), wireEntry(2)])).toEqual({ added: 1, known: 1 });
+    await store.entries(jobA);
+    const failure = await store.inMemory
+      .append([{ ...wireEntry(1), by: 'somebody else' }])
+      .catch((error: unknown) => error);
+    expect(failure).toBeInstanceOf(EntryChanged);
+    expect((await store.inMemory.entries(jobA)).entries).toEqual(wireEntries(3));
+  });
+
+  it('is what the database holds after a write that failed', async () => {
+    const store = await open(newPlace());
+    await store.append(wireEntries(2));
+    await store.entries(jobA);
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+      throw new DOMException('no room', 'QuotaExceededError');
+    });
+    const failure = await store.inMemory.append([wireEntry(2)]).catch((error: unknown) => error);
+    expect(failure).toMatchObject({ name: 'StoreUnavailable', problem: 'full' });
+    vi.restoreAllMocks();
+    expect((await store.inMemory.entries(jobA)).entries).toEqual(wireEntries(2));
+    expect((await store.entries(jobA)).entries).toEqual(wireEntries(2));
+    expect(await store.inMemory.append([wireEntry(2)])).toEqual({ added: 1, known: 0 });
   });
 });
 

@@ -10,8 +10,9 @@ import {
   splitBatch,
   writeCursor,
 } from '@becket/store';
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { type DBSchema, type IDBPDatabase, openDB, unwrap } from 'idb';
 import { type BlobTable, browserBlobs } from './browser-blobs.ts';
+import { writeAtOnce } from './write-at-once.ts';
 
 /** One entry as this device keeps it. */
 interface KeptEntry {
@@ -46,6 +47,11 @@ interface Schema extends DBSchema {
 
 /** The journals on this device, and what the exchange with a server needs to know of them. */
 export interface BrowserStore extends JournalStore {
+  /**
+   * The same store, read out of this tab's memory without asking the database. What another tab wrote comes a moment
+   * later here, when it has been told: as what another device wrote does.
+   */
+  readonly inMemory: Pick<JournalStore, 'entries' | 'append'>;
   /** Keeps what a server sent: it counts as being there. The server's cursor is kept in the same transaction. */
   takeIn(job: Ulid, entries: readonly Entry[], cursor: Cursor): Promise<{ readonly added: number }>;
   /** Entries that no server is known to have, oldest first. */
@@ -110,12 +116,21 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
   const tell = (job: Ulid) => {
     for (const listener of listeners) listener(job);
   };
-  if (channel) channel.onmessage = ({ data }) => tell(data as Ulid);
+  if (channel)
+    channel.onmessage = ({ data }) => {
+      isBehind.set(data as Ulid, {});
+      tell(data as Ulid);
+    };
 
   /** Always the same objects, by which a fold knows what it has folded already; nobody can change them. */
   const inMemory = new Map<Ulid, readonly Entry[]>();
+  /** The head that belongs to what is in memory. */
+  const headsInMemory = new Map<Ulid, Head>();
+  /** Jobs of which entries may have been added that are not in memory yet, each with a mark of its own every time. */
+  const isBehind = new Map<Ulid, object>();
 
   async function allEntries(job: Ulid): Promise<{ entries: readonly Entry[]; head: Head | undefined }> {
+    const mark = isBehind.get(job);
     const transaction = database.transaction(['heads', 'entries']);
     const head = await transaction.objectStore('heads').get(job);
     if (head === undefined) return { entries: [], head };
@@ -129,6 +144,9 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
       held = meanwhile.length < head.arrivals ? [...meanwhile, ...further] : meanwhile;
       inMemory.set(job, held);
     }
+    if (inMemory.get(job)?.length === head.arrivals) headsInMemory.set(job, head);
+    // What was told of during this reading may have come too late for it.
+    if (isBehind.get(job) === mark) isBehind.delete(job);
     return { entries: held.length === head.arrivals ? held : held.slice(0, head.arrivals), head };
   }
 
@@ -154,18 +172,9 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
         }
         const newHeads = new Map<Ulid, Head>();
         for (const entry of fresh) {
-          const { id, job, step, at } = entry;
-          const head = newHeads.get(job) ?? (await heads.get(job));
-          const arrival = (head?.arrivals ?? 0) + 1;
-          const isLater =
-            head === undefined || step > head.last.step || (step === head.last.step && id > head.last.id);
-          newHeads.set(job, {
-            job,
-            arrivals: arrival,
-            lastArrival: id,
-            last: isLater ? { step, id, at } : head.last,
-          });
-          asPart(entries.add({ job, arrival, id, entry, ...(isSent ? {} : { unsentOf: job }) }));
+          const head = headAfter(newHeads.get(entry.job) ?? (await heads.get(entry.job)), entry);
+          newHeads.set(entry.job, head);
+          asPart(entries.add(keptEntry(entry, head, isSent)));
         }
         for (const head of newHeads.values()) {
           asPart(heads.put(head));
@@ -188,10 +197,60 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
       throw cannotWrite(cause, name);
     }
     for (const job of changedJobs) {
+      isBehind.set(job, {});
       channel?.postMessage(job);
       tell(job);
     }
     return result;
+  }
+
+  /**
+   * Adds to a job that is in memory without reading anything first: an entry whose number of arrival or id is taken by
+   * then, which another tab has been quicker with, is refused by the database itself. Undefined when that was so, or
+   * the job is not in memory: nothing is written then, and `add` has to look.
+   */
+  async function addToHeld(batch: readonly Entry[]): Promise<{ added: number; known: number } | undefined> {
+    const job = batch[0]?.job;
+    if (job === undefined || isBehind.has(job) || batch.some((entry) => entry.job !== job)) return undefined;
+    const held = inMemory.get(job);
+    let head = headsInMemory.get(job);
+    if (held === undefined || head?.arrivals !== held.length) return undefined;
+    const rows: KeptEntry[] = [];
+    for (const entry of batch) {
+      head = headAfter(head, entry);
+      rows.push(keptEntry(entry, head, false));
+    }
+    const isWritten = await writeAtOnce(unwrap(database), [
+      ...rows.map((row) => ({ table: 'entries', row, isNew: true })),
+      { table: 'heads', row: head, isNew: false },
+    ]).catch((cause: unknown) => {
+      throw cannotWrite(cause, name);
+    });
+    if (!isWritten) return undefined;
+    // A reader may have found them in the database meanwhile: its objects are the ones to hand out.
+    if (inMemory.get(job) === held) {
+      inMemory.set(job, [...held, ...batch.map(frozen)]);
+      headsInMemory.set(job, head);
+    }
+    channel?.postMessage(job);
+    tell(job);
+    return { added: batch.length, known: 0 };
+  }
+
+  const append = async (batch: readonly Entry[]) =>
+    (await addToHeld(batch)) ?? (await add(batch, { isSent: false }));
+
+  async function entriesAfter(
+    after: Cursor | undefined,
+    { entries, head }: { entries: readonly Entry[]; head: Head | undefined },
+  ) {
+    const from = readCursor(after);
+    if (from !== undefined && entries[from.arrival - 1]?.id !== from.id)
+      throw new CursorNotKnown(after ?? '');
+    return {
+      entries: from === undefined ? entries : entries.slice(from.arrival),
+      cursor: writeCursor(head && { arrival: head.arrivals, id: head.lastArrival }),
+    };
   }
 
   const blobTable: BlobTable = {
@@ -215,18 +274,18 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
       return heads.map(({ job, arrivals, last }) => ({ job, entries: arrivals, lastAt: last.at }));
     },
 
-    async entries(job, after) {
-      const from = readCursor(after);
-      const { entries, head } = await allEntries(job);
-      if (from !== undefined && entries[from.arrival - 1]?.id !== from.id)
-        throw new CursorNotKnown(after ?? '');
-      return {
-        entries: from === undefined ? entries : entries.slice(from.arrival),
-        cursor: writeCursor(head && { arrival: head.arrivals, id: head.lastArrival }),
-      };
+    entries: async (job, after) => entriesAfter(after, await allEntries(job)),
+    append,
+    inMemory: {
+      async entries(job, after) {
+        const entries = inMemory.get(job);
+        const head = headsInMemory.get(job);
+        // Without a channel nobody tells what other tabs add.
+        const isHeld = channel !== undefined && !isBehind.has(job) && entries?.length === head?.arrivals;
+        return entriesAfter(after, isHeld && entries ? { entries, head } : await allEntries(job));
+      },
+      append,
     },
-
-    append: (batch) => add(batch, { isSent: false }),
     takeIn: (job, batch, cursor) => add(batch, { isSent: true, cursor: { job, cursor } }),
 
     async unsent(job, limit) {
@@ -279,6 +338,22 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
       database.close();
     },
   };
+}
+
+/** The head of a job once this entry has arrived after all others. */
+function headAfter(before: Head | undefined, { job, id, step, at }: Entry): Head {
+  const isLater =
+    before === undefined || step > before.last.step || (step === before.last.step && id > before.last.id);
+  return {
+    job,
+    arrivals: (before?.arrivals ?? 0) + 1,
+    lastArrival: id,
+    last: isLater ? { step, id, at } : before.last,
+  };
+}
+
+function keptEntry(entry: Entry, { job, arrivals }: Head, isSent: boolean): KeptEntry {
+  return { job, arrival: arrivals, id: entry.id, entry, ...(isSent ? {} : { unsentOf: job }) };
 }
 
 /** The same value, which nobody can change from now on, nor anything in it. */

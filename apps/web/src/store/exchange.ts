@@ -43,6 +43,7 @@ interface Parts {
 const batchSize = 400;
 /** The server's routes refuse bodies that are too large; a batch of readings stays far below. */
 const restBetweenRounds = 30_000;
+const restAfterArrival = 50;
 const firstWait = 2_000;
 const longestWait = 60_000;
 
@@ -63,6 +64,7 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
   const photos = photoExchange(store, link);
   let wait = firstWait;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let counting: ReturnType<typeof setTimeout> | undefined;
   let running: Promise<void> | undefined;
   let isWanted = false;
   let isStopped = false;
@@ -181,8 +183,10 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
   }
 
   const stopArrivals = store.onArrival(() => {
-    void count();
-    if (state.get().server !== 'away') schedule(50);
+    // What was typed is shown as kept first: to count and to send take the same processor and the same database.
+    clearTimeout(counting);
+    counting = setTimeout(() => void count(), restAfterArrival);
+    if (state.get().server !== 'away') schedule(restAfterArrival);
   });
 
   return {
@@ -204,6 +208,7 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
     stop() {
       isStopped = true;
       clearTimeout(timer);
+      clearTimeout(counting);
       stopArrivals();
       stopListening?.();
     },

@@ -1,3 +1,4 @@
+import { noteName } from '@becket/core';
 import type { Absence, ReadingQuantityName, Ulid } from '@becket/journal';
 import {
   type CSSProperties,
@@ -76,9 +77,9 @@ export function GridPlace() {
 
   /** The cell as it stands in the journal now, which the screen may yet have to show. */
   const find = useCallback(
-    (key: number, quantity: ReadingQuantityName) => {
-      const now = desk.state.get();
-      if (now.is !== 'open') return undefined;
+    async (key: number, quantity: ReadingQuantityName) => {
+      const now = await desk.latest();
+      if (now === undefined) return undefined;
       const cell = cellOf(now.record, key, quantity, readingOrder(now.entries));
       return cell && { ...cell, key, job: now.job };
     },
@@ -90,18 +91,20 @@ export function GridPlace() {
       const { round: ownRound, reason } = view.get();
       const { unit: typedIn, inHand: held } = latest.current;
       void inTurn.current(async () => {
-        const found = find(key, quantity);
-        if (found === undefined) return;
-        const { note, cell } = found;
-        // A reading that is in question is corrected in its own place, whichever round is being taken.
-        const place = cell.readings.findIndex(({ entry }) => entry === doubted);
-        const taken = place === -1 ? ownRound : place + 1;
-        const instrument = instrumentInHand(found.job, held, quantity)?.instrument;
-        const what = { key, note, cell, text, unit: typedIn, round: taken, reason, instrument };
         // Read back as soon as it is kept, and before anything else is drawn that follows from it.
-        await desk.run(async (context, id) => take(await commitCell(context, id, what)));
+        await desk.runTyped(async (context, id) => {
+          const found = await find(key, quantity);
+          if (found === undefined) return;
+          const { note, cell } = found;
+          // A reading that is in question is corrected in its own place, whichever round is being taken.
+          const place = cell.readings.findIndex(({ entry }) => entry === doubted);
+          const taken = place === -1 ? ownRound : place + 1;
+          const instrument = instrumentInHand(found.job, held, quantity)?.instrument;
+          const what = { key, note, cell, text, unit: typedIn, round: taken, reason, instrument };
+          take(await commitCell(context, id, what));
+        });
         const problem = desk.problem.get();
-        if (problem !== undefined) view.update({ readBack: notKept(note, quantity, problem) });
+        if (problem !== undefined) view.update({ readBack: notKept(noteName(key), quantity, problem) });
       });
     },
     [desk, find, take, view],
@@ -125,12 +128,12 @@ export function GridPlace() {
       const at = active.current;
       if (at === undefined) return;
       const { reason } = view.get();
-      void inTurn.current(async () => {
-        const found = find(at.key, at.quantity);
-        if (found === undefined) return;
-        const what = { ...found, answer, reason };
-        await desk.run(async (context, id) => take(await sayAbsence(context, id, what)));
-      });
+      void inTurn.current(() =>
+        desk.runTyped(async (context, id) => {
+          const found = await find(at.key, at.quantity);
+          if (found !== undefined) take(await sayAbsence(context, id, { ...found, answer, reason }));
+        }),
+      );
       goOn(at.key, at.quantity, 1);
     },
     [desk, find, goOn, take, view],

@@ -3,10 +3,18 @@ import type { Entry, Ulid } from '@becket/journal';
 /** The place of a reading among its like, as text that sorts. */
 export type ReadingOrder = (reading: { readonly entry: Ulid; readonly step: number }) => string;
 
+const known = new WeakMap<readonly Entry[], ReadingOrder>();
+
 /**
  * Orders readings by when they were first taken: a correction takes the place of what it corrects, however late it came.
  */
 export function readingOrder(entries: readonly Entry[]): ReadingOrder {
+  const order = known.get(entries) ?? orderOf(entries);
+  known.set(entries, order);
+  return order;
+}
+
+function orderOf(entries: readonly Entry[]): ReadingOrder {
   const steps = new Map<Ulid, number>();
   const replaced = new Map<Ulid, Ulid>();
   for (const { id, step, fact } of entries) {
