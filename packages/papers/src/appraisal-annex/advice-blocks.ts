@@ -1,10 +1,10 @@
+import type { Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { AdviceFigures } from '../appraisal-report/appraisal-figures.ts';
-import { dayInWords } from '../figures/dates.ts';
 import type { Block } from '../page-tree.ts';
 
 /** The decision as it was made, beside the reasons that the figures give. */
-export function adviceBlocks(job: Job, advice: AdviceFigures | undefined): Block[] {
+export function adviceBlocks(job: Job, advice: AdviceFigures | undefined, language: Language): Block[] {
   const decision = job.decisions.at(-1);
   return [
     { is: 'heading', level: 2, text: 'Reasons and decision' },
@@ -13,7 +13,7 @@ export function adviceBlocks(job: Job, advice: AdviceFigures | undefined): Block
       text:
         decision === undefined
           ? 'Nothing is decided yet.'
-          : `Decided on ${dayInWords(decision.at)} by ${decision.by}: ${decision.verdict}. ${decision.because}${decision.advised === decision.verdict ? '' : ` The reasons of the program came to: ${decision.advised}.`}`,
+          : `Decided on ${language.day(decision.at)} by ${decision.by}: ${decision.verdict}. ${decision.because}${decision.advised === decision.verdict ? '' : ` The reasons of the program came to: ${decision.advised}.`}`,
     },
     ...(decision === undefined || decision.conditions.length === 0
       ? []

@@ -18,7 +18,7 @@ export function appraisalAnnexPaper(
   options: PaperOptions,
   figures: AppraisalFigures = {},
 ): PageTree {
-  const unit = options.firstUnit;
+  const { firstUnit: unit, language } = options;
   const cautions = [...new Set([...(figures.advice?.cautions ?? []), ...(figures.pins?.cautions ?? [])])];
   const blocks: Block[] = [
     { is: 'heading', level: 1, text: 'Technical annex' },
@@ -27,15 +27,15 @@ export function appraisalAnnexPaper(
       tone: 'lead',
       text: 'The survey, the readings and the figures that the appraisal report rests on, and what is still unknown.',
     },
-    { is: 'facts', rows: [{ name: 'Job', value: job.title }, ...pianoFacts(job)] },
-    sealBox(job, options.isSealIntact),
+    { is: 'facts', rows: [{ name: 'Job', value: job.title }, ...pianoFacts(job, language)] },
+    sealBox(job, options.isSealIntact, language),
     { is: 'heading', level: 2, text: 'What was seen' },
-    surveyTable(job, unit),
-    ...comparisonBlocks(figures.comparison, unit),
-    ...visitReadings(job, unit),
-    ...torqueBlocks(figures.torque, unit),
-    ...pinBlocks(figures.pins, unit),
-    ...adviceBlocks(job, figures.advice),
+    surveyTable(job, unit, language),
+    ...comparisonBlocks(figures.comparison, unit, language),
+    ...visitReadings(job, unit, language),
+    ...torqueBlocks(figures.torque, unit, language),
+    ...pinBlocks(figures.pins, unit, language),
+    ...adviceBlocks(job, figures.advice, language),
     ...unknownBlocks(figures.advice),
     ...(cautions.length === 0
       ? []
@@ -53,7 +53,7 @@ export function appraisalAnnexPaper(
   return {
     paper: 'appraisal annex',
     title: 'Technical annex',
-    language: 'en',
+    language: language.locale,
     orientation: 'landscape',
     running: runningLines(job, originLine, options),
     blocks,

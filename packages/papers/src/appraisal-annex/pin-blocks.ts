@@ -1,10 +1,11 @@
+import type { Language } from '@becket/core';
 import type { PinFigures } from '../appraisal-report/appraisal-figures.ts';
 import { type LengthUnit, lengthCells, lengthColumns } from '../figures/lengths.ts';
 import { torqueCells, torqueColumns } from '../figures/torques.ts';
 import type { Block } from '../page-tree.ts';
 
 /** Pin sizes as found with the step the rule gives each, and the test pins. */
-export function pinBlocks(pins: PinFigures | undefined, unit: LengthUnit): Block[] {
+export function pinBlocks(pins: PinFigures | undefined, unit: LengthUnit, language: Language): Block[] {
   const heading: Block = { is: 'heading', level: 2, text: 'Pin sizes' };
   if (pins === undefined || (pins.groups.length === 0 && pins.testPins.length === 0))
     return [heading, { is: 'paragraph', text: 'No pin was measured yet.' }];
@@ -32,7 +33,9 @@ export function pinBlocks(pins: PinFigures | undefined, unit: LengthUnit): Block
                 cells: [
                   asFound,
                   String(own.length),
-                  ...[median, smallest, largest].flatMap((length) => lengthCells(length, 'diameter', unit)),
+                  ...[median, smallest, largest].flatMap((length) =>
+                    lengthCells(length, 'diameter', unit, language),
+                  ),
                   advice === undefined ? { absent: adviceRestsOn } : `${advice.sentence} ${adviceRestsOn}`,
                 ],
               }),
@@ -56,8 +59,8 @@ export function pinBlocks(pins: PinFigures | undefined, unit: LengthUnit): Block
             rows: pins.testPins.map(({ name, diameter, torque, feel, note, leftOutBecause }) => ({
               cells: [
                 name,
-                ...lengthCells(diameter, 'diameter', unit),
-                ...torqueCells(torque, unit),
+                ...lengthCells(diameter, 'diameter', unit, language),
+                ...torqueCells(torque, unit, language),
                 feel ?? { absent: 'not said' },
                 [note, leftOutBecause].filter((text) => text !== undefined).join(' '),
               ],

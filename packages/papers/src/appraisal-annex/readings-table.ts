@@ -1,6 +1,6 @@
+import type { Language } from '@becket/core';
 import { type Job, type ReadingQuantityName, readingQuantities } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
-import { timeInWords } from '../figures/dates.ts';
 import type { LengthUnit } from '../figures/lengths.ts';
 import { readingInWords } from '../figures/readings.ts';
 import type { Block } from '../page-tree.ts';
@@ -15,7 +15,7 @@ const atTheVisit: readonly ReadingQuantityName[] = [
 ];
 
 /** Pitch, air, crown and bearing as they were read. What was never read is named. */
-export function visitReadings({ readings }: Job, unit: LengthUnit): Block[] {
+export function visitReadings({ readings }: Job, unit: LengthUnit, language: Language): Block[] {
   const own = readings.filter(({ stage, quantity }) => stage === 'as found' && atTheVisit.includes(quantity));
   const missing = atTheVisit.filter((quantity) => !own.some((one) => one.quantity === quantity));
   return [
@@ -39,10 +39,10 @@ export function visitReadings({ readings }: Job, unit: LengthUnit): Block[] {
                 .map((reading) => ({
                   cells: [
                     readingQuantities[quantity].label,
-                    placeInWords(reading.place),
-                    readingInWords(reading, unit),
+                    placeInWords(reading.place, language),
+                    readingInWords(reading, unit, language),
                     reading.instrument ?? { absent: 'not said' },
-                    `${timeInWords(reading.at)}, ${reading.by}`,
+                    `${language.moment(reading.at)}, ${reading.by}`,
                   ],
                 })),
             ),

@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import { type Job, surveyThings } from '@becket/journal';
 import type { ComparisonFigures } from '../appraisal-report/appraisal-figures.ts';
 import {
@@ -7,12 +8,11 @@ import {
   surveyByPart,
 } from '../appraisal-report/survey-state.ts';
 import { placeInWords } from '../every-paper/place-in-words.ts';
-import { dayInWords } from '../figures/dates.ts';
 import { type LengthUnit, lengthCells, lengthColumns } from '../figures/lengths.ts';
 import type { Block, Cell, Table, TableRow } from '../page-tree.ts';
 
 /** Every line of the survey under its part; a part that nobody looked at says so. */
-export function surveyTable(job: Job, unit: LengthUnit): Table {
+export function surveyTable(job: Job, unit: LengthUnit, language: Language): Table {
   const photos = numberedPhotos(job);
   return {
     is: 'table',
@@ -32,7 +32,7 @@ export function surveyTable(job: Job, unit: LengthUnit): Table {
     ],
     rows: surveyByPart(job).flatMap(({ name, findings, notLookedAt }): TableRow[] => [
       { band: name },
-      ...findings.map((finding) => ({ cells: cellsOf(finding, photos, unit) })),
+      ...findings.map((finding) => ({ cells: cellsOf(finding, photos, unit, language) })),
       ...(notLookedAt.length === 0
         ? []
         : [
@@ -48,10 +48,15 @@ export function surveyTable(job: Job, unit: LengthUnit): Table {
   };
 }
 
-function cellsOf(finding: StandingFinding, numbers: ReadonlyMap<string, number>, unit: LengthUnit): Cell[] {
+function cellsOf(
+  finding: StandingFinding,
+  numbers: ReadonlyMap<string, number>,
+  unit: LengthUnit,
+  language: Language,
+): Cell[] {
   const { thing, place, answer, photos = [], at, by } = finding;
-  const head = [surveyThings[thing].label, placeInWords(place)];
-  const tail = [photos.map((digest) => numbers.get(digest)).join(', '), `${dayInWords(at)}, ${by}`];
+  const head = [surveyThings[thing].label, placeInWords(place, language)];
+  const tail = [photos.map((digest) => numbers.get(digest)).join(', '), `${language.day(at)}, ${by}`];
   if (!isSeen(finding)) {
     const note = 'note' in answer && answer.note !== undefined ? `: ${answer.note}` : '';
     const said: Cell = answer.is === 'sound' ? `sound${note}` : { absent: `${answer.is}${note}` };
@@ -65,19 +70,23 @@ function cellsOf(finding: StandingFinding, numbers: ReadonlyMap<string, number>,
     whatToDo,
     ...(extent_m === undefined
       ? [{ absent: 'not measured', across: 2 }]
-      : lengthCells(extent_m, 'length', unit)),
+      : lengthCells(extent_m, 'length', unit, language)),
     ...tail,
   ];
 }
 
 /** Earlier surveys beside this one; nothing when none was copied. */
-export function comparisonBlocks(comparison: ComparisonFigures | undefined, unit: LengthUnit): Block[] {
+export function comparisonBlocks(
+  comparison: ComparisonFigures | undefined,
+  unit: LengthUnit,
+  language: Language,
+): Block[] {
   if (comparison === undefined || comparison.days.length === 0) return [];
   return [
     { is: 'heading', level: 2, text: 'Beside earlier surveys' },
     {
       is: 'table',
-      title: `Compared with ${comparison.days.map(dayInWords).join(', ')}`,
+      title: `Compared with ${comparison.days.map(language.day).join(', ')}`,
       columns: [
         { heading: 'thing', align: 'left', share: 120 },
         { heading: 'place', align: 'left', share: 90 },
@@ -89,12 +98,12 @@ export function comparisonBlocks(comparison: ComparisonFigures | undefined, unit
       rows: comparison.lines.map(({ label, place, earlierDay, change, grownBy, sentence }) => ({
         cells: [
           label,
-          placeInWords(place),
-          earlierDay === undefined ? { absent: 'no line' } : dayInWords(earlierDay),
+          placeInWords(place, language),
+          earlierDay === undefined ? { absent: 'no line' } : language.day(earlierDay),
           change,
           ...(grownBy === undefined
             ? [{ absent: 'not known', across: 2 }]
-            : lengthCells(grownBy, 'length', unit)),
+            : lengthCells(grownBy, 'length', unit, language)),
           sentence,
         ],
       })),

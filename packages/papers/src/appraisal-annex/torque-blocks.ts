@@ -1,4 +1,4 @@
-import { inInchPounds, inNewtonMetres, type NewtonMetres, noteName } from '@becket/core';
+import { inInchPounds, inNewtonMetres, type Language, type NewtonMetres, noteName } from '@becket/core';
 import type {
   TorqueFigures,
   TorqueSectionFigures,
@@ -11,16 +11,20 @@ import { torqueCells, torqueColumns, torqueInWords, torqueText, torqueUnit } fro
 import type { Block, Cell, Chart, Table } from '../page-tree.ts';
 
 /** The torque map by section, how grips are spread, and what the sample cannot say. */
-export function torqueBlocks(torque: TorqueFigures | undefined, unit: LengthUnit): Block[] {
+export function torqueBlocks(
+  torque: TorqueFigures | undefined,
+  unit: LengthUnit,
+  language: Language,
+): Block[] {
   const heading: Block = { is: 'heading', level: 2, text: 'Torque of the tuning pins' };
   if (torque === undefined || torque.pins.length === 0)
     return [heading, { is: 'paragraph', text: 'No pin torque was read with a note yet.' }];
   const { pattern, questions, season } = torque;
-  const chart = gripChart(torque, unit);
+  const chart = gripChart(torque, unit, language);
   return [
     heading,
-    sectionTable(torque, unit),
-    kindTable(torque, unit),
+    sectionTable(torque, unit, language),
+    kindTable(torque, unit, language),
     ...(chart === undefined ? [] : [chart]),
     {
       is: 'paragraph',
@@ -38,12 +42,16 @@ export function torqueBlocks(torque: TorqueFigures | undefined, unit: LengthUnit
   ];
 }
 
-function sectionTable({ sections, lowBelow, lowBelowFrom, zone }: TorqueFigures, unit: LengthUnit): Table {
+function sectionTable(
+  { sections, lowBelow, lowBelowFrom, zone }: TorqueFigures,
+  unit: LengthUnit,
+  language: Language,
+): Table {
   return {
     is: 'table',
     title: 'Grip by section',
     remarks: [
-      `Grip: turning moment that the block alone holds, the pull of the string taken out (core/pins/grip-estimate). Low: under ${torqueInWords(lowBelow, unit)}, ${lowBelowFrom}. Interval of the mean${levelText(sections)}, with what wrench and friction add to all pins alike; none where fewer than three pins have a grip.`,
+      `Grip: turning moment that the block alone holds, the pull of the string taken out (core/pins/grip-estimate). Low: under ${torqueInWords(lowBelow, unit, language)}, ${lowBelowFrom}. Interval of the mean${levelText(sections)}, with what wrench and friction add to all pins alike; none where fewer than three pins have a grip.`,
       ...(zone === undefined
         ? []
         : [
@@ -62,7 +70,7 @@ function sectionTable({ sections, lowBelow, lowBelowFrom, zone }: TorqueFigures,
       { heading: 'missed', align: 'right', share: 36, page: 'core/pins/missed-zone' },
       { heading: 'read next', align: 'left', share: 76 },
     ],
-    rows: sections.map((section) => ({ cells: sectionCells(section, unit) })),
+    rows: sections.map((section) => ({ cells: sectionCells(section, unit, language) })),
   };
 }
 
@@ -75,6 +83,7 @@ function levelText(sections: TorqueFigures['sections']): string {
 function sectionCells(
   { section, pins, read, withGrip, low, mean, lowest, zone }: TorqueSectionFigures,
   unit: LengthUnit,
+  language: Language,
 ): Cell[] {
   const interval = mean?.interval;
   return [
@@ -86,12 +95,12 @@ function sectionCells(
     ...(mean === undefined
       ? [{ absent: read === 0 ? 'not read' : 'no grip', across: 3 }]
       : [
-          ...torqueCells(mean.mean, unit),
+          ...torqueCells(mean.mean, unit, language),
           interval === undefined
             ? { absent: 'too few' }
-            : `${torqueText(interval.low, unit)} to ${torqueText(interval.high, unit)}`,
+            : `${torqueText(interval.low, unit, language)} to ${torqueText(interval.high, unit, language)}`,
         ]),
-    lowest?.grip === undefined ? '' : `${torqueText(lowest.grip.grip, unit)} at ${lowest.name}`,
+    lowest?.grip === undefined ? '' : `${torqueText(lowest.grip.grip, unit, language)} at ${lowest.name}`,
     zone === undefined ? '' : percent(zone.chanceMissed),
     nextPin(zone),
   ];
@@ -111,7 +120,7 @@ const kindInWords: Readonly<Record<TurningKind, string>> = {
 };
 
 /** Readings as they were taken: sharp-going, flat-going and slack are never put together. */
-function kindTable({ sections }: TorqueFigures, unit: LengthUnit): Table {
+function kindTable({ sections }: TorqueFigures, unit: LengthUnit, language: Language): Table {
   return {
     is: 'table',
     width: 0.62,
@@ -124,14 +133,18 @@ function kindTable({ sections }: TorqueFigures, unit: LengthUnit): Table {
     ],
     rows: sections.flatMap(({ section, byKind }) =>
       byKind.map(({ kind, count, mean }) => ({
-        cells: [section, kindInWords[kind], String(count), ...torqueCells(mean, unit)],
+        cells: [section, kindInWords[kind], String(count), ...torqueCells(mean, unit, language)],
       })),
     ),
   };
 }
 
 /** How many pins have which grip, in steps of the map. */
-function gripChart({ bins, lowBelow }: TorqueFigures, unit: LengthUnit): Chart | undefined {
+function gripChart(
+  { bins, lowBelow }: TorqueFigures,
+  unit: LengthUnit,
+  language: Language,
+): Chart | undefined {
   const [first] = bins;
   const last = bins.at(-1);
   if (first === undefined || last === undefined) return undefined;
@@ -144,7 +157,7 @@ function gripChart({ bins, lowBelow }: TorqueFigures, unit: LengthUnit): Chart |
   return {
     is: 'chart',
     title: 'Pins by grip',
-    words: `Number of pins by grip, in steps of ${torqueInWords((first.to - first.from) as NewtonMetres, unit)}. Grip under ${torqueInWords(lowBelow, unit)} is low.`,
+    words: `Number of pins by grip, in steps of ${torqueInWords((first.to - first.from) as NewtonMetres, unit, language)}. Grip under ${torqueInWords(lowBelow, unit, language)} is low.`,
     x: {
       name: `grip, ${torqueUnit(unit)}`,
       scale: 'linear',

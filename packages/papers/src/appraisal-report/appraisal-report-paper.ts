@@ -1,8 +1,8 @@
+import type { Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
-import { dayInWords } from '../figures/dates.ts';
 import type { Block, PageTree } from '../page-tree.ts';
 import type { AppraisalFigures } from './appraisal-figures.ts';
 import { findingsForMachines } from './findings-for-machines.ts';
@@ -23,7 +23,7 @@ export function appraisalReportPaper(
   options: PaperOptions,
   figures: AppraisalFigures = {},
 ): PageTree {
-  const { address } = options;
+  const { address, language } = options;
   const blocks: Block[] = [
     { is: 'heading', level: 1, text: 'Appraisal report' },
     {
@@ -36,26 +36,28 @@ export function appraisalReportPaper(
       rows: [
         { name: 'For', value: job.customer ?? 'not named' },
         { name: 'Job', value: job.title },
-        ...pianoFacts(job).filter(({ name }) => name !== 'Pitch it is strung for' && name !== 'Compass'),
-        { name: 'Looked at', value: lookedAt(job) },
+        ...pianoFacts(job, language).filter(
+          ({ name }) => name !== 'Pitch it is strung for' && name !== 'Compass',
+        ),
+        { name: 'Looked at', value: lookedAt(job, language) },
       ],
     },
     inShort(job),
     { is: 'heading', level: 2, text: 'What we looked at' },
     whatWeLookedAt(job),
     { is: 'heading', level: 2, text: 'What we found' },
-    ...whatWeFound(job),
-    ...sinceTheLastTime(figures),
+    ...whatWeFound(job, language),
+    ...sinceTheLastTime(figures, language),
     { is: 'heading', level: 2, text: 'What we measured' },
     { is: 'list', marks: 'dots', items: whatWeMeasured(job, figures) },
     { is: 'heading', level: 2, text: 'What we could not see' },
-    ...whatWeCouldNotSee(job),
+    ...whatWeCouldNotSee(job, language),
     { is: 'heading', level: 2, text: 'What we suggest' },
-    ...whatWeSuggest(job),
+    ...whatWeSuggest(job, language),
     { is: 'heading', level: 2, text: 'What happens next' },
     { is: 'list', marks: 'dots', items: whatHappensNext(job) },
     cautions,
-    ...photosOfReport(job, options.firstUnit),
+    ...photosOfReport(job, options.firstUnit, language),
     ...(address === undefined
       ? []
       : [{ is: 'address code', address, text: 'The job behind this report, with its photos:' } as const]),
@@ -63,7 +65,7 @@ export function appraisalReportPaper(
   return {
     paper: 'appraisal report',
     title: 'Appraisal report',
-    language: 'en',
+    language: language.locale,
     orientation: 'portrait',
     running: runningLines(
       job,
@@ -75,7 +77,7 @@ export function appraisalReportPaper(
   };
 }
 
-function lookedAt({ findings, readings }: Job): string {
+function lookedAt({ findings, readings }: Job, language: Language): string {
   const own = [
     ...findings.filter(({ copiedFrom }) => copiedFrom === undefined),
     ...readings.filter(({ stage }) => stage === 'as found'),
@@ -83,7 +85,7 @@ function lookedAt({ findings, readings }: Job): string {
   const days = own.map(({ at }) => at).sort();
   const [first, last] = [days[0], days.at(-1)];
   if (first === undefined || last === undefined) return 'not yet';
-  const [from, to] = [dayInWords(first), dayInWords(last)];
+  const [from, to] = [language.day(first), language.day(last)];
   const people = [...new Set(own.map(({ by }) => by))].sort();
   return `${from === to ? from : `${from} to ${to}`}, by ${inARow(people)}`;
 }

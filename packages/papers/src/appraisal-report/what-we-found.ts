@@ -1,8 +1,8 @@
+import type { Language } from '@becket/core';
 import { type Job, type SurveyThing, surveyThings } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
 import { printedPhoto } from '../every-paper/printed-photo.ts';
 import { counted } from '../every-paper/running-lines.ts';
-import { dayInWords } from '../figures/dates.ts';
 import type { LengthUnit } from '../figures/lengths.ts';
 import type { Block, PrintedPhoto, Table, TableRow } from '../page-tree.ts';
 import type { AppraisalFigures } from './appraisal-figures.ts';
@@ -55,7 +55,7 @@ function cameOfIt({ findings, notLookedAt }: SurveyOfPart): string {
 }
 
 /** What was seen, part by part, with what it means and where its photos are. */
-export function whatWeFound(job: Job): Block[] {
+export function whatWeFound(job: Job, language: Language): Block[] {
   const photos = numberedPhotos(job);
   const survey = surveyByPart(job);
   const parts = survey.filter(({ findings }) => findings.some(isSeen));
@@ -73,7 +73,7 @@ export function whatWeFound(job: Job): Block[] {
     const things = [...new Set<SurveyThing>(seen.map(({ thing }) => thing))];
     return [
       { is: 'heading', level: 3, text: capitalised(name) },
-      { is: 'list', marks: 'dots', items: seen.map((finding) => foundInWords(finding, photos)) },
+      { is: 'list', marks: 'dots', items: seen.map((finding) => foundInWords(finding, photos, language)) },
       { is: 'paragraph', tone: 'quiet', text: things.map((thing) => meaningOf[thing]).join(' ') },
     ];
   });
@@ -82,11 +82,12 @@ export function whatWeFound(job: Job): Block[] {
 function foundInWords(
   { thing, place, answer, photos = [] }: SeenFinding,
   numbers: ReadonlyMap<string, number>,
+  language: Language,
 ): string {
   const { what, gravity, whatToDo, extent_m, repair } = answer;
   const numbered = photos.map((digest) => String(numbers.get(digest)));
   return [
-    `${capitalised(surveyThings[thing].label)} (${placeInWords(place)}): ${asSentence(what)}`,
+    `${capitalised(surveyThings[thing].label)} (${placeInWords(place, language)}): ${asSentence(what)}`,
     `${gravityInPlainWords[gravity]}${extent_m === undefined ? '' : `, ${extentInWords(extent_m)}`}.`,
     ...(repair === undefined ? [] : [`${repairInPlainWords[repair]}.`]),
     `${remedyInPlainWords[whatToDo]}.`,
@@ -104,12 +105,12 @@ function extentInWords(extent_m: number): string {
 const tellingChanges = ['grew', 'graver', 'new', 'sound now'];
 
 /** What has changed since an earlier survey, where there is one. */
-export function sinceTheLastTime({ comparison }: AppraisalFigures): Block[] {
+export function sinceTheLastTime({ comparison }: AppraisalFigures, language: Language): Block[] {
   const [day] = comparison?.days ?? [];
   if (comparison === undefined || day === undefined) return [];
   const changed = comparison.lines.filter(({ change }) => tellingChanges.includes(change));
   return [
-    { is: 'heading', level: 3, text: `Since the survey of ${dayInWords(day)}` },
+    { is: 'heading', level: 3, text: `Since the survey of ${language.day(day)}` },
     changed.length === 0
       ? { is: 'paragraph', text: 'Nothing that was looked at both times has changed.' }
       : { is: 'list', marks: 'dots', items: changed.map(({ sentence }) => asSentence(sentence)) },
@@ -117,7 +118,7 @@ export function sinceTheLastTime({ comparison }: AppraisalFigures): Block[] {
 }
 
 /** What could not be seen, and what was left out, with what that means for the work. */
-export function whatWeCouldNotSee(job: Job): Block[] {
+export function whatWeCouldNotSee(job: Job, language: Language): Block[] {
   const survey = surveyByPart(job);
   const unseen = survey.flatMap(({ findings }) => findings.filter(couldNotBeSeen));
   const skipped = survey.filter(({ findings, notLookedAt }) => findings.length > 0 && notLookedAt.length > 0);
@@ -125,7 +126,9 @@ export function whatWeCouldNotSee(job: Job): Block[] {
   const items = [
     ...unseen.map(({ thing, place, answer }) => {
       const note = 'note' in answer && answer.note !== undefined ? `: ${answer.note}` : '';
-      return asSentence(`${capitalised(surveyThings[thing].label)} (${placeInWords(place)})${note}`);
+      return asSentence(
+        `${capitalised(surveyThings[thing].label)} (${placeInWords(place, language)})${note}`,
+      );
     }),
     ...skipped.map(
       ({ name, notLookedAt }) =>
@@ -146,7 +149,7 @@ export function whatWeCouldNotSee(job: Job): Block[] {
 }
 
 /** The photos that the report names, by their number, each with where it was taken. */
-export function photosOfReport(job: Job, unit: LengthUnit): Block[] {
+export function photosOfReport(job: Job, unit: LengthUnit, language: Language): Block[] {
   const numbers = numberedPhotos(job);
   if (numbers.size === 0) return [];
   const gone: number[] = [];
@@ -156,8 +159,8 @@ export function photosOfReport(job: Job, unit: LengthUnit): Block[] {
       gone.push(number);
       return [];
     }
-    const { title, ...rest } = printedPhoto(photo, unit);
-    return [{ ...rest, title: `Photo ${number}: ${title}`, lines: [placeInWords(photo.place)] }];
+    const { title, ...rest } = printedPhoto(photo, unit, language);
+    return [{ ...rest, title: `Photo ${number}: ${title}`, lines: [placeInWords(photo.place, language)] }];
   });
   return [
     { is: 'heading', level: 2, text: 'The photos' },

@@ -1,7 +1,6 @@
-import { estimateTotals } from '@becket/core';
+import { estimateTotals, type Language } from '@becket/core';
 import { estimateStanding, type Job, type Verdict } from '@becket/journal';
 import { inMoney } from '../estimate/estimate-lines.ts';
-import { dayInWords } from '../figures/dates.ts';
 import type { Block } from '../page-tree.ts';
 import { asSentence, couldNotBeSeen, isSeen, surveyByPart } from './survey-state.ts';
 
@@ -46,7 +45,7 @@ function priceInShort(job: Job): string {
 }
 
 /** The decision with its conditions, or that there is none yet. */
-export function whatWeSuggest(job: Job): Block[] {
+export function whatWeSuggest(job: Job, language: Language): Block[] {
   const decision = job.decisions.at(-1);
   if (decision === undefined)
     return [{ is: 'paragraph', text: 'Nothing is decided yet. This report says what is known so far.' }];
@@ -62,7 +61,7 @@ export function whatWeSuggest(job: Job): Block[] {
           },
           { is: 'list', marks: 'dots', items: conditions.map(asSentence) },
         ] as const)),
-    { is: 'paragraph', tone: 'quiet', text: `Decided on ${dayInWords(at)} by ${by}.` },
+    { is: 'paragraph', tone: 'quiet', text: `Decided on ${language.day(at)} by ${by}.` },
   ];
 }
 

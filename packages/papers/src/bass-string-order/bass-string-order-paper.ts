@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import { asFoundRecord, type BassOrder, bassOrder, type Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
@@ -20,12 +21,12 @@ import { toBeConfirmed } from './to-be-confirmed.ts';
  * The customer is not named: a maker of strings does not need to know whose piano it is.
  */
 export function bassStringOrderPaper(job: Job, options: PaperOptions): PageTree {
-  const unit = options.firstUnit;
+  const { firstUnit: unit, language } = options;
   const { orders = [], signed = [] } = options.orders ?? {};
   const order = bassOrder(job, { signed, lengthUnit: unit });
   const lines = orderLines(order);
   const notes = orderNotes(job, order);
-  const loops = loopsTable(lines, unit);
+  const loops = loopsTable(lines, unit, language);
   const blocks: Block[] = [
     { is: 'heading', level: 1, text: 'Bass string order' },
     {
@@ -37,16 +38,16 @@ export function bassStringOrderPaper(job: Job, options: PaperOptions): PageTree 
       is: 'facts',
       rows: [
         { name: 'Job', value: job.title },
-        ...pianoFacts(job),
+        ...pianoFacts(job, language),
         { name: 'Strings wanted', value: wantedInWords(notes) },
         { name: 'Made from', value: order.scale },
         { name: 'Digest of the strings', value: `SHA-256 ${order.digest}` },
-        { name: 'Allowances', value: allowancesInWords(order, unit) },
-        ...orderLog(orders).map((value) => ({ name: 'Order', value })),
+        { name: 'Allowances', value: allowancesInWords(order, unit, language) },
+        ...orderLog(orders, language).map((value) => ({ name: 'Order', value })),
       ],
     },
     ...orderWarnings(order, orders),
-    sealBox(job, options.isSealIntact),
+    sealBox(job, options.isSealIntact, language),
     ...undescribedNotes(job),
     ...(options.address === undefined
       ? []
@@ -63,8 +64,8 @@ export function bassStringOrderPaper(job: Job, options: PaperOptions): PageTree 
       is: 'paragraph',
       text: 'Strings made to order cannot be sent back. Tick each line once it is settled and written in.',
     },
-    { is: 'list', marks: 'boxes', items: toBeConfirmed(job, notes) },
-    ...checksChapter(order),
+    { is: 'list', marks: 'boxes', items: toBeConfirmed(job, notes, language) },
+    ...checksChapter(order, language),
     {
       is: 'box',
       tone: 'caution',
@@ -78,14 +79,14 @@ export function bassStringOrderPaper(job: Job, options: PaperOptions): PageTree 
       : ([
           { is: 'page break' },
           { is: 'heading', level: 2, text: 'The strings' },
-          orderTable(lines, unit),
+          orderTable(lines, unit, language),
           ...(loops === undefined ? [] : [loops]),
         ] as const)),
   ];
   return {
     paper: 'bass string order',
     title: 'Bass string order',
-    language: 'en',
+    language: language.locale,
     orientation: 'landscape',
     running: runningLines(job, originLine, options),
     blocks,
@@ -98,9 +99,9 @@ function leadOf({ scale }: BassOrder): string {
 }
 
 /** What was added to what was measured, so that a maker adds nothing twice. */
-function allowancesInWords({ allowances }: BassOrder, unit: LengthUnit): string {
+function allowancesInWords({ allowances }: BassOrder, unit: LengthUnit, language: Language): string {
   const { coils, becket_m, waste_m, source } = allowances;
-  const say = (length: number) => `${lengthText(length, unit, 'length')} ${unit}`;
+  const say = (length: number) => `${lengthText(length, unit, 'length', language)} ${unit}`;
   return `none in any length from loop to termination. Core beyond the front termination: front length, ${coils} coils on the pin, ${say(becket_m)} for its eye and ${say(waste_m)} to cut off (${source}).`;
 }
 

@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import type { LengthUnit } from '../figures/lengths.ts';
 import { lengthColumns } from '../figures/lengths.ts';
 import type { Cell, Table } from '../page-tree.ts';
@@ -5,7 +6,11 @@ import { hasInnerLayer, type OrderLine } from './order-lines.ts';
 import { statedCells } from './order-table.ts';
 
 /** Winding wire, loop style, direction of winding, hitch pin and the core to the tuning pin, string by string; undefined until one of them is known. */
-export function loopsTable(lines: readonly OrderLine[], unit: LengthUnit): Table | undefined {
+export function loopsTable(
+  lines: readonly OrderLine[],
+  unit: LengthUnit,
+  language: Language,
+): Table | undefined {
   const isKnown = ({ string }: OrderLine) =>
     string.loopStyle !== 'unknown' ||
     string.twist !== 'unknown' ||
@@ -32,10 +37,10 @@ export function loopsTable(lines: readonly OrderLine[], unit: LengthUnit): Table
         string.side,
         word(string.loopStyle),
         word(string.twist),
-        ...(hasInner ? statedCells(string, 'inner-wire-diameter', unit) : []),
-        ...statedCells(string, 'winding-wire-diameter', unit),
-        ...statedCells(string, 'hitch-pin-diameter', unit),
-        ...statedCells(string, 'core-beyond-front', unit),
+        ...(hasInner ? statedCells(string, 'inner-wire-diameter', unit, language) : []),
+        ...statedCells(string, 'winding-wire-diameter', unit, language),
+        ...statedCells(string, 'hitch-pin-diameter', unit, language),
+        ...statedCells(string, 'core-beyond-front', unit, language),
       ],
     })),
   };

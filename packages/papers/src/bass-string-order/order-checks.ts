@@ -1,10 +1,10 @@
+import type { Language } from '@becket/core';
 import type { BassOrder, Order } from '@becket/journal';
 import { changedSinceOrder } from '@becket/journal';
-import { dayInWords } from '../figures/dates.ts';
 import type { Block, Box } from '../page-tree.ts';
 
 /** What the checks of the order say: that all pass, or which somebody answers for and which nobody does yet. */
-export function checksChapter({ checks }: BassOrder): Block[] {
+export function checksChapter({ checks }: BassOrder, language: Language): Block[] {
   // What is missing stands, drawn together, among the lines to be confirmed.
   const own = checks.filter(({ id }) => !id.includes('/missing/'));
   const missing = checks.length - own.length;
@@ -12,7 +12,7 @@ export function checksChapter({ checks }: BassOrder): Block[] {
   const items = own.map(({ sentence, signed }) =>
     signed === undefined
       ? `NOT SIGNED: ${sentence}`
-      : `${sentence} Signed by ${signed.name} on ${dayInWords(signed.at)}: ${signed.reason}`,
+      : `${sentence} Signed by ${signed.name} on ${language.day(signed.at)}: ${signed.reason}`,
   );
   return [
     { is: 'heading', level: 3, text: 'Checks' },
@@ -55,15 +55,15 @@ export function orderWarnings(order: BassOrder, orders: readonly Order[]): Box[]
 }
 
 /** What became of the orders, one line each. */
-export function orderLog(orders: readonly Order[]): string[] {
+export function orderLog(orders: readonly Order[], language: Language): string[] {
   return orders
     .filter(({ what }) => what === 'bass strings')
     .map(({ supplier, state, draftedAt, sentOn, expectedOn }) =>
       [
         `${supplier}: ${state}`,
-        `drafted ${dayInWords(draftedAt)}`,
-        ...(sentOn === undefined ? [] : [`sent ${dayInWords(sentOn)}`]),
-        ...(expectedOn === undefined ? [] : [`expected ${dayInWords(expectedOn)}`]),
+        `drafted ${language.day(draftedAt)}`,
+        ...(sentOn === undefined ? [] : [`sent ${language.day(sentOn)}`]),
+        ...(expectedOn === undefined ? [] : [`expected ${language.day(expectedOn)}`]),
       ].join(', '),
     );
 }

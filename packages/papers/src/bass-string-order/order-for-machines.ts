@@ -1,4 +1,4 @@
-import { inPoundsForce } from '@becket/core';
+import { english, inPoundsForce } from '@becket/core';
 import { type BassOrder, bassQuantities, type Job } from '@becket/journal';
 import { lengthText } from '../figures/lengths.ts';
 import type { MachineCell, MachineTable } from '../page-tree.ts';
@@ -46,7 +46,11 @@ function rowOf(
     const stated = string.stated[name];
     if (stated.is === 'absent') return [undefined, undefined, stated.why];
     const kind = bassLengthKind(name);
-    return [lengthText(stated.value, 'mm', kind), lengthText(stated.value, 'in', kind), stated.from];
+    return [
+      lengthText(stated.value, 'mm', kind, english),
+      lengthText(stated.value, 'in', kind, english),
+      stated.from,
+    ];
   });
   return [
     String(string.key),

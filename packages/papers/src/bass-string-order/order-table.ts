@@ -1,4 +1,4 @@
-import { inNewtons, inPoundsForce, type NoteAnalysis, newtons } from '@becket/core';
+import { inNewtons, inPoundsForce, type Language, type NoteAnalysis, newtons } from '@becket/core';
 import type { BassQuantity, BassString, Stated } from '@becket/journal';
 import {
   type LengthKind,
@@ -27,7 +27,7 @@ export const bassLengthKind = (quantity: BassQuantity): LengthKind =>
   quantity.endsWith('-diameter') ? 'diameter' : 'length';
 
 /** One row a string, under the name of its section. A figure that is missing is a blank with its reason. */
-export function orderTable(lines: readonly OrderLine[], unit: LengthUnit): Table {
+export function orderTable(lines: readonly OrderLine[], unit: LengthUnit, language: Language): Table {
   const isStated = (quantity: BassQuantity) =>
     quantity !== 'inner-layer-diameter' || lines.some(({ string }) => hasInnerLayer(string));
   const quantities = statedQuantities.filter(([quantity]) => isStated(quantity));
@@ -45,7 +45,7 @@ export function orderTable(lines: readonly OrderLine[], unit: LengthUnit): Table
     const name = line.string.section ?? 'no section';
     if (name !== section) rows.push({ band: `Section: ${name}` });
     section = name;
-    rows.push({ cells: cellsOf(line, quantities, unit) });
+    rows.push({ cells: cellsOf(line, quantities, unit, language) });
   }
   return { is: 'table', columns, rows, title: 'Wound strings', remarks: remarksOf(lines) };
 }
@@ -54,13 +54,14 @@ function cellsOf(
   { string, analysis }: OrderLine,
   quantities: readonly (readonly [BassQuantity, string])[],
   unit: LengthUnit,
+  language: Language,
 ): Cell[] {
   return [
     string.note,
     string.side,
     String(string.layers),
-    ...quantities.flatMap(([quantity]) => statedCells(string, quantity, unit)),
-    ...loadCells(analysis, unit),
+    ...quantities.flatMap(([quantity]) => statedCells(string, quantity, unit, language)),
+    ...loadCells(analysis, unit, language),
   ];
 }
 
@@ -74,15 +75,17 @@ function tensionColumns(unit: LengthUnit): TableColumn[] {
   ];
 }
 
-function loadCells(analysis: NoteAnalysis | undefined, unit: LengthUnit): Cell[] {
+function loadCells(analysis: NoteAnalysis | undefined, unit: LengthUnit, language: Language): Cell[] {
   if (analysis === undefined) return [{ absent: 'not computed', across: 4 }];
   const { tension, standardUncertainties, breakShare, isWithinStrengthTable } = analysis;
   const [first, second] = forcesFrom(unit);
   return [
-    first.in(tension).toFixed(0),
-    second.in(tension).toFixed(0),
-    standardUncertainties === undefined ? '' : first.in(newtons(standardUncertainties.tension)).toFixed(0),
-    `${(breakShare * 100).toFixed(0)}${isWithinStrengthTable ? '' : '*'}`,
+    language.fixed(first.in(tension), 0),
+    language.fixed(second.in(tension), 0),
+    standardUncertainties === undefined
+      ? ''
+      : language.fixed(first.in(newtons(standardUncertainties.tension)), 0),
+    `${language.fixed(breakShare * 100, 0)}${isWithinStrengthTable ? '' : '*'}`,
   ];
 }
 
@@ -101,17 +104,22 @@ const marks: Readonly<Record<Extract<Stated, { is: 'length' }>['from'], string>>
 };
 
 /** A figure in both units; *none* and *does not apply* as such; anything else is a blank to fill in. */
-export function statedCells(string: BassString, quantity: BassQuantity, unit: LengthUnit): Cell[] {
+export function statedCells(
+  string: BassString,
+  quantity: BassQuantity,
+  unit: LengthUnit,
+  language: Language,
+): Cell[] {
   const stated = string.stated[quantity];
   if (stated.is === 'length') {
     const kind = bassLengthKind(quantity);
     return [
-      `${lengthText(stated.value, unit, kind)}${marks[stated.from]}`,
-      lengthText(stated.value, otherUnit(unit), kind),
+      `${lengthText(stated.value, unit, kind, language)}${marks[stated.from]}`,
+      lengthText(stated.value, otherUnit(unit), kind, language),
     ];
   }
   if (stated.why === 'none' || stated.why === 'does not apply') return [{ absent: stated.why, across: 2 }];
-  return [{ blank: noFigureText(stated.why === 'not read' ? undefined : stated.why), across: 2 }];
+  return [{ blank: noFigureText(stated.why === 'not read' ? undefined : stated.why, language), across: 2 }];
 }
 
 function remarksOf(lines: readonly OrderLine[]): string[] {

@@ -1,11 +1,11 @@
-import { noteName } from '@becket/core';
+import { type Language, noteName } from '@becket/core';
 import type { AsFoundNote, Job, ReadingQuantityName } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
 import { hasInnerLayer, type OrderNote, orderedQuantities } from './order-lines.ts';
 
 /** Everything a maker of strings would have to ask: blanks, readings that contradict each other, remarks, and what this paper cannot say. */
-export function toBeConfirmed(job: Job, lines: readonly OrderNote[]): string[] {
-  return [...blanks(lines), ...contradictions(lines), ...remarks(job, lines), ...makers(lines)];
+export function toBeConfirmed(job: Job, lines: readonly OrderNote[], language: Language): string[] {
+  return [...blanks(lines), ...contradictions(lines), ...remarks(job, lines, language), ...makers(lines)];
 }
 
 function blanks(lines: readonly OrderNote[]): string[] {
@@ -36,11 +36,11 @@ function contradictions(lines: readonly OrderNote[]): string[] {
 }
 
 /** What was remarked of a wound note when it was read: a replaced string is no pattern for a new one. */
-function remarks({ observations }: Job, lines: readonly OrderNote[]): string[] {
+function remarks({ observations }: Job, lines: readonly OrderNote[], language: Language): string[] {
   return lines.flatMap(({ note }) =>
     observations.flatMap(({ thing, place, answer }) =>
       thing === 'remarks' && place.key === note.key && answer.is === 'known'
-        ? [`${placeInWords(place)}: it was remarked “${answer.text}”.`]
+        ? [`${placeInWords(place, language)}: it was remarked “${answer.text}”.`]
         : [],
     ),
   );

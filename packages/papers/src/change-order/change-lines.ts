@@ -1,7 +1,7 @@
+import type { Language } from '@becket/core';
 import type { FactOf, Job, Standing } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
 import { counted } from '../every-paper/running-lines.ts';
-import { dayInWords } from '../figures/dates.ts';
 import type { Cell, Table } from '../page-tree.ts';
 import { changeOrderTotals } from './change-totals.ts';
 import { priceText } from './price-text.ts';
@@ -22,7 +22,7 @@ export function changeLines({ damages, changeAnswers }: Job): ChangeLine[] {
 }
 
 /** Every line at a glance, each with its price and room to decide. */
-export function changeTable(lines: readonly ChangeLine[]): Table {
+export function changeTable(lines: readonly ChangeLine[], language: Language): Table {
   return {
     is: 'table',
     columns: [
@@ -36,11 +36,11 @@ export function changeTable(lines: readonly ChangeLine[]): Table {
     rows: lines.map(({ number, damage, answer }) => ({
       cells: [
         String(number),
-        `${damage.what} (${placeInWords(damage.place)})`,
+        `${damage.what} (${placeInWords(damage.place, language)})`,
         damage.gravity,
         priceCell(damage),
         damage.days === undefined ? { blank: 'not said yet' } : String(damage.days),
-        answer === undefined ? { blank: 'yes / no' } : answerInWords(answer),
+        answer === undefined ? { blank: 'yes / no' } : answerInWords(answer, language),
       ],
     })),
   };
@@ -51,8 +51,8 @@ function priceCell({ priceMinorUnits, currency }: FactOf<'damage-found'>): Cell 
   return priceText(priceMinorUnits, currency);
 }
 
-export const answerInWords = ({ answer, name, on }: FactOf<'change-answered'>): string =>
-  `${answer} by ${name}, ${dayInWords(on)}`;
+export const answerInWords = ({ answer, name, on }: FactOf<'change-answered'>, language: Language): string =>
+  `${answer} by ${name}, ${language.day(on)}`;
 
 /** 'EUR 500.50 and JPY 1,200; 1 line is not priced yet; 3.5 working days; for 1 line they are not said' */
 export function totalsInWords(lines: readonly ChangeLine[]): string {

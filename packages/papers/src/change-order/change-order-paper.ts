@@ -1,10 +1,10 @@
+import type { Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { placeInWords } from '../every-paper/place-in-words.ts';
 import { printedPhoto } from '../every-paper/printed-photo.ts';
 import { counted, runningLines, shortDigest } from '../every-paper/running-lines.ts';
-import { dayInWords } from '../figures/dates.ts';
 import type { LengthUnit } from '../figures/lengths.ts';
 import type { Block, FactList, PageTree } from '../page-tree.ts';
 import { changeForMachines } from './change-for-machines.ts';
@@ -13,6 +13,7 @@ import { priceText } from './price-text.ts';
 
 /** The change order: what came to light only after the strip, what it would take, and room for the customer to decide. */
 export function changeOrderPaper(job: Job, options: PaperOptions): PageTree {
+  const { language } = options;
   const lines = changeLines(job);
   const blocks: Block[] = [
     { is: 'heading', level: 1, text: 'Change order' },
@@ -26,8 +27,10 @@ export function changeOrderPaper(job: Job, options: PaperOptions): PageTree {
       rows: [
         { name: 'Job', value: job.title },
         { name: 'Customer', value: job.customer ?? 'not named' },
-        ...pianoFacts(job).filter(({ name }) => name !== 'Pitch it is strung for' && name !== 'Compass'),
-        { name: 'As-found record', value: sealInWords(job, options.isSealIntact) },
+        ...pianoFacts(job, language).filter(
+          ({ name }) => name !== 'Pitch it is strung for' && name !== 'Compass',
+        ),
+        { name: 'As-found record', value: sealInWords(job, options.isSealIntact, language) },
       ],
     },
     ...(lines.length === 0
@@ -37,7 +40,7 @@ export function changeOrderPaper(job: Job, options: PaperOptions): PageTree {
   return {
     paper: 'change order',
     title: 'Change order',
-    language: 'en',
+    language: language.locale,
     orientation: 'portrait',
     running: runningLines(job, 'Prices and days as the shop noted them beside each line.', options),
     blocks,
@@ -45,15 +48,19 @@ export function changeOrderPaper(job: Job, options: PaperOptions): PageTree {
   };
 }
 
-function toDecide(job: Job, lines: readonly ChangeLine[], { address, firstUnit }: PaperOptions): Block[] {
+function toDecide(
+  job: Job,
+  lines: readonly ChangeLine[],
+  { address, firstUnit, language }: PaperOptions,
+): Block[] {
   return [
     { is: 'heading', level: 2, text: 'In short' },
-    changeTable(lines),
+    changeTable(lines, language),
     totals(lines),
     ...stopBox(lines),
     ...decision(lines),
     { is: 'heading', level: 2, text: 'Line by line' },
-    ...lines.flatMap((line) => oneLine(job, line, firstUnit)),
+    ...lines.flatMap((line) => oneLine(job, line, firstUnit, language)),
     ...(address === undefined
       ? []
       : [
@@ -67,9 +74,9 @@ function toDecide(job: Job, lines: readonly ChangeLine[], { address, firstUnit }
 }
 
 /** What was known before, and whether it can be relied on: only what is not in it may be on this paper. */
-function sealInWords({ seal }: Job, isSealIntact: boolean | undefined): string {
+function sealInWords({ seal }: Job, isSealIntact: boolean | undefined, language: Language): string {
   if (seal === undefined) return 'not sealed: it cannot be shown what was known before the strip';
-  const sealed = `sealed on ${dayInWords(seal.at)} by ${seal.by}, digest ${shortDigest(seal.digest)}`;
+  const sealed = `sealed on ${language.day(seal.at)} by ${seal.by}, digest ${shortDigest(seal.digest)}`;
   return isSealIntact === false
     ? `${sealed}. CAREFUL: the entries under the seal do not match it; compare with an older copy.`
     : sealed;
@@ -138,7 +145,12 @@ function decision(lines: readonly ChangeLine[]): Block[] {
   ];
 }
 
-function oneLine(job: Job, { number, damage, answer }: ChangeLine, unit: LengthUnit): Block[] {
+function oneLine(
+  job: Job,
+  { number, damage, answer }: ChangeLine,
+  unit: LengthUnit,
+  language: Language,
+): Block[] {
   const { what, place, gravity, reason, whatToDo, priceMinorUnits, currency, days, at, by } = damage;
   const photo = job.photos.find(({ digest }) => digest === damage.photo);
   return [
@@ -146,7 +158,7 @@ function oneLine(job: Job, { number, damage, answer }: ChangeLine, unit: LengthU
     {
       is: 'facts',
       rows: [
-        { name: 'Where', value: placeInWords(place) },
+        { name: 'Where', value: placeInWords(place, language) },
         { name: 'How grave', value: gravity },
         { name: 'What to do about it', value: whatToDo },
         { name: 'Not seen before', value: reason },
@@ -158,13 +170,13 @@ function oneLine(job: Job, { number, damage, answer }: ChangeLine, unit: LengthU
               : priceText(priceMinorUnits, currency),
         },
         { name: 'Working days it adds', value: days === undefined ? 'not said yet' : String(days) },
-        { name: 'Noted', value: `${dayInWords(at)} by ${by}` },
+        { name: 'Noted', value: `${language.day(at)} by ${by}` },
         ...(answer === undefined
           ? []
           : [
               {
                 name: 'Answer',
-                value: `${answerInWords(answer)}${answer.note === undefined ? '' : `: “${answer.note}”`}`,
+                value: `${answerInWords(answer, language)}${answer.note === undefined ? '' : `: “${answer.note}”`}`,
               },
             ]),
         ...(photo === undefined
@@ -177,6 +189,8 @@ function oneLine(job: Job, { number, damage, answer }: ChangeLine, unit: LengthU
           : []),
       ],
     },
-    ...(photo === undefined ? [] : [{ is: 'photos', photos: [printedPhoto(photo, unit)] } as const]),
+    ...(photo === undefined
+      ? []
+      : [{ is: 'photos', photos: [printedPhoto(photo, unit, language)] } as const]),
   ];
 }

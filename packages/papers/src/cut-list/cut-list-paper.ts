@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { counted, runningLines } from '../every-paper/running-lines.ts';
@@ -9,7 +10,7 @@ import { wiresForMachines } from '../stringing-sheets/wires-for-machines.ts';
 
 /** Loop plan and cut list: which strings share a wire, and each wire with the parts of its length, size by size. */
 export function cutListPaper(job: Job, options: PaperOptions, figures: StringingFigures): PageTree {
-  const unit = options.firstUnit;
+  const { firstUnit: unit, language } = options;
   const { wires } = figures;
   const looped = wires.filter(({ joined }) => joined === 'looped').length;
   const blocks: Block[] = [
@@ -37,15 +38,15 @@ export function cutListPaper(job: Job, options: PaperOptions, figures: Stringing
             texts: figures.uncounted.map((one) => `${stringWords(one)}: ${one.needs}.`),
           },
         ] as const)),
-    sizesTable(wires, unit),
+    sizesTable(wires, unit, language),
     { is: 'page break' },
     { is: 'heading', level: 2, text: 'Each wire' },
-    wiresTable(wires, unit),
+    wiresTable(wires, unit, language),
   ];
   return {
     paper: 'loop plan and cut list',
     title: 'Loop plan and cut list',
-    language: 'en',
+    language: language.locale,
     orientation: 'landscape',
     running: runningLines(job, figures.allowances, options),
     blocks,
@@ -53,7 +54,7 @@ export function cutListPaper(job: Job, options: PaperOptions, figures: Stringing
   };
 }
 
-function sizesTable(wires: readonly StringingWire[], unit: LengthUnit): Table {
+function sizesTable(wires: readonly StringingWire[], unit: LengthUnit, language: Language): Table {
   const sizes = [...new Set(wires.map(({ diameter }) => diameter))].sort((a, b) => b - a);
   let total = 0;
   const rows: TableRow[] = sizes.map((diameter) => {
@@ -62,7 +63,7 @@ function sizesTable(wires: readonly StringingWire[], unit: LengthUnit): Table {
     total += length;
     return {
       cells: [
-        wireWords(own[0]!, unit),
+        wireWords(own[0]!, unit, language),
         String(own.filter(({ joined }) => joined === 'looped').length),
         String(own.filter(({ joined }) => joined === 'tied').length),
         length.toFixed(2),
@@ -98,7 +99,7 @@ function sizesTable(wires: readonly StringingWire[], unit: LengthUnit): Table {
 
 const partNames = ['front', 'speaking', 'back', 'coils', 'beckets', 'hitch', 'tie', 'waste'] as const;
 
-function wiresTable(wires: readonly StringingWire[], unit: LengthUnit): Table {
+function wiresTable(wires: readonly StringingWire[], unit: LengthUnit, language: Language): Table {
   const rows: TableRow[] = [];
   let section: string | undefined;
   let isFirst = true;
@@ -113,12 +114,14 @@ function wiresTable(wires: readonly StringingWire[], unit: LengthUnit): Table {
         String(index + 1),
         wire.strings.map(stringWords).join(' – '),
         wire.joined,
-        lengthText(wire.diameter, unit, 'diameter'),
+        lengthText(wire.diameter, unit, 'diameter', language),
         ...partNames.map((part) =>
-          wire.cut.parts[part] === 0 ? { absent: 'none' } : lengthText(wire.cut.parts[part], unit, 'length'),
+          wire.cut.parts[part] === 0
+            ? { absent: 'none' }
+            : lengthText(wire.cut.parts[part], unit, 'length', language),
         ),
-        lengthText(wire.cut.total, unit, 'length'),
-        lengthText(wire.cut.total, otherUnit(unit), 'length'),
+        lengthText(wire.cut.total, unit, 'length', language),
+        lengthText(wire.cut.total, otherUnit(unit), 'length', language),
         wire.remarks.join('; '),
       ],
     });

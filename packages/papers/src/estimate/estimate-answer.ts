@@ -1,6 +1,5 @@
-import { type EstimateTotals, estimateTotals, type MinorUnits } from '@becket/core';
+import { type EstimateTotals, estimateTotals, type Language, type MinorUnits } from '@becket/core';
 import { answerTo, type EstimateAnswer, type Job, type MadeEstimate } from '@becket/journal';
-import { dayInWords } from '../figures/dates.ts';
 import type { Block } from '../page-tree.ts';
 import { inMoney } from './estimate-lines.ts';
 
@@ -9,14 +8,22 @@ export function answerBlocks(
   estimate: MadeEstimate,
   totals: EstimateTotals,
   answer: EstimateAnswer | undefined,
+  language: Language,
 ): Block[] {
   return [
     { is: 'heading', level: 2, text: 'Your answer' },
-    ...(answer === undefined ? toBeAnswered(estimate, totals) : [answered(estimate, totals, answer)]),
+    ...(answer === undefined
+      ? toBeAnswered(estimate, totals)
+      : [answered(estimate, totals, answer, language)]),
   ];
 }
 
-function answered(estimate: MadeEstimate, totals: EstimateTotals, answer: EstimateAnswer): Block {
+function answered(
+  estimate: MadeEstimate,
+  totals: EstimateTotals,
+  answer: EstimateAnswer,
+  language: Language,
+): Block {
   const { version, lines, currency } = estimate;
   const { name, on, note, conditionalLines } = answer;
   const isAccepted = answer.answer === 'accepted';
@@ -29,7 +36,7 @@ function answered(estimate: MadeEstimate, totals: EstimateTotals, answer: Estima
   return {
     is: 'box',
     tone: 'seal',
-    title: `Version ${version} was ${isAccepted ? 'accepted' : 'declined'} by ${name} on ${dayInWords(on)}`,
+    title: `Version ${version} was ${isAccepted ? 'accepted' : 'declined'} by ${name} on ${language.day(on)}`,
     texts: [
       ...(isAccepted
         ? [
@@ -76,7 +83,7 @@ const asWritten = ({ currency, pricesIncludeTax }: MadeEstimate, amount: MinorUn
   `${inMoney(amount, currency)} ${pricesIncludeTax ? 'with' : 'without'} tax`;
 
 /** The versions before this one, each with what it came to and what was said to it. */
-export function earlierVersions(job: Job, estimate: MadeEstimate): Block[] {
+export function earlierVersions(job: Job, estimate: MadeEstimate, language: Language): Block[] {
   // By place and not by number: two devices that were apart may each have made a version of one number.
   const earlier = job.estimates.slice(0, job.estimates.indexOf(estimate));
   if (earlier.length === 0) return [];
@@ -91,8 +98,8 @@ export function earlierVersions(job: Job, estimate: MadeEstimate): Block[] {
         const said =
           answer === undefined
             ? 'not answered'
-            : `${answer.answer} by ${answer.name} on ${dayInWords(answer.on)}; that holds for it alone`;
-        return `Version ${one.version} of ${dayInWords(one.at)} by ${one.by}: ${inMoney(firm.gross, one.currency)}, tax included; ${said}.`;
+            : `${answer.answer} by ${answer.name} on ${language.day(answer.on)}; that holds for it alone`;
+        return `Version ${one.version} of ${language.day(one.at)} by ${one.by}: ${inMoney(firm.gross, one.currency)}, tax included; ${said}.`;
       }),
     },
   ];

@@ -1,4 +1,4 @@
-import { type EstimateTotals, minorUnits, plainMoneyText } from '@becket/core';
+import { type EstimateTotals, english, minorUnits, plainMoneyText } from '@becket/core';
 import type { MadeEstimate } from '@becket/journal';
 import { thousandthsText } from '../figures/amounts.ts';
 import type { MachineCell, MachineTable } from '../page-tree.ts';
@@ -54,7 +54,7 @@ export function estimateForMachines(
       ...(amount.by === 'time'
         ? { minutes: String(amount.minutes), unit: 'hour', price_each: money(amount.hourlyRateMinorUnits) }
         : {
-            quantity: thousandthsText(amount.quantity_thousandths),
+            quantity: thousandthsText(amount.quantity_thousandths, english),
             unit: amount.unit,
             price_each: money(amount.unitPriceMinorUnits),
           }),

@@ -1,4 +1,4 @@
-import { type EstimateTotals, type MinorUnits, minorUnits, moneyText } from '@becket/core';
+import { type EstimateTotals, type Language, type MinorUnits, minorUnits, moneyText } from '@becket/core';
 import type { EstimateLine, MadeEstimate } from '@becket/journal';
 import { percentText, thousandthsText, timeText } from '../figures/amounts.ts';
 import type { Table, TableColumn, TableRow } from '../page-tree.ts';
@@ -25,13 +25,17 @@ const columnsOf = (currency: string): TableColumn[] => [
 ];
 
 /** The firm lines by group, each group with its sum. */
-export function firmTable({ lines, currency }: MadeEstimate, totals: EstimateTotals): Table {
+export function firmTable(
+  { lines, currency }: MadeEstimate,
+  totals: EstimateTotals,
+  language: Language,
+): Table {
   const rows: TableRow[] = [];
   for (const [group, name] of Object.entries(groups) as [keyof typeof groups, string][]) {
     const own = lines.filter((line) => line.group === group && line.ifFound === undefined);
     if (own.length === 0) continue;
     rows.push({ band: name });
-    for (const line of own) rows.push({ cells: cellsOf(line, line.what, totals, currency) });
+    for (const line of own) rows.push({ cells: cellsOf(line, line.what, totals, currency, language) });
     rows.push({ tone: 'sum', cells: [`${name}, sum`, '', '', '', inColumn(totals.groups[group], currency)] });
   }
   return { is: 'table', columns: columnsOf(currency), rows };
@@ -41,6 +45,7 @@ export function firmTable({ lines, currency }: MadeEstimate, totals: EstimateTot
 export function conditionalTable(
   { lines, currency }: MadeEstimate,
   totals: EstimateTotals,
+  language: Language,
 ): Table | undefined {
   const own = lines.filter(({ ifFound }) => ifFound !== undefined);
   if (own.length === 0) return undefined;
@@ -49,7 +54,7 @@ export function conditionalTable(
     columns: columnsOf(currency),
     rows: own.flatMap((line): TableRow[] => [
       { band: `If found: ${line.ifFound}` },
-      { cells: cellsOf(line, line.what, totals, currency) },
+      { cells: cellsOf(line, line.what, totals, currency, language) },
     ]),
   };
 }
@@ -59,22 +64,27 @@ function cellsOf(
   what: string,
   { amounts }: EstimateTotals,
   currency: string,
+  language: Language,
 ): string[] {
   return [
     what,
     amount.by === 'time'
-      ? timeText(amount.minutes)
-      : `${thousandthsText(amount.quantity_thousandths)} ${amount.unit}`,
+      ? timeText(amount.minutes, language)
+      : `${thousandthsText(amount.quantity_thousandths, language)} ${amount.unit}`,
     amount.by === 'time'
       ? `${inColumn(minorUnits(amount.hourlyRateMinorUnits), currency)}/h`
       : inColumn(minorUnits(amount.unitPriceMinorUnits), currency),
-    percentText(taxRate_basisPoints),
+    percentText(taxRate_basisPoints, language),
     inColumn(amounts.get(id)!, currency),
   ];
 }
 
 /** From the sum of the lines to what is to be paid: tax by rate, each with what it is on. */
-export function totalsTable({ currency, pricesIncludeTax }: MadeEstimate, totals: EstimateTotals): Table {
+export function totalsTable(
+  { currency, pricesIncludeTax }: MadeEstimate,
+  totals: EstimateTotals,
+  language: Language,
+): Table {
   const hasConditional = totals.conditional !== 0 || totals.low !== totals.high;
   const all = [
     ...new Set(
@@ -97,7 +107,7 @@ export function totalsTable({ currency, pricesIncludeTax }: MadeEstimate, totals
   const taxes = rates
     .sort((a, b) => b - a)
     .map((rate) =>
-      row(`${pricesIncludeTax ? 'Tax within it' : 'Tax'} at ${percentText(rate)}`, (total) =>
+      row(`${pricesIncludeTax ? 'Tax within it' : 'Tax'} at ${percentText(rate, language)}`, (total) =>
         taxOf(total, rate),
       ),
     );

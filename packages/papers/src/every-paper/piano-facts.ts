@@ -1,24 +1,32 @@
-import { inInches, type Metres, noteName } from '@becket/core';
+import { inInches, type Language, type Metres, noteName } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { FactList } from '../page-tree.ts';
 
 /** The instrument in names and values. What nobody has said is printed as unknown. */
-export function pianoFacts({ piano }: Job): FactList['rows'] {
-  if (piano === undefined) return [{ name: 'Piano', value: 'not described yet' }];
+export function pianoFacts({ piano }: Job, { say, fixed, plain }: Language): FactList['rows'] {
+  if (piano === undefined) return [{ name: say('Piano'), value: say('not described yet') }];
   const { form, size_m, maker, model, serialNumber, year, firstKey, lastKey, referencePitch_hz } = piano;
-  const unknown = 'unknown';
+  const unknown = say('unknown');
+  const size =
+    size_m === undefined ? unknown : `${fixed(size_m, 2)} m (${fixed(inInches(size_m as Metres), 1)} in)`;
   return [
-    { name: 'Piano', value: [maker ?? 'maker unknown', model].filter(Boolean).join(', ') },
+    { name: say('Piano'), value: [maker ?? say('maker unknown'), model].filter(Boolean).join(', ') },
     {
-      name: form === 'grand' ? 'Form and length' : 'Form and height',
-      value: `${form}, ${size_m === undefined ? unknown : `${size_m.toFixed(2)} m (${inInches(size_m as Metres).toFixed(1)} in)`}`,
+      name: form === 'grand' ? say('Form and length') : say('Form and height'),
+      value: `${say(form)}, ${size}`,
     },
-    { name: 'Serial number', value: serialNumber ?? unknown },
-    { name: 'Year', value: year === undefined ? unknown : String(year) },
+    { name: say('Serial number'), value: serialNumber ?? unknown },
+    { name: say('Year'), value: year === undefined ? unknown : String(year) },
     {
-      name: 'Compass',
-      value: `${lastKey - firstKey + 1} notes, ${noteName(firstKey)} to ${noteName(lastKey)} (keys ${firstKey} to ${lastKey})`,
+      name: say('Compass'),
+      value: say('{notes} notes, {first} to {last} (keys {firstKey} to {lastKey})', {
+        notes: String(lastKey - firstKey + 1),
+        first: noteName(firstKey),
+        last: noteName(lastKey),
+        firstKey: String(firstKey),
+        lastKey: String(lastKey),
+      }),
     },
-    { name: 'Pitch it is strung for', value: `A4 = ${referencePitch_hz} Hz` },
+    { name: say('Pitch it is strung for'), value: `A4 = ${plain(referencePitch_hz)} Hz` },
   ];
 }

@@ -1,5 +1,5 @@
+import type { Language } from '@becket/core';
 import { type FactOf, type PhotoMark, type PhotoScale, photoScale, type Standing } from '@becket/journal';
-import { dayInWords } from '../figures/dates.ts';
 import { type LengthUnit, lengthInWords, lengthText } from '../figures/lengths.ts';
 import type { PrintedMark, PrintedPhoto } from '../page-tree.ts';
 import { placeInWords } from './place-in-words.ts';
@@ -11,18 +11,23 @@ type Photo = Standing<FactOf<'photo'>>;
 const worstDisagreement = 0.05;
 
 /** A photo as papers show it: what, where, when, by which name it is found again, and its marks with their lengths. */
-export function printedPhoto(photo: Photo, unit: LengthUnit): PrintedPhoto {
+export function printedPhoto(photo: Photo, unit: LengthUnit, language: Language): PrintedPhoto {
+  const { say, day } = language;
   const { digest, shows, place, at, by, marks } = photo;
   const scale = photoScale(photo);
   return {
     digest,
-    title: shows ?? 'nothing said of what it shows',
+    title: shows ?? say('nothing said of what it shows'),
     lines: [
-      placeInWords(place),
-      `kept ${dayInWords(at)} by ${by}; digest ${shortDigest(digest)}`,
-      ...lengthsInWords(scale, unit),
+      placeInWords(place, language),
+      say('kept {day} by {name}; digest {digest}', {
+        day: day(at),
+        name: by,
+        digest: shortDigest(digest),
+      }),
+      ...lengthsInWords(scale, unit, language),
     ],
-    marks: marks.map((mark, index) => printedMark(mark, lengthWords(scale, index, unit))),
+    marks: marks.map((mark, index) => printedMark(mark, lengthWords(scale, index, unit, language))),
   };
 }
 
@@ -46,28 +51,39 @@ const lengthOf = (scale: PhotoScale | undefined, index: number) =>
   scale?.distances.find(({ mark }) => mark === index);
 
 /** Beside a line on the picture: short, in the unit that stands first. */
-function lengthWords(scale: PhotoScale | undefined, index: number, unit: LengthUnit): string {
+function lengthWords(
+  scale: PhotoScale | undefined,
+  index: number,
+  unit: LengthUnit,
+  language: Language,
+): string {
   const length = lengthOf(scale, index);
-  if (length === undefined) return 'no scale';
-  const text = `${lengthText(length.length_m, unit, 'length')} ${unit}`;
+  if (length === undefined) return language.say('no scale');
+  const text = `${lengthText(length.length_m, unit, 'length', language)} ${unit}`;
   return length.origin === 'measured' ? text : `≈ ${text}`;
 }
 
 /** Under the picture: every length in both units, with what it rests on. */
-function lengthsInWords(scale: PhotoScale | undefined, unit: LengthUnit): string[] {
+function lengthsInWords(scale: PhotoScale | undefined, unit: LengthUnit, language: Language): string[] {
+  const { say } = language;
   if (scale === undefined) return [];
   const { distances, disagreement } = scale;
   const lines = distances.map(({ length_m, standardUncertainty_m, origin }) => {
-    const length = lengthInWords(length_m, 'length', unit);
+    const length = lengthInWords(length_m, 'length', unit, language);
     return origin === 'measured' || standardUncertainty_m === undefined
-      ? `scale bar: ${length}, measured on the piano`
-      : `≈ ${length}, u = ${lengthText(standardUncertainty_m, unit, 'length')} ${unit}, off the scale bar`;
+      ? say('scale bar: {length}, measured on the piano', { length })
+      : say('≈ {length}, u = {uncertainty}, off the scale bar', {
+          length,
+          uncertainty: `${lengthText(standardUncertainty_m, unit, 'length', language)} ${unit}`,
+        });
   });
   if (distances.some(({ origin }) => origin !== 'measured'))
-    lines.push('A length off the scale bar holds only in the plane of the bar, seen from the front.');
+    lines.push(say('A length off the scale bar holds only in the plane of the bar, seen from the front.'));
   if (disagreement !== undefined && disagreement > worstDisagreement)
     lines.push(
-      `The scale bars disagree by ${Math.round(100 * disagreement)} %: measure on the piano instead.`,
+      say('The scale bars disagree by {percent} %: measure on the piano instead.', {
+        percent: String(Math.round(100 * disagreement)),
+      }),
     );
   return lines;
 }

@@ -1,5 +1,5 @@
+import type { Language } from '@becket/core';
 import type { Job } from '@becket/journal';
-import { dayInWords, timeInWords } from '../figures/dates.ts';
 import { shortened } from '../figures/shortened.ts';
 import type { Box, RunningLines } from '../page-tree.ts';
 import type { PaperOptions } from './paper-options.ts';
@@ -9,41 +9,78 @@ const digestLetters = 12;
 export const shortDigest = (digest: string): string => digest.slice(0, digestLetters);
 
 /** Head and foot of every page, one line each; the title and the name stand in full on the first page. */
-export function runningLines(job: Job, origin: string, { at, isSealIntact }: PaperOptions): RunningLines {
-  return { job: shortened(job.title, 50), date: dayInWords(at), seal: sealLine(job, isSealIntact), origin };
+export function runningLines(
+  job: Job,
+  origin: string,
+  { at, isSealIntact, language }: PaperOptions,
+): RunningLines {
+  return {
+    job: shortened(job.title, 50),
+    date: language.day(at),
+    seal: sealLine(job, isSealIntact, language),
+    origin,
+  };
 }
 
-function sealLine({ seal, amendments }: Job, isSealIntact: boolean | undefined): string {
-  if (seal === undefined) return 'As-found record not sealed: it may still change.';
-  const broken = isSealIntact === false ? ' THE SEAL DOES NOT MATCH.' : '';
-  const later = amendments.length === 0 ? '' : ` ${amendments.length} amended since.`;
-  return `As-found record sealed ${dayInWords(seal.at)} by ${shortened(seal.by, 40)}, digest ${shortDigest(seal.digest)}.${later}${broken}`;
+function sealLine(
+  { seal, amendments }: Job,
+  isSealIntact: boolean | undefined,
+  { say, day }: Language,
+): string {
+  if (seal === undefined) return say('As-found record not sealed: it may still change.');
+  const sentences = [
+    say('As-found record sealed {day} by {name}, digest {digest}.', {
+      day: day(seal.at),
+      name: shortened(seal.by, 40),
+      digest: shortDigest(seal.digest),
+    }),
+  ];
+  if (amendments.length > 0)
+    sentences.push(say('{count} amended since.', { count: String(amendments.length) }));
+  if (isSealIntact === false) sentences.push(say('THE SEAL DOES NOT MATCH.'));
+  return sentences.join(' ');
 }
 
 /** The state of the seal, set apart on a first page. */
-export function sealBox({ seal, amendments, acceptedGaps }: Job, isSealIntact: boolean | undefined): Box {
+export function sealBox(
+  { seal, amendments, acceptedGaps }: Job,
+  isSealIntact: boolean | undefined,
+  { say, moment, plain }: Language,
+): Box {
   if (seal === undefined) {
     return {
       is: 'box',
       tone: 'seal',
-      title: 'Not sealed',
-      texts: ['This record is not sealed. It may still change, and the strings should not come off yet.'],
+      title: say('Not sealed'),
+      texts: [
+        say('This record is not sealed. It may still change, and the strings should not come off yet.'),
+      ],
     };
   }
   const checked =
     isSealIntact === undefined
-      ? 'The entries under the seal were not checked when this paper was made.'
+      ? say('The entries under the seal were not checked when this paper was made.')
       : isSealIntact
-        ? 'The entries under the seal were checked when this paper was made: all are here and unchanged.'
-        : 'CAREFUL: when this paper was made, the entries under the seal did not match it. Compare with an older copy.';
+        ? say('The entries under the seal were checked when this paper was made: all are here and unchanged.')
+        : say(
+            'CAREFUL: when this paper was made, the entries under the seal did not match it. Compare with an older copy.',
+          );
   return {
     is: 'box',
     tone: 'seal',
-    title: `Sealed on ${timeInWords(seal.at)}, by ${seal.by}`,
+    title: say('Sealed on {moment}, by {name}', { moment: moment(seal.at), name: seal.by }),
     texts: [
-      `The seal covers ${counted(seal.entries, 'entry', 'entries')}; ${counted(acceptedGaps.length, 'gap was', 'gaps were')} accepted by name; ${amendments.length === 0 ? 'nothing was amended since' : `${counted(amendments.length, 'amendment', 'amendments')} since`}.`,
+      say(
+        'The seal covers {count, plural, one {{entries} entry} other {{entries} entries}}; {gaps, plural, one {# gap was} other {# gaps were}} accepted by name; {amendments, plural, =0 {nothing was amended since} one {# amendment since} other {# amendments since}}.',
+        {
+          count: seal.entries,
+          entries: plain(seal.entries),
+          gaps: acceptedGaps.length,
+          amendments: amendments.length,
+        },
+      ),
       checked,
-      `Digest (SHA-256): ${seal.digest}`,
+      say('Digest (SHA-256): {digest}', { digest: seal.digest }),
     ],
   };
 }

@@ -1,4 +1,4 @@
-import { inInches, inMillimetres, type Metres } from '@becket/core';
+import { inInches, inMillimetres, type Language, type Metres } from '@becket/core';
 import type { Cell, TableColumn } from '../page-tree.ts';
 
 /** Which unit stands first, and so in full ink; the other stands beside it. */
@@ -14,28 +14,38 @@ const decimals: Readonly<Record<LengthKind, Readonly<Record<LengthUnit, number>>
 
 /**
  * A length in one unit, without the unit's name.
- * @example lengthText(0.00105, 'mm', 'diameter')  // = 1.050
+ * @example lengthText(0.00105, 'mm', 'diameter', english)  // = 1.050
  */
-export function lengthText(length: number, unit: LengthUnit, kind: LengthKind): string {
+export function lengthText(length: number, unit: LengthUnit, kind: LengthKind, { fixed }: Language): string {
   // Nine digits first: 1.02175 m is 1021.7499… mm in binary, and should be rounded as the 1021.75 that was read.
-  return Number(lengthIn(length, unit).toPrecision(9)).toFixed(decimals[kind][unit]);
+  return fixed(Number(lengthIn(length, unit).toPrecision(9)), decimals[kind][unit]);
 }
 
 /** A length in both units for running text: '1.050 mm (0.0413 in)'. */
-export function lengthInWords(length: number, kind: LengthKind, first: LengthUnit): string {
+export function lengthInWords(
+  length: number,
+  kind: LengthKind,
+  first: LengthUnit,
+  language: Language,
+): string {
   const second = otherUnit(first);
-  return `${lengthText(length, first, kind)} ${first} (${lengthText(length, second, kind)} ${second})`;
+  return `${lengthText(length, first, kind, language)} ${first} (${lengthText(length, second, kind, language)} ${second})`;
 }
 
 /**
  * A spread or an uncertainty in one unit; what would round to nothing says how small it is instead.
- * @example smallLengthText(0.00001, 'mm', 'length')  // = <0.1
+ * @example smallLengthText(0.00001, 'mm', 'length', english)  // = <0.1
  */
-export function smallLengthText(length: number, unit: LengthUnit, kind: LengthKind): string {
-  const text = lengthText(length, unit, kind);
-  if (length === 0 || Number(text) !== 0) return text;
+export function smallLengthText(
+  length: number,
+  unit: LengthUnit,
+  kind: LengthKind,
+  language: Language,
+): string {
+  const text = lengthText(length, unit, kind, language);
+  if (length === 0 || /[1-9]/.test(text)) return text;
   const places = decimals[kind][unit];
-  return `<${(10 ** -places).toFixed(places)}`;
+  return `<${language.fixed(10 ** -places, places)}`;
 }
 
 export const otherUnit = (unit: LengthUnit): LengthUnit => (unit === 'mm' ? 'in' : 'mm');
@@ -53,8 +63,8 @@ export function lengthColumns(
 }
 
 /** The two cells that belong under `lengthColumns`. */
-export function lengthCells(length: number, kind: LengthKind, first: LengthUnit): Cell[] {
-  return [lengthText(length, first, kind), lengthText(length, otherUnit(first), kind)];
+export function lengthCells(length: number, kind: LengthKind, first: LengthUnit, language: Language): Cell[] {
+  return [lengthText(length, first, kind, language), lengthText(length, otherUnit(first), kind, language)];
 }
 
 /** A length as a plain number in this unit. */

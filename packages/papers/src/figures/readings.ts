@@ -1,3 +1,4 @@
+import { type Language, message } from '@becket/core';
 import {
   type Absence,
   type AsFoundNote,
@@ -10,26 +11,27 @@ import type { Cell } from '../page-tree.ts';
 import { type LengthKind, type LengthUnit, lengthCells, lengthInWords, smallLengthText } from './lengths.ts';
 
 /** Letters beside a count of readings that were not measured. */
-const originMarks: Readonly<Record<StandingReading['origin'], string>> = {
-  measured: '',
-  stamped: 's',
-  copied: 'c',
-  inferred: 'i',
-};
+const originMarks = {
+  measured: undefined,
+  stamped: message('[mark of a reading] s'),
+  copied: message('[mark of a reading] c'),
+  inferred: message('[mark of a reading] i'),
+} as const satisfies Record<StandingReading['origin'], unknown>;
 
-export const originLine =
-  'Figures are measured, except: s stamped on the piano, c copied from paper, i inferred.';
+export const originLine = message(
+  'Figures are measured, except: s stamped on the piano, c copied from paper, i inferred.',
+);
 
 /**
  * How many readings a figure rests on, by origin: '3' measured, '2+1s' two measured and one stamped.
  */
-export function countText(readings: readonly StandingReading[]): string {
+export function countText(readings: readonly StandingReading[], { say }: Language): string {
   const counts = Object.entries(originMarks).map(
     ([origin, mark]) => [readings.filter((reading) => reading.origin === origin).length, mark] as const,
   );
   return counts
     .filter(([count]) => count > 0)
-    .map(([count, mark]) => `${count}${mark}`)
+    .map(([count, mark]) => `${count}${mark === undefined ? '' : say(mark)}`)
     .join('+');
 }
 
@@ -45,14 +47,15 @@ export function evidenceCells(
   figure: Figure | undefined,
   kind: LengthKind,
   unit: LengthUnit,
+  language: Language,
 ): [count: Cell, uncertainty: Cell, spread: Cell] {
   if (figure === undefined) return ['', '', ''];
   const spread = spreadOf(figure);
   const { standardUncertainty } = figure;
   return [
-    countText(figure.readings),
-    standardUncertainty === undefined ? '' : smallLengthText(standardUncertainty, unit, kind),
-    spread === undefined ? '' : smallLengthText(spread, unit, kind),
+    countText(figure.readings, language),
+    standardUncertainty === undefined ? '' : smallLengthText(standardUncertainty, unit, kind, language),
+    spread === undefined ? '' : smallLengthText(spread, unit, kind, language),
   ];
 }
 
@@ -60,25 +63,31 @@ export const lengthKindOf = (quantity: ReadingQuantityName): LengthKind =>
   quantity.endsWith('-diameter') ? 'diameter' : 'length';
 
 /** What is said where there is no figure: the answer that was given, or that nobody has read it. */
-export const noFigureText = (absence: Absence | undefined): string => absence ?? 'not read';
+export const noFigureText = (absence: Absence | undefined, { say }: Language): string =>
+  say(absence ?? 'not read');
 
 /**
  * One quantity of a note under `lengthColumns`: the figure; or *unknown*, *none*, *does not apply*; or, where a figure is
  * needed and nobody has read it, a blank.
  */
-export function quantityCells(note: AsFoundNote, quantity: ReadingQuantityName, first: LengthUnit): Cell[] {
+export function quantityCells(
+  note: AsFoundNote,
+  quantity: ReadingQuantityName,
+  first: LengthUnit,
+  language: Language,
+): Cell[] {
   const figure = note.figures[quantity];
-  if (figure !== undefined) return lengthCells(figure.value, lengthKindOf(quantity), first);
+  if (figure !== undefined) return lengthCells(figure.value, lengthKindOf(quantity), first, language);
   const absence = note.absences[quantity];
-  if (absence !== undefined) return [{ absent: absence, across: 2 }];
-  return [
-    note.needed.includes(quantity) ? { blank: 'not read', across: 2 } : { absent: 'not read', across: 2 },
-  ];
+  const text = noFigureText(absence, language);
+  const isBlank = absence === undefined && note.needed.includes(quantity);
+  return [isBlank ? { blank: text, across: 2 } : { absent: text, across: 2 }];
 }
 
 /** One reading in words with its unit: a length in both units, anything else as it was read. */
-export function readingInWords(reading: StandingReading, first: LengthUnit): string {
+export function readingInWords(reading: StandingReading, first: LengthUnit, language: Language): string {
   const { dimension } = readingQuantities[reading.quantity];
-  if (dimension === 'length') return lengthInWords(reading.value_si, lengthKindOf(reading.quantity), first);
-  return `${reading.asRead.value} ${reading.asRead.unit}`;
+  if (dimension === 'length')
+    return lengthInWords(reading.value_si, lengthKindOf(reading.quantity), first, language);
+  return `${language.plain(reading.asRead.value)} ${reading.asRead.unit}`;
 }

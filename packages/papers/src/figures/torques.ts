@@ -1,11 +1,11 @@
-import { inInchPounds, inNewtonMetres, type NewtonMetres } from '@becket/core';
+import { inInchPounds, inNewtonMetres, type Language, type NewtonMetres } from '@becket/core';
 import type { TableColumn } from '../page-tree.ts';
 import type { LengthUnit } from './lengths.ts';
 
 /** Torque is printed to a tenth of a N·m and a whole in·lbf: a wrench reads no finer. */
 const units = [
-  { name: 'N·m', text: (torque: NewtonMetres) => inNewtonMetres(torque).toFixed(1) },
-  { name: 'in·lbf', text: (torque: NewtonMetres) => inInchPounds(torque).toFixed(0) },
+  { name: 'N·m', text: (torque: NewtonMetres, { fixed }: Language) => fixed(inNewtonMetres(torque), 1) },
+  { name: 'in·lbf', text: (torque: NewtonMetres, { fixed }: Language) => fixed(inInchPounds(torque), 0) },
 ] as const;
 
 /** The unit of torque that goes with the unit of length which stands first, and the other. */
@@ -14,12 +14,13 @@ const from = (first: LengthUnit) => (first === 'mm' ? units : ([units[1], units[
 export const torqueUnit = (first: LengthUnit): string => from(first)[0].name;
 
 /** A torque in the unit that stands first, without the unit's name. */
-export const torqueText = (torque: NewtonMetres, first: LengthUnit): string => from(first)[0].text(torque);
+export const torqueText = (torque: NewtonMetres, first: LengthUnit, language: Language): string =>
+  from(first)[0].text(torque, language);
 
 /** 13.6 N·m (120 in·lbf) */
-export function torqueInWords(torque: NewtonMetres, first: LengthUnit): string {
+export function torqueInWords(torque: NewtonMetres, first: LengthUnit, language: Language): string {
   const [one, other] = from(first);
-  return `${one.text(torque)} ${one.name} (${other.text(torque)} ${other.name})`;
+  return `${one.text(torque, language)} ${one.name} (${other.text(torque, language)} ${other.name})`;
 }
 
 /** Two columns side by side, the first unit and the other, under one heading. */
@@ -35,5 +36,5 @@ export function torqueColumns(group: string, first: LengthUnit, page?: string): 
 }
 
 /** The two cells that belong under `torqueColumns`. */
-export const torqueCells = (torque: NewtonMetres, first: LengthUnit): string[] =>
-  from(first).map(({ text }) => text(torque));
+export const torqueCells = (torque: NewtonMetres, first: LengthUnit, language: Language): string[] =>
+  from(first).map(({ text }) => text(torque, language));

@@ -1,12 +1,12 @@
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
-import { dayInWords } from '../figures/dates.ts';
 import type { Block, PageTree, Table } from '../page-tree.ts';
 import type { NeedRow, PurchaseFigures, PurchaseRow } from './purchase-figures.ts';
 
 /** What to buy for a job, by supplier and by size, against what lies on the shelf. It names no customer. */
 export function purchaseListPaper(job: Job, options: PaperOptions, figures: PurchaseFigures): PageTree {
+  const { language } = options;
   const { suppliers, notListed, covered, unknown, bySize, notCounted, allowances } = figures;
   const isEmpty = [suppliers, notListed, unknown].every((list) => list.length === 0);
   const blocks: Block[] = [
@@ -24,11 +24,11 @@ export function purchaseListPaper(job: Job, options: PaperOptions, figures: Purc
         { name: 'Job', value: job.title },
         {
           name: 'Needed on',
-          value: figures.neededOn === undefined ? 'not said' : dayInWords(figures.neededOn),
+          value: figures.neededOn === undefined ? 'not said' : language.day(figures.neededOn),
         },
         ...suppliers.map(({ supplier, currency, total, orderBy }) => ({
           name: supplier,
-          value: `${total} ${currency}${orderBy === undefined ? '' : `, to be ordered by ${dayInWords(orderBy)}`}`,
+          value: `${total} ${currency}${orderBy === undefined ? '' : `, to be ordered by ${language.day(orderBy)}`}`,
         })),
       ],
     },
@@ -77,7 +77,7 @@ export function purchaseListPaper(job: Job, options: PaperOptions, figures: Purc
   return {
     paper: 'purchase list',
     title: 'Purchase list',
-    language: 'en',
+    language: language.locale,
     orientation: 'landscape',
     running: runningLines(
       job,

@@ -1,4 +1,4 @@
-import { type NoteAnalysis, noteName, type PlainString, type WoundString } from '@becket/core';
+import { type Language, type NoteAnalysis, noteName, type PlainString, type WoundString } from '@becket/core';
 import type { ScaleComparison } from '@becket/journal';
 import { notesInWords } from '../bass-string-order/to-be-confirmed.ts';
 import { type LengthUnit, lengthText, otherUnit } from '../figures/lengths.ts';
@@ -6,7 +6,11 @@ import type { Cell, MachineTable, Table } from '../page-tree.ts';
 import { kN } from './plain-words.ts';
 
 /** Each note that gets another wire, with what it had. */
-export function changeTable({ changed }: ScaleComparison, unit: LengthUnit): Table | undefined {
+export function changeTable(
+  { changed }: ScaleComparison,
+  unit: LengthUnit,
+  language: Language,
+): Table | undefined {
   if (changed.length === 0) return undefined;
   return {
     is: 'table',
@@ -45,7 +49,7 @@ export function changeTable({ changed }: ScaleComparison, unit: LengthUnit): Tab
         cells: [
           noteName(key),
           String((after ?? before)?.note.strings ?? ''),
-          ...both(({ note }) => wireText(note.string, unit)),
+          ...both(({ note }) => wireText(note.string, unit, language)),
           ...both(({ tension }) => tension.toFixed(0)),
           ...both(({ breakShare }) => (breakShare * 100).toFixed(0)),
           ...both(({ inharmonicity }) => (inharmonicity * 1e4).toFixed(2)),
@@ -117,7 +121,7 @@ export function beatsTable({ beats, tunedBy }: ScaleComparison): Table | undefin
 }
 
 /** Plain wire by size. */
-export function wireTable({ wires }: ScaleComparison, unit: LengthUnit): Table {
+export function wireTable({ wires }: ScaleComparison, unit: LengthUnit, language: Language): Table {
   return {
     is: 'table',
     title: 'Plain wire it takes',
@@ -132,8 +136,8 @@ export function wireTable({ wires }: ScaleComparison, unit: LengthUnit): Table {
       .filter(({ use }) => use === 'plain')
       .map(({ diameter, strings, keys }) => ({
         cells: [
-          lengthText(diameter, unit, 'diameter'),
-          lengthText(diameter, otherUnit(unit), 'diameter'),
+          lengthText(diameter, unit, 'diameter', language),
+          lengthText(diameter, otherUnit(unit), 'diameter', language),
           String(strings),
           notesInWords(keys.map((key) => ({ note: { key } }))),
         ],
@@ -174,8 +178,8 @@ export function comparisonForMachines(comparison: ScaleComparison | undefined): 
 
 const plainNumber = (value: number): string => String(Number(value.toPrecision(6)));
 
-function wireText(string: PlainString | WoundString, unit: LengthUnit): string {
-  const diameter = (length: number) => lengthText(length, unit, 'diameter');
+function wireText(string: PlainString | WoundString, unit: LengthUnit, language: Language): string {
+  const diameter = (length: number) => lengthText(length, unit, 'diameter', language);
   return string.kind === 'plain'
     ? diameter(string.diameter)
     : `${diameter(string.coreDiameter)} + ${string.layers.map(({ wireDiameter }) => diameter(wireDiameter)).join(' + ')}`;

@@ -20,21 +20,21 @@ export function scaleComparisonPaper(job: Job, options: PaperOptions): PageTree 
   return {
     paper: 'scale comparison',
     title: 'Scale comparison',
-    language: 'en',
+    language: options.language.locale,
     orientation: 'portrait',
     running: runningLines(job, originLine, options),
     blocks: [
       { is: 'heading', level: 1, text: 'Scale comparison' },
-      ...(compared === undefined ? nothingToCompare(job) : firstPage(job, compared, options)),
+      ...(compared === undefined ? nothingToCompare(job, options) : firstPage(job, compared, options)),
       ...(compared === undefined ? [] : workshopPages(job, compared, options)),
     ],
     machineTable: comparisonForMachines(compared?.comparison),
   };
 }
 
-function nothingToCompare(job: Job): Block[] {
+function nothingToCompare(job: Job, { language }: PaperOptions): Block[] {
   return [
-    { is: 'facts', rows: [{ name: 'Job', value: job.title }, ...pianoFacts(job)] },
+    { is: 'facts', rows: [{ name: 'Job', value: job.title }, ...pianoFacts(job, language)] },
     {
       is: 'box',
       tone: 'note',
@@ -48,7 +48,7 @@ function nothingToCompare(job: Job): Block[] {
   ];
 }
 
-function firstPage(job: Job, compared: ComparedScales, { address }: PaperOptions): Block[] {
+function firstPage(job: Job, compared: ComparedScales, { address, language }: PaperOptions): Block[] {
   const { name, chosen } = compared;
   return [
     {
@@ -60,7 +60,7 @@ function firstPage(job: Job, compared: ComparedScales, { address }: PaperOptions
       is: 'facts',
       rows: [
         { name: 'Job', value: job.title },
-        ...pianoFacts(job),
+        ...pianoFacts(job, language),
         { name: 'Compared', value: `as found, with “${name}”` },
         ...chosenRows(compared),
       ],
@@ -118,10 +118,10 @@ function chosenRows({ name, chosen, comparison }: ComparedScales): { name: strin
   ];
 }
 
-function workshopPages(job: Job, compared: ComparedScales, { firstUnit }: PaperOptions): Block[] {
+function workshopPages(job: Job, compared: ComparedScales, { firstUnit, language }: PaperOptions): Block[] {
   const { comparison, after } = compared;
   const tables = [...new Set(after.notes.map(({ strengthTable }) => strengthTable))].join(' and ');
-  const changes = changeTable(comparison, firstUnit);
+  const changes = changeTable(comparison, firstUnit, language);
   const beats = beatsTable(comparison);
   return [
     { is: 'page break' },
@@ -136,7 +136,7 @@ function workshopPages(job: Job, compared: ComparedScales, { firstUnit }: PaperO
     { is: 'heading', level: 2, text: 'Loads, beats and wire' },
     loadTable(comparison),
     ...(beats === undefined ? [] : [beats]),
-    wireTable(comparison, firstUnit),
+    wireTable(comparison, firstUnit, language),
     ...(changes === undefined
       ? []
       : ([{ is: 'page break' }, { is: 'heading', level: 2, text: 'What changes' }, changes] as const)),

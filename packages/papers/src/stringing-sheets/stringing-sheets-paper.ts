@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { counted, runningLines } from '../every-paper/running-lines.ts';
@@ -12,7 +13,7 @@ import { wiresForMachines } from './wires-for-machines.ts';
  * and to be read at arm's length, and to survive a photocopier: black on white, a box to tick for each wire.
  */
 export function stringingSheetsPaper(job: Job, options: PaperOptions, figures: StringingFigures): PageTree {
-  const unit = options.firstUnit;
+  const { firstUnit: unit, language } = options;
   const sections = [...new Set([...figures.wires, ...figures.wound].map(sectionOf))];
   const blocks: Block[] = [
     { is: 'heading', level: 1, text: 'Stringing sheets' },
@@ -32,7 +33,7 @@ export function stringingSheetsPaper(job: Job, options: PaperOptions, figures: S
   for (const section of sections) {
     blocks.push({ is: 'page break' }, { is: 'heading', level: 2, text: sectionName(section) });
     const wires = figures.wires.filter((wire) => sectionOf(wire) === section);
-    if (wires.length > 0) blocks.push(sheetOf(wires, unit));
+    if (wires.length > 0) blocks.push(sheetOf(wires, unit, language));
     const wound = figures.wound.filter((string) => sectionOf(string) === section);
     if (wound.length > 0)
       blocks.push(
@@ -43,7 +44,7 @@ export function stringingSheetsPaper(job: Job, options: PaperOptions, figures: S
   return {
     paper: 'stringing sheets',
     title: 'Stringing sheets',
-    language: 'en',
+    language: language.locale,
     orientation: 'portrait',
     textSize: 'large',
     running: runningLines(job, figures.allowances, options),
@@ -58,19 +59,19 @@ const sectionName = (section: string | undefined): string =>
   section === undefined ? 'In no section' : `Section ${section}`;
 
 /** One row a wire, under a band for each run of one size. */
-function sheetOf(wires: readonly StringingWire[], unit: LengthUnit): Block {
+function sheetOf(wires: readonly StringingWire[], unit: LengthUnit, language: Language): Block {
   const rows: TableRow[] = [];
   let before: number | undefined;
   for (const wire of wires) {
-    if (wire.diameter !== before) rows.push({ band: `${wireWords(wire, unit)}` });
+    if (wire.diameter !== before) rows.push({ band: `${wireWords(wire, unit, language)}` });
     before = wire.diameter;
     rows.push({
       cells: [
         '☐',
         wire.strings.map(stringWords).join('  –  '),
         wire.joined,
-        lengthText(wire.cut.total, unit, 'length'),
-        lengthText(wire.cut.total, otherUnit(unit), 'length'),
+        lengthText(wire.cut.total, unit, 'length', language),
+        lengthText(wire.cut.total, otherUnit(unit), 'length', language),
       ],
     });
   }

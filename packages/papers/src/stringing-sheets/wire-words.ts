@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
 import type { StringingString, StringingWire } from './stringing-figures.ts';
 
@@ -6,7 +7,7 @@ export const stringWords = ({ note, string }: Pick<StringingString, 'note' | 'st
   `${note} / ${string}`;
 
 /** '1.000 mm (0.0394 in): metric 1.000' */
-export function wireWords({ diameter, size }: StringingWire, unit: LengthUnit): string {
-  const words = lengthInWords(diameter, 'diameter', unit);
+export function wireWords({ diameter, size }: StringingWire, unit: LengthUnit, language: Language): string {
+  const words = lengthInWords(diameter, 'diameter', unit, language);
   return size === '' ? words : `${words}: ${size}`;
 }

@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import { lengthText } from '../figures/lengths.ts';
 import type { MachineTable } from '../page-tree.ts';
 import type { StringingWire } from './stringing-figures.ts';
@@ -29,10 +30,10 @@ export function wiresForMachines(wires: readonly StringingWire[]): MachineTable 
         one === undefined ? undefined : String(one.string),
         two === undefined ? undefined : String(two.key),
         two === undefined ? undefined : String(two.string),
-        lengthText(diameter, 'mm', 'diameter'),
+        lengthText(diameter, 'mm', 'diameter', english),
         size === '' ? undefined : size,
-        lengthText(cut.total, 'mm', 'length'),
-        ...parts.map((part) => lengthText(cut.parts[part], 'mm', 'length')),
+        lengthText(cut.total, 'mm', 'length', english),
+        ...parts.map((part) => lengthText(cut.parts[part], 'mm', 'length', english)),
         remarks.length === 0 ? undefined : remarks.join('; '),
       ];
     }),
