@@ -167,6 +167,28 @@ export {
   type WireNeeded,
   wiresNeeded,
 } from './record/scale-comparison.ts';
+// The strings that are on now, and how they settle
+export {
+  isFinished,
+  offsetOf,
+  PASS_READING_UNCERTAINTY,
+  type PassPlan,
+  passPlan,
+  raisesOf,
+  type SectionLimit,
+  type SectionOffset,
+  type SectionPlan,
+  type SettlingLimits,
+  settlingLimits,
+} from './record/settling-plan.ts';
+export {
+  STRUNG_TOLERANCES,
+  type StrungDeviation,
+  type StrungNote,
+  type StrungScale,
+  strungDeviations,
+  strungScale,
+} from './record/strung-scale.ts';
 export { type MeasuredAnswer, measuredAnswer } from './strip/measured-answer.ts';
 export { isSealIntact, sealOf } from './strip/seal.ts';
 export { type Gap, type GapRank, gapRanks, type StripCheck, stripCheck } from './strip/strip-check.ts';

@@ -13,6 +13,12 @@ export type { PaperOptions } from './every-paper/paper-options.ts';
 export { placeInWords } from './every-paper/place-in-words.ts';
 export type { LengthUnit } from './figures/lengths.ts';
 export type {
+  BearingSection,
+  BearingSpread,
+  FinalPitch,
+  HandOverFigures,
+} from './hand-over-record/hand-over-figures.ts';
+export type {
   Block,
   Cell,
   Chart,
@@ -28,5 +34,6 @@ export { purchaseListPaper } from './purchase-list/purchase-list-paper.ts';
 // From a tree to CSV; PDF is behind '@becket/papers/pdf'
 export { renderCsv } from './render/csv.ts';
 export { scaleComparisonPaper } from './scale-comparison/scale-comparison-paper.ts';
+export type { SettlingFigures } from './settling-log/settling-figures.ts';
 export type { StringingFigures } from './stringing-sheets/stringing-figures.ts';
 export { stringingSheetsPaper } from './stringing-sheets/stringing-sheets-paper.ts';

@@ -2,6 +2,9 @@ import type { Catalogue } from '@becket/core';
 import { german as core } from '@becket/core/german';
 import { german as journal } from '@becket/journal/german';
 import { german as papers } from '@becket/papers/german';
+import { german as appraise } from './appraise/german.ts';
+import { german as handOver } from './hand-over/german.ts';
+import { german as settle } from './settle/german.ts';
 
 /** All messages of the packages in German, for whoever makes papers or runs tasks. */
-export const german: Catalogue = { ...core, ...journal, ...papers };
+export const german: Catalogue = { ...core, ...journal, ...papers, ...handOver, ...settle };

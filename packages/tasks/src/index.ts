@@ -113,6 +113,15 @@ export {
   type DamageToRecord,
   recordDamage,
 } from './found-after-strip.ts';
+// Hand over
+export { deviationInWords } from './hand-over/deviation-words.ts';
+export {
+  type HandOverOutcome,
+  type HandOverToMake,
+  handOver,
+} from './hand-over/hand-over-commands.ts';
+export { noteRuns } from './hand-over/note-runs.ts';
+export { type OpenThing, stillOpen } from './hand-over/still-open.ts';
 // Bring in a table of readings
 export { bringInReadings, CellsNotReadable } from './import/bring-in-readings.ts';
 export {
@@ -177,6 +186,7 @@ export {
   readBassOrder,
   signBassChecks,
 } from './order/bass-commands.ts';
+export { itemNamed, quantityOf } from './order/item-named.ts';
 export { itemWords, quantityWords } from './order/item-words.ts';
 export { type CutPolicy, type OrderPolicy, STARTING_ORDER_POLICY } from './order/order-policy.ts';
 export {
@@ -299,6 +309,23 @@ export {
 } from './scale/scale-commands.ts';
 export { tidiedScale } from './scale/tidied-scale.ts';
 export { type ScaleAsFound, scaleAsFound } from './scale-as-found.ts';
+// Settle
+export {
+  beginPass,
+  type FollowUpToPlan,
+  type FollowUpToRecord,
+  type MishapToRecord,
+  type PassToBegin,
+  type PassToRecord,
+  type PassValueToRecord,
+  planFollowUp,
+  recordFollowUp,
+  recordMishap,
+  recordPass,
+  recordPassValues,
+  type SettlingOutcome,
+} from './settle/settle-commands.ts';
+export { planRemarks } from './settle/settling-figures.ts';
 // Before the strip
 export { acceptGaps, SurveyIncomplete, sealRecord } from './strip-record.ts';
 

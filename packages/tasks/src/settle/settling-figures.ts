@@ -1,0 +1,94 @@
+import { COMMON_FALL_BACK, english, type Language } from '@becket/core';
+import {
+  type Entry,
+  foldSettling,
+  type Job,
+  type PassPlan,
+  passPlan,
+  type Settling,
+  settlingLimits,
+} from '@becket/journal';
+import type { SettlingFigures } from '@becket/papers';
+
+/** What the settling log prints. */
+export function settlingFigures(
+  job: Job,
+  { entries, today }: { entries: readonly Entry[]; today: string },
+  language: Language = english,
+): SettlingFigures {
+  const settling = foldSettling(entries);
+  const plan = passPlan(job, settling, settlingLimits(job));
+  return { settling, plan, remarks: planRemarks(settling, plan, language), today };
+}
+
+/** The air may differ by so much between two passes before part of a fall is the board’s. Common practice, no source. */
+const HUMIDITY_APART_PERCENT = 8;
+
+/**
+ * What a plan rests on and lacks, one sentence each: the starting figure where there is no fall yet, sections that nothing is
+ * told of, sections that the limit holds down, and air that changed from pass to pass.
+ */
+export function planRemarks(
+  { passes }: Settling,
+  { sections }: PassPlan,
+  { say, fixed, list }: Language = english,
+): string[] {
+  const remarks: string[] = [];
+  const named = (some: PassPlan['sections']) => list(some.map(({ section }) => section));
+  const starting = sections.filter(({ isDefault }) => isDefault);
+  if (starting.length > 0)
+    remarks.push(
+      say(
+        '{sections}: no fall of this piano is known yet, so the starting figure is used, {share} ± {uncertainty} % of the raise lost (common practice, no source). Two passes are needed: read each section again before the next one.',
+        {
+          sections: named(starting),
+          share: fixed(COMMON_FALL_BACK.share * 100, 0),
+          uncertainty: fixed(COMMON_FALL_BACK.standardUncertainty * 100, 0),
+        },
+      ),
+    );
+  const noLimit = sections.filter(({ highestOffset }) => highestOffset === undefined);
+  if (noLimit.length > 0)
+    remarks.push(
+      say(
+        '{sections}: no string can be computed, so no overpull is told. Its wire and its lengths are needed.',
+        { sections: named(noLimit) },
+      ),
+    );
+  const partly = sections.filter(
+    ({ highestOffset, limit }) => highestOffset !== undefined && limit.notComputed.length > 0,
+  );
+  if (partly.length > 0)
+    remarks.push(
+      say('{sections}: some notes cannot be computed and have no part in the limit.', {
+        sections: named(partly),
+      }),
+    );
+  const nowhere = sections.filter(
+    ({ stands, highestOffset }) => stands === undefined && highestOffset !== undefined,
+  );
+  if (nowhere.length > 0)
+    remarks.push(
+      say('{sections}: where it stands is not known. Read it before it is pulled up.', {
+        sections: named(nowhere),
+      }),
+    );
+  const limited = sections.filter(({ next }) => next?.isLimited === true);
+  if (limited.length > 0)
+    remarks.push(
+      say(
+        '{sections}: the limit of the break load holds the overpull down. More passes are needed there, not a higher pull.',
+        { sections: named(limited) },
+      ),
+    );
+  const [before, last] = [passes.at(-2), passes.at(-1)];
+  const [dry, damp] = [before?.relativeHumidity_percent, last?.relativeHumidity_percent];
+  if (dry !== undefined && damp !== undefined && Math.abs(damp - dry) > HUMIDITY_APART_PERCENT)
+    remarks.push(
+      say(
+        'Relative humidity went from {before} to {after} % between the last two passes: part of the fall is the soundboard’s, not the wire’s.',
+        { before: fixed(dry, 0), after: fixed(damp, 0) },
+      ),
+    );
+  return remarks;
+}
