@@ -18,7 +18,7 @@ export function localeOf(choice: LanguageChoice, ofBrowser: readonly string[]): 
 }
 
 /** Words in a language of their own are fetched when they are asked for; without a network they come from the program's own files. */
-async function load(locale: string): Promise<Language> {
+export async function loadLanguage(locale: string): Promise<Language> {
   if (locale === english.locale) return english;
   if (locale.startsWith('de')) return makeLanguage(locale, (await import('../words/german.ts')).german);
   return makeLanguage(locale);
@@ -31,7 +31,7 @@ export async function deviceLanguage(settings: Observable<Settings>): Promise<Ob
   async function follow(): Promise<void> {
     const locale = wanted();
     // What cannot be fetched leaves the language as it is: a page in English is better than none.
-    const next = await load(locale).catch(() => language.get());
+    const next = await loadLanguage(locale).catch(() => language.get());
     if (wanted() !== locale) return;
     document.documentElement.lang = next.locale;
     language.set(next);

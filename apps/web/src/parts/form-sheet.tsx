@@ -1,5 +1,6 @@
 import type { FormEvent, ReactNode } from 'react';
 import { Sheet } from './dialog.tsx';
+import { useLanguage } from './language.tsx';
 
 interface Props {
   readonly title: string;
@@ -17,6 +18,7 @@ interface Props {
 
 /** A form above the page: the problem, the fields, then keep or close. */
 export function FormSheet({ title, keep, canKeep = true, problem, more, onKeep, onClose, children }: Props) {
+  const { say } = useLanguage();
   function submit(event: FormEvent): void {
     event.preventDefault();
     if (canKeep) onKeep();
@@ -36,7 +38,7 @@ export function FormSheet({ title, keep, canKeep = true, problem, more, onKeep, 
           </button>
           {more}
           <button type="button" className="button quiet" onClick={onClose}>
-            Close
+            {say('Close')}
           </button>
         </div>
       </form>

@@ -1,4 +1,4 @@
-import { inInches, inMillimetres, metres } from '@becket/core';
+import { english, inInches, inMillimetres, type Language, metres } from '@becket/core';
 
 /** The two ways a length is read in this trade. */
 export type LengthUnit = 'mm' | 'in';
@@ -14,15 +14,25 @@ const digits: Record<LengthKind, Record<LengthUnit, number>> = {
 export const otherUnit = (unit: LengthUnit): LengthUnit => (unit === 'mm' ? 'in' : 'mm');
 
 /** The number alone, without its unit. */
-export function lengthNumber(length_m: number, unit: LengthUnit, kind: LengthKind): string {
+export function lengthNumber(
+  length_m: number,
+  unit: LengthUnit,
+  kind: LengthKind,
+  { fixed }: Language = english,
+): string {
   const length = metres(length_m);
   const value = unit === 'mm' ? inMillimetres(length) : inInches(length);
-  return value.toFixed(digits[kind][unit]);
+  return fixed(value, digits[kind][unit]);
 }
 
 /** '1.025 mm' */
-export function lengthText(length_m: number, unit: LengthUnit, kind: LengthKind): string {
-  return `${lengthNumber(length_m, unit, kind)} ${unit}`;
+export function lengthText(
+  length_m: number,
+  unit: LengthUnit,
+  kind: LengthKind,
+  language: Language = english,
+): string {
+  return `${lengthNumber(length_m, unit, kind, language)} ${unit}`;
 }
 
 /** '± 0.004 mm'; never '± 0.000', and nothing where no uncertainty can be stated. */
@@ -30,12 +40,13 @@ export function uncertaintyText(
   uncertainty_m: number | undefined,
   unit: LengthUnit,
   kind: LengthKind,
+  { fixed }: Language = english,
 ): string {
   if (uncertainty_m === undefined || uncertainty_m <= 0) return '';
   const length = metres(uncertainty_m);
   const value = unit === 'mm' ? inMillimetres(length) : inInches(length);
   const places = digits[kind][unit];
   const finest = 10 ** -places;
-  if (value < finest / 2) return `± < ${finest.toFixed(places)} ${unit}`;
-  return `± ${value.toFixed(places)} ${unit}`;
+  if (value < finest / 2) return `± < ${fixed(finest, places)} ${unit}`;
+  return `± ${fixed(value, places)} ${unit}`;
 }

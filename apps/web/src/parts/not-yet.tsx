@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { useLanguage } from './language.tsx';
 
 interface Props {
   readonly task: string;
@@ -10,16 +11,17 @@ interface Props {
 
 /** A place that is honest about what is not there yet. */
 export function NotYet({ task, missing, children }: Props) {
+  const { say } = useLanguage();
   return (
     <section className="not-yet">
       <h2>{task}</h2>
-      <p>This place is not built yet. Not there:</p>
+      <p>{say('This place is not built yet. Not there:')}</p>
       <ul>
         {missing.map((one) => (
           <li key={one}>{one}</li>
         ))}
       </ul>
-      <h3>What can be done now</h3>
+      <h3>{say('What can be done now')}</h3>
       {children}
     </section>
   );

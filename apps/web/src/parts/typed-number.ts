@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 /** What somebody typed into a number field, or a gauge typed for her. */
 export type TypedNumber =
   | { readonly is: 'empty' }
@@ -28,7 +29,7 @@ const unitWords: Readonly<Record<string, { unit: string; scale: number }>> = {
  * The unit is undefined when none was typed; the field's own unit is meant then. A fraction is read as inches.
  * Never guesses: a text with both marks ('1.234,5') is a problem, said in one sentence.
  */
-export function readTypedNumber(text: string): TypedNumber {
+export function readTypedNumber(text: string, { say }: Language = english): TypedNumber {
   const trimmed = text.trim();
   if (trimmed === '') return { is: 'empty' };
   const parts = /^(.*?)\s*([a-zA-Zµμ]+|["″])?$/.exec(trimmed);
@@ -54,7 +55,10 @@ export function readTypedNumber(text: string): TypedNumber {
   }
   return {
     is: 'problem',
-    sentence: `Cannot read '${trimmed}' as a number: one such as 1.025, 1,025, 0.0405 in or 15 3/8 in is needed. Type it again.`,
+    sentence: say(
+      "Cannot read '{text}' as a number: one such as 1.025, 1,025, 0.0405 in or 15 3/8 in is needed. Type it again.",
+      { text: trimmed },
+    ),
   };
 }
 

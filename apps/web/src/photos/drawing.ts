@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import type { PhotoMark, PhotoScale } from '@becket/journal';
 import { type LengthUnit, lengthText, otherUnit, uncertaintyText } from '../parts/length-text.ts';
 
@@ -55,19 +56,25 @@ export function markWords(
   mark: PhotoMark,
   index: number,
   { scale, unit }: { scale: PhotoScale | undefined; unit: LengthUnit },
+  language: Language = english,
 ): string {
+  const { say } = language;
   switch (mark.mark) {
     case 'arrow':
-      return mark.text === undefined ? 'Arrow' : `Arrow: ${mark.text}`;
+      return mark.text === undefined ? say('Arrow') : say('Arrow: {text}', { text: mark.text });
     case 'label':
-      return `Label: ${mark.text}`;
+      return say('Label: {text}', { text: mark.text });
     case 'distance': {
       const length = lengthOf(index, scale);
-      if (length === undefined) return 'Distance: no length yet, since no distance on this photo is known';
-      const both = `${lengthText(length.length_m, unit, 'length')} = ${lengthText(length.length_m, otherUnit(unit), 'length')}`;
+      if (length === undefined)
+        return say('Distance: no length yet, since no distance on this photo is known');
+      const both = `${lengthText(length.length_m, unit, 'length', language)} = ${lengthText(length.length_m, otherUnit(unit), 'length', language)}`;
       return length.origin === 'measured'
-        ? `Distance: ${both}, measured on the piano; the scale bar`
-        : `Distance: ${both} ${uncertaintyText(length.standardUncertainty_m, unit, 'length')}, inferred from the scale bar`;
+        ? say('Distance: {both}, measured on the piano; the scale bar', { both })
+        : say('Distance: {both} {uncertainty}, inferred from the scale bar', {
+            both,
+            uncertainty: uncertaintyText(length.standardUncertainty_m, unit, 'length', language),
+          });
     }
   }
 }
@@ -77,11 +84,12 @@ export function shortWords(
   mark: PhotoMark,
   index: number,
   { scale, unit }: { scale: PhotoScale | undefined; unit: LengthUnit },
+  language: Language = english,
 ): string {
   if (mark.mark !== 'distance') return mark.text ?? '';
   const length = lengthOf(index, scale);
   if (length === undefined) return '?';
-  const words = lengthText(length.length_m, unit, 'length');
+  const words = lengthText(length.length_m, unit, 'length', language);
   return length.origin === 'measured' ? words : `≈ ${words}`;
 }
 

@@ -1,8 +1,10 @@
+import type { Language } from '@becket/core';
 import { inches, millimetres } from '@becket/core';
 import type { PhotoMark } from '@becket/journal';
 import { useState } from 'react';
 import { Sheet } from '../parts/dialog.tsx';
 import { Field } from '../parts/field.tsx';
+import { useLanguage } from '../parts/language.tsx';
 import type { LengthUnit } from '../parts/length-text.ts';
 import { readTypedNumber } from '../parts/typed-number.ts';
 
@@ -15,11 +17,13 @@ interface Props {
 
 /** What a label says, or how long a distance is on the piano where that was measured. */
 export function MarkSheet({ mark, unit, onKeep, onClose }: Props) {
+  const language = useLanguage();
+  const { say } = language;
   const [typed, setTyped] = useState('');
-  const read = completed(mark, typed, unit);
+  const read = completed(mark, typed, unit, language);
   const isLabel = mark.mark === 'label';
   return (
-    <Sheet title={isLabel ? 'Label' : 'Distance'} isOpen onClose={onClose}>
+    <Sheet title={isLabel ? say('Label') : say('Distance')} isOpen onClose={onClose}>
       <form
         onSubmit={(event) => {
           event.preventDefault();
@@ -27,11 +31,11 @@ export function MarkSheet({ mark, unit, onKeep, onClose }: Props) {
         }}
       >
         <Field
-          label={isLabel ? 'Words' : `Length measured on the piano, in ${unit}`}
+          label={isLabel ? say('Words') : say('Length measured on the piano, in {unit}', { unit })}
           hint={
             isLabel
               ? undefined
-              : 'makes it the scale bar of this photo; left empty, its length follows from the scale bar'
+              : say('makes it the scale bar of this photo; left empty, its length follows from the scale bar')
           }
           problem={typed.trim() !== '' && typeof read === 'string' ? read : undefined}
         >
@@ -51,10 +55,10 @@ export function MarkSheet({ mark, unit, onKeep, onClose }: Props) {
         </Field>
         <div className="button-row">
           <button type="submit" className="button strong" disabled={typeof read === 'string'}>
-            Keep the {mark.mark}
+            {isLabel ? say('Keep the label') : say('Keep the distance')}
           </button>
           <button type="button" className="button quiet" onClick={onClose}>
-            Leave it
+            {say('Leave it')}
           </button>
         </div>
       </form>
@@ -63,15 +67,23 @@ export function MarkSheet({ mark, unit, onKeep, onClose }: Props) {
 }
 
 /** The mark with what was typed; or one sentence on what is amiss. */
-function completed(mark: PhotoMark, typed: string, fieldUnit: LengthUnit): PhotoMark | string {
+function completed(
+  mark: PhotoMark,
+  typed: string,
+  fieldUnit: LengthUnit,
+  language: Language,
+): PhotoMark | string {
   if (mark.mark !== 'distance') {
-    return typed.trim() === '' ? 'A label needs words.' : { ...mark, text: typed.trim() };
+    return typed.trim() === '' ? language.say('A label needs words.') : { ...mark, text: typed.trim() };
   }
-  const read = readTypedNumber(typed);
+  const read = readTypedNumber(typed, language);
   if (read.is === 'empty') return mark;
   if (read.is === 'problem') return read.sentence;
   const { value, unit = fieldUnit } = read;
-  if (!(value > 0)) return `A length above 0 is needed, ${value} ${unit} was found. Type it again.`;
+  if (!(value > 0))
+    return language.say('A length above 0 is needed, {found} was found. Type it again.', {
+      found: `${language.plain(value)} ${unit}`,
+    });
   const scales = { mm: 1, m: 1000, um: 0.001 } as const;
   const known_m = unit === 'in' ? inches(value) : millimetres(value * scales[unit as keyof typeof scales]);
   return { ...mark, known_m };

@@ -1,5 +1,6 @@
 import type { PhotoMark, PhotoScale } from '@becket/journal';
 import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
+import { useLanguage } from '../parts/language.tsx';
 import type { LengthUnit } from '../parts/length-text.ts';
 import {
   crossSteps,
@@ -25,6 +26,8 @@ interface Props {
 
 /** A photo with its marks above it; drawn on with a finger, a pointer, or the keys. The picture itself never changes. */
 export function MarkedPicture({ photo, address, scale, unit, kind, onDraw }: Props) {
+  const language = useLanguage();
+  const { fixed, say } = language;
   const { width, height, marks } = photo;
   const frame = useRef<SVGSVGElement>(null);
   const [drawing, setDrawing] = useState<Drawing>();
@@ -76,18 +79,20 @@ export function MarkedPicture({ photo, address, scale, unit, kind, onDraw }: Pro
     event.preventDefault();
   }
 
-  const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
+  const percent = (share: number) => `${fixed(100 * share, 1)} %`;
   const draft = drawing?.from && kind !== undefined ? markOf(kind, drawing.from, drawing.at) : undefined;
   const pen = { width, height, pixel };
   return (
     <figure className="marked">
       <div className="marked-frame" style={{ aspectRatio: `${width} / ${height}` }}>
-        <img src={address} alt={photo.shows ?? 'The photo'} />
+        <img src={address} alt={photo.shows ?? say('The photo')} />
         <svg
           ref={frame}
           viewBox={`0 0 ${width} ${height}`}
           role="application"
-          aria-label="Drawing area. Arrow keys move a cross, Enter sets a point, Escape gives a stroke up."
+          aria-label={say(
+            'Drawing area. Arrow keys move a cross, Enter sets a point, Escape gives a stroke up.',
+          )}
           // biome-ignore lint/a11y/noNoninteractiveTabindex: worked with keys as well as with a finger
           tabIndex={0}
           data-drawing={kind !== undefined}
@@ -120,7 +125,7 @@ export function MarkedPicture({ photo, address, scale, unit, kind, onDraw }: Pro
           {marks.map((mark, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a mark has no name but its place in the list
             <g key={index}>
-              <Mark mark={mark} words={shortWords(mark, index, { scale, unit })} {...pen} />
+              <Mark mark={mark} words={shortWords(mark, index, { scale, unit }, language)} {...pen} />
             </g>
           ))}
           {draft !== undefined && <Mark mark={draft} words="" {...pen} />}
@@ -129,16 +134,25 @@ export function MarkedPicture({ photo, address, scale, unit, kind, onDraw }: Pro
       </div>
       <figcaption className="faint">
         {kind === undefined
-          ? 'Nothing can be drawn until the reason is given.'
+          ? say('Nothing can be drawn until the reason is given.')
           : kind === 'label'
-            ? 'Tap where the label belongs.'
-            : `Draw from one end of the ${kind} to the other${kind === 'arrow' ? ', the tip last' : ''}.`}{' '}
-        By keys: the arrow keys move the cross (with Shift far, with Alt finely), Enter sets a point.
+            ? say('Tap where the label belongs.')
+            : kind === 'arrow'
+              ? say('Draw from one end of the arrow to the other, the tip last.')
+              : say('Draw from one end of the distance to the other.')}{' '}
+        {say('By keys: the arrow keys move the cross (with Shift far, with Alt finely), Enter sets a point.')}
       </figcaption>
       <p role="status" className="unseen">
         {cross === undefined
           ? ''
-          : `cross ${percent(cross.x)} from the left, ${percent(cross.y)} from the top${drawing?.from === undefined ? '' : ', stroke begun'}`}
+          : say(
+              '{isBegun, select, yes {cross {left} from the left, {top} from the top, stroke begun} other {cross {left} from the left, {top} from the top}}',
+              {
+                left: percent(cross.x),
+                top: percent(cross.y),
+                isBegun: drawing?.from === undefined ? 'no' : 'yes',
+              },
+            )}
       </p>
     </figure>
   );

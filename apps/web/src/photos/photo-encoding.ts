@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 /** A photo as it is kept: a JPEG made anew on this device from the pixels alone. */
 export interface EncodedPhoto {
   readonly jpeg: Uint8Array;
@@ -29,11 +30,18 @@ export function keptSize({ width, height }: { width: number; height: number }): 
  * its camera says, on white where it is transparent. Runs in a worker, or in the page where a browser has no canvas there.
  * Throws: RangeError with one sentence when the browser cannot read the picture.
  */
-export async function encodePhoto(file: Blob & { readonly name?: string }): Promise<EncodedPhoto> {
-  const name = file.name ?? 'the picture';
+export async function encodePhoto(
+  file: Blob & { readonly name?: string },
+  language: Language = english,
+): Promise<EncodedPhoto> {
+  const { say } = language;
+  const name = file.name ?? say('the picture');
   if (file.size > largestPicture_bytes) {
     throw new RangeError(
-      `Cannot take '${name}': a picture of at most ${largestPicture_bytes / 1e6} MB is needed, ${Math.round(file.size / 1e6)} MB were found. Take it with a lower resolution.`,
+      say(
+        "Cannot take '{name}': a picture of at most {most} MB is needed, {found} MB were found. Take it with a lower resolution.",
+        { name, most: language.plain(largestPicture_bytes / 1e6), found: language.fixed(file.size / 1e6, 0) },
+      ),
     );
   }
   let picture: ImageBitmap;
@@ -41,7 +49,10 @@ export async function encodePhoto(file: Blob & { readonly name?: string }): Prom
     picture = await createImageBitmap(file, { imageOrientation: 'from-image' });
   } catch (cause) {
     throw new RangeError(
-      `Cannot take '${name}': a picture that this browser can show is needed, such as a JPEG or PNG; this one is of another kind, damaged or cut off. Save it as a JPEG, or take it again.`,
+      say(
+        "Cannot take '{name}': a picture that this browser can show is needed, such as a JPEG or PNG; this one is of another kind, damaged or cut off. Save it as a JPEG, or take it again.",
+        { name },
+      ),
       { cause },
     );
   }
@@ -53,14 +64,14 @@ export async function encodePhoto(file: Blob & { readonly name?: string }): Prom
     | null;
   if (drawing === null)
     throw new RangeError(
-      `Cannot take '${name}': this browser has no memory left. Close other tabs and try again.`,
+      say("Cannot take '{name}': this browser has no memory left. Close other tabs and try again.", { name }),
     );
   drawing.imageSmoothingQuality = 'high';
   drawing.fillStyle = '#fff';
   drawing.fillRect(0, 0, size.width, size.height);
   drawing.drawImage(picture, 0, 0, size.width, size.height);
   picture.close();
-  const jpeg = new Uint8Array(await (await jpegOf(canvas)).arrayBuffer());
+  const jpeg = new Uint8Array(await (await jpegOf(canvas, say)).arrayBuffer());
   return { jpeg, ...size };
 }
 
@@ -75,7 +86,7 @@ function newCanvas({
   return Object.assign(document.createElement('canvas'), { width, height });
 }
 
-async function jpegOf(canvas: OffscreenCanvas | HTMLCanvasElement): Promise<Blob> {
+async function jpegOf(canvas: OffscreenCanvas | HTMLCanvasElement, say: Language['say']): Promise<Blob> {
   const options = { type: 'image/jpeg', quality: jpegQuality };
   const packed =
     'convertToBlob' in canvas
@@ -83,7 +94,7 @@ async function jpegOf(canvas: OffscreenCanvas | HTMLCanvasElement): Promise<Blob
       : await new Promise<Blob | null>((done) => canvas.toBlob(done, options.type, options.quality));
   if (packed === null || packed.type !== options.type)
     throw new RangeError(
-      'Cannot take this picture: this browser cannot write a JPEG. Use another browser on this device.',
+      say('Cannot take this picture: this browser cannot write a JPEG. Use another browser on this device.'),
     );
   return packed;
 }

@@ -1,17 +1,24 @@
-import { noteName } from '@becket/core';
+import { english, type Language, noteName } from '@becket/core';
 import type { FactOf, Place, Standing } from '@becket/journal';
 
 export type Photo = Standing<FactOf<'photo'>>;
 
 /** The place of a photo in words. */
-export function placeWords({ key, string, section }: Place): string {
-  if (key !== undefined) return `note ${noteName(key)}${string === undefined ? '' : `, string ${string}`}`;
-  return section === undefined ? 'the whole piano' : `section ${section}`;
+export function placeWords({ key, string, section }: Place, { say }: Language = english): string {
+  if (key !== undefined)
+    return string === undefined
+      ? say('note {note}', { note: noteName(key) })
+      : say('note {note}, string {string}', { note: noteName(key), string });
+  return section === undefined ? say('the whole piano') : say('section {section}', { section });
 }
 
 /** What a photo shows, where it is not the piano as found; and its place. */
-export function whereWords({ place, stage }: Pick<Photo, 'place' | 'stage'>): string {
-  return stage === undefined || stage === 'as found' ? placeWords(place) : `${placeWords(place)}, ${stage}`;
+export function whereWords(
+  { place, stage }: Pick<Photo, 'place' | 'stage'>,
+  language: Language = english,
+): string {
+  const where = placeWords(place, language);
+  return stage === undefined || stage === 'as found' ? where : `${where}, ${language.say(stage)}`;
 }
 
 /** Whether a change of this photo, or to this stage, amends the record once it is sealed. */

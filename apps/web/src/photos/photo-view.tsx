@@ -7,6 +7,7 @@ import { useSettings } from '../desk/use-device.ts';
 import { go } from '../desk/use-route.ts';
 import { Choice } from '../parts/choice.tsx';
 import { FormSheet } from '../parts/form-sheet.tsx';
+import { useLanguage } from '../parts/language.tsx';
 import { TextField } from '../parts/text-field.tsx';
 import { type MarkKind, markKinds, markWords } from './drawing.ts';
 import { MarkSheet } from './mark-sheet.tsx';
@@ -18,6 +19,8 @@ import { usePhoto } from './use-photo.ts';
 
 /** One photo: its marks drawn on it and listed beside it, its place and its words. Every change is kept at once. */
 export function PhotoView({ photo }: { photo: Photo }) {
+  const language = useLanguage();
+  const { fixed, say } = language;
   const { desk, job, entries } = useDesk();
   const { unit } = useSettings();
   const picture = usePhoto(photo.digest);
@@ -49,16 +52,16 @@ export function PhotoView({ photo }: { photo: Photo }) {
     <section aria-labelledby="photo" className="photo-view">
       <p>
         <a className="button quiet" href={hashOf(toPhotos)}>
-          All photos
+          {say('All photos')}
         </a>
       </p>
       <h2 id="photo">
-        {photo.shows ?? 'Photo'} <span className="faint">{whereWords(photo)}</span>
+        {photo.shows ?? say('Photo')} <span className="faint">{whereWords(photo, language)}</span>
       </h2>
       {needsReason && (
         <TextField
-          label="Reason for changing the sealed record"
-          hint="needed before anything can be drawn"
+          label={say('Reason for changing the sealed record')}
+          hint={say('needed before anything can be drawn')}
           value={reason}
           onChange={setReason}
         />
@@ -67,7 +70,7 @@ export function PhotoView({ photo }: { photo: Photo }) {
         <>
           <div className="photo-tools">
             <Choice
-              label="Draw"
+              label={say('Draw')}
               options={markKinds.map((value) => ({ value, words: value }))}
               value={kind}
               onChange={setKind}
@@ -82,7 +85,7 @@ export function PhotoView({ photo }: { photo: Photo }) {
                 )
               }
             >
-              Undo
+              {say('Undo')}
             </button>
           </div>
           <MarkedPicture
@@ -97,27 +100,29 @@ export function PhotoView({ photo }: { photo: Photo }) {
       ) : (
         <p className="notice" role={picture.is === 'trouble' ? 'alert' : undefined}>
           {picture.is === 'reading'
-            ? 'Reading the photo …'
+            ? say('Reading the photo …')
             : picture.is === 'trouble'
               ? `▲ ${picture.sentence}`
-              : 'This photo is not on this device yet. It comes from the server, once the device that took it has sent it.'}
+              : say(
+                  'This photo is not on this device yet. It comes from the server, once the device that took it has sent it.',
+                )}
         </p>
       )}
       {marks.length > 0 && (
-        <ol className="mark-list" aria-label="Marks">
+        <ol className="mark-list" aria-label={say('Marks')}>
           {marks.map((mark, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a mark has no name but its place in the list
             <li key={index}>
               <div className="mark-row">
-                <span>{markWords(mark, index, { scale, unit })}</span>
+                <span>{markWords(mark, index, { scale, unit }, language)}</span>
                 <button
                   type="button"
                   className="button quiet"
-                  aria-label={`Take away mark ${index + 1}`}
+                  aria-label={say('Take away mark {value}', { value: index + 1 })}
                   disabled={isLocked}
                   onClick={() => change({ marks: marks.filter((_, other) => other !== index) })}
                 >
-                  Take away
+                  {say('Take away')}
                 </button>
               </div>
             </li>
@@ -126,27 +131,34 @@ export function PhotoView({ photo }: { photo: Photo }) {
       )}
       {scale !== undefined && (
         <p className="faint">
-          ± is the standard uncertainty of pointing alone. A length holds for what lies in one plane with the
-          scale bar and faces the camera; what lies nearer or slants is off by more. It is never a reading:
-          measure what is to be ordered.
+          {say(
+            '± is the standard uncertainty of pointing alone. A length holds for what lies in one plane with the scale bar and faces the camera; what lies nearer or slants is off by more. It is never a reading: measure what is to be ordered.',
+          )}
         </p>
       )}
       {scale?.disagreement !== undefined && scale.disagreement > 0.03 && (
         <p className="notice">
-          ▲ The scale bars on this photo differ by {(100 * scale.disagreement).toFixed(0)} %: they do not lie
-          in one plane that faces the camera, or one length is wrong.
+          {say(
+            '▲ The scale bars on this photo differ by {figure} %: they do not lie in one plane that faces the camera, or one length is wrong.',
+            { figure: fixed(100 * scale.disagreement, 0) },
+          )}
         </p>
       )}
       <div className="button-row">
         <button type="button" className="button" disabled={isLocked} onClick={() => setSheet('place')}>
-          Change place or words
+          {say('Change place or words')}
         </button>
         <button type="button" className="button quiet" onClick={() => setSheet('out')}>
-          Take the photo out
+          {say('Take the photo out')}
         </button>
       </div>
       <p className="faint">
-        {photo.width} × {photo.height} pixels, {(photo.bytes / 1e6).toFixed(2)} MB; taken in by {photo.by}.
+        {say('{width} × {height} pixels, {figure} MB; taken in by {by}.', {
+          width: photo.width,
+          height: photo.height,
+          figure: fixed(photo.bytes / 1e6, 2),
+          by: photo.by,
+        })}
       </p>
       {asked !== undefined && (
         <MarkSheet
@@ -198,17 +210,19 @@ function PlaceSheet({
   onClose: () => void;
   onKeep: (next: Pick<PhotoChange, 'place' | 'shows' | 'stage'>) => Promise<unknown>;
 }) {
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const [typed, setTyped] = useState(() => typedPlaceOf(photo.place));
   const [shows, setShows] = useState(photo.shows ?? '');
   const [stage, setStage] = useState<PhotoStage>(photo.stage ?? 'as found');
-  const place = readPlace(typed);
+  const place = readPlace(typed, language);
   const needsReason = isSealed && (isOfRecord(photo) || stage === 'as found');
   const canKeep = typeof place !== 'string' && (!needsReason || reason.trim() !== '');
   return (
     <FormSheet
-      title="Place and words"
-      keep="Keep"
+      title={say('Place and words')}
+      keep={say('Keep')}
       canKeep={canKeep}
       onClose={onClose}
       onKeep={() => {
@@ -220,31 +234,32 @@ function PlaceSheet({
       {isSealed && <StageChoice stage={stage} onChange={setStage} />}
       <PlaceChoice job={job} typed={typed} onChange={setTyped} />
       <TextField
-        label="What it shows"
-        hint="may stay empty"
+        label={say('What it shows')}
+        hint={say('may stay empty')}
         maxLength={300}
         value={shows}
         onChange={setShows}
       />
       {needsReason && (
-        <TextField label="Reason for changing the sealed record" value={reason} onChange={onReason} />
+        <TextField label={say('Reason for changing the sealed record')} value={reason} onChange={onReason} />
       )}
     </FormSheet>
   );
 }
 
 function OutSheet({ onClose, onOut }: { onClose: () => void; onOut: (reason: string) => Promise<void> }) {
+  const { say } = useLanguage();
   const [reason, setReason] = useState('');
   return (
     <FormSheet
-      title="Take the photo out of the record"
-      keep="Take it out"
+      title={say('Take the photo out of the record')}
+      keep={say('Take it out')}
       canKeep={reason.trim() !== ''}
       onClose={onClose}
       onKeep={() => void onOut(reason.trim())}
     >
-      <p>Its entries stay in the journal, and the picture in the saved job file.</p>
-      <TextField label="Reason" value={reason} onChange={setReason} />
+      <p>{say('Its entries stay in the journal, and the picture in the saved job file.')}</p>
+      <TextField label={say('Reason')} value={reason} onChange={setReason} />
     </FormSheet>
   );
 }

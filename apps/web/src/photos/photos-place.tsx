@@ -3,6 +3,7 @@ import { recordPhoto } from '@becket/tasks';
 import { type DragEvent, useEffect, useRef, useState } from 'react';
 import { sentenceOf } from '../desk/sentence-of.ts';
 import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
+import { useLanguage } from '../parts/language.tsx';
 import { TextField } from '../parts/text-field.tsx';
 import { encodeAway } from '../worker/photo-away.ts';
 import { StageChoice } from './photo-stage.tsx';
@@ -13,18 +14,19 @@ import { PlaceChoice, readPlace, typedPlaceOf } from './place-choice.tsx';
 
 /** The photos of a job: taken or dropped in, each tied to a place; and one of them with its marks. */
 export function PhotosPlace({ shown }: { shown: string | undefined }) {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const photo = shown === undefined ? undefined : job.photos.find(({ digest }) => digest === shown);
   if (photo !== undefined) return <PhotoView key={photo.digest} photo={photo} />;
   return (
     <section aria-labelledby="photos">
-      <h2 id="photos">Photos</h2>
-      {shown !== undefined && <p className="notice">This photo is not in the record any more.</p>}
+      <h2 id="photos">{say('Photos')}</h2>
+      {shown !== undefined && <p className="notice">{say('This photo is not in the record any more.')}</p>}
       <AddPhotos />
       {job.photos.length === 0 ? (
-        <p>No photo yet. What the strip takes away is best seen on one.</p>
+        <p>{say('No photo yet. What the strip takes away is best seen on one.')}</p>
       ) : (
-        <ul className="photo-list" aria-label="Photos of this job">
+        <ul className="photo-list" aria-label={say('Photos of this job')}>
           {job.photos.map((one) => (
             <li key={one.digest}>
               <PhotoThumb job={desk.id} photo={one} />
@@ -37,6 +39,8 @@ export function PhotosPlace({ shown }: { shown: string | undefined }) {
 }
 
 function AddPhotos() {
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const [selected] = useSelectedKey();
   const [typed, setTyped] = useState(() => typedPlaceOf(selected === undefined ? {} : { key: selected }));
@@ -53,20 +57,22 @@ function AddPhotos() {
 
   async function add(files: readonly File[]): Promise<void> {
     if (files.length === 0 || isBusy.current) return;
-    const place = readPlace(typed);
+    const place = readPlace(typed, language);
     if (typeof place === 'string') {
       setProblems([place]);
       return;
     }
     if (stage === undefined) {
       setProblems([
-        'Cannot add a photo after the seal before it is said what it shows: choose it above, then add the photo again.',
+        say(
+          'Cannot add a photo after the seal before it is said what it shows: choose it above, then add the photo again.',
+        ),
       ]);
       return;
     }
     if (needsReason && reason.trim() === '') {
       setProblems([
-        'Cannot add to the sealed record without a reason: give it above, then add the photo again.',
+        say('Cannot add to the sealed record without a reason: give it above, then add the photo again.'),
       ]);
       return;
     }
@@ -74,9 +80,11 @@ function AddPhotos() {
     const found: string[] = [];
     let added = 0;
     for (const [index, file] of files.entries()) {
-      setProgress(`Making photo ${index + 1} of ${files.length} ready …`);
+      setProgress(
+        say('Making photo {number} of {count} ready …', { number: index + 1, count: files.length }),
+      );
       try {
-        const encoded = await encodeAway(file);
+        const encoded = await encodeAway(file, language);
         const done = await desk.run((context, id) =>
           recordPhoto(context, id, {
             ...encoded,
@@ -96,7 +104,11 @@ function AddPhotos() {
     isBusy.current = false;
     setProblems(found);
     setProgress(
-      added === 0 ? undefined : `${added} ${added === 1 ? 'photo is' : 'photos are'} kept on this device.`,
+      added === 0
+        ? undefined
+        : say('{count, plural, one {# photo is} other {# photos are}} kept on this device.', {
+            count: added,
+          }),
     );
     if (added > 0) setShows('');
   }
@@ -133,23 +145,27 @@ function AddPhotos() {
       <div className="fields">
         <PlaceChoice job={job} typed={typed} onChange={setTyped} />
         <TextField
-          label="What it shows"
-          hint="may stay empty"
+          label={say('What it shows')}
+          hint={say('may stay empty')}
           maxLength={300}
           value={shows}
           onChange={setShows}
         />
         {needsReason && (
-          <TextField label="Reason for changing the sealed record" value={reason} onChange={setReason} />
+          <TextField
+            label={say('Reason for changing the sealed record')}
+            value={reason}
+            onChange={setReason}
+          />
         )}
       </div>
       <div className="button-row">
-        <PictureButton words="Take a photo" isCamera onFiles={add} />
-        <PictureButton words="Choose photos" onFiles={add} />
-        <span className="faint">or drop them here, or paste one</span>
+        <PictureButton words={say('Take a photo')} isCamera onFiles={add} />
+        <PictureButton words={say('Choose photos')} onFiles={add} />
+        <span className="faint">{say('or drop them here, or paste one')}</span>
       </div>
       <p className="faint">
-        Each is made smaller on this device, and where and when it was taken is left out.
+        {say('Each is made smaller on this device, and where and when it was taken is left out.')}
       </p>
       <p role="status">{progress}</p>
       {problems.map((sentence) => (

@@ -1,7 +1,8 @@
-import { noteName, parseNote } from '@becket/core';
+import { english, type Language, noteName, parseNote } from '@becket/core';
 import type { Job, Place } from '@becket/journal';
 import { useState } from 'react';
 import { Field } from '../parts/field.tsx';
+import { useLanguage } from '../parts/language.tsx';
 
 /** What stands in the two fields, before it is a place. */
 export interface TypedPlace {
@@ -15,13 +16,15 @@ export const typedPlaceOf = ({ key, section }: Place): TypedPlace => ({
 });
 
 /** The place, or one sentence on what is amiss. */
-export function readPlace({ choice, note }: TypedPlace): Place | string {
+export function readPlace({ choice, note }: TypedPlace, { say }: Language = english): Place | string {
   if (choice === 'whole piano') return {};
   if (choice !== 'note') return { section: choice.slice('section '.length) };
   try {
     return { key: parseNote(note.trim()) };
   } catch {
-    return `Cannot read '${note.trim()}' as a note: a name such as A4 or C#3 is needed. Type it again.`;
+    return say("Cannot read '{text}' as a note: a name such as A4 or C#3 is needed. Type it again.", {
+      text: note.trim(),
+    });
   }
 }
 
@@ -35,12 +38,14 @@ export function PlaceChoice({
   typed: TypedPlace;
   onChange: (typed: TypedPlace) => void;
 }) {
+  const language = useLanguage();
+  const { say } = language;
   const [wasLeft, setLeft] = useState(false);
-  const place = readPlace(typed);
+  const place = readPlace(typed, language);
   const problem = wasLeft && typeof place === 'string' ? place : undefined;
   return (
     <>
-      <Field label="Where on the piano">
+      <Field label={say('Where on the piano')}>
         {(ids) => (
           <select
             {...ids}
@@ -48,18 +53,18 @@ export function PlaceChoice({
             value={typed.choice}
             onChange={(event) => onChange({ ...typed, choice: event.target.value as TypedPlace['choice'] })}
           >
-            <option value="whole piano">the whole piano</option>
-            <option value="note">a note</option>
+            <option value="whole piano">{say('the whole piano')}</option>
+            <option value="note">{say('a note')}</option>
             {job.sections.map(({ section }) => (
               <option key={section} value={`section ${section}`}>
-                section {section}
+                {say('section {section}', { section })}
               </option>
             ))}
           </select>
         )}
       </Field>
       {typed.choice === 'note' && (
-        <Field label="Note" problem={problem}>
+        <Field label={say('Note')} problem={problem}>
           {(ids) => (
             <input
               {...ids}

@@ -3,6 +3,7 @@ import { recordPhoto } from '@becket/tasks';
 import { useState } from 'react';
 import { sentenceOf } from '../desk/sentence-of.ts';
 import { useDesk } from '../desk/use-desk.ts';
+import { useLanguage } from '../parts/language.tsx';
 import { encodeAway } from '../worker/photo-away.ts';
 import { PictureButton } from './picture-button.tsx';
 import './photos.css';
@@ -19,6 +20,8 @@ interface Props {
 
 /** One photo of what is being noted, tied to its place: taken without leaving the form. */
 export function TakePhoto({ place, shows, reason, stage, onKept }: Props) {
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const [said, setSaid] = useState('');
   const [problem, setProblem] = useState<string>();
@@ -26,9 +29,9 @@ export function TakePhoto({ place, shows, reason, stage, onKept }: Props) {
   async function add(files: readonly File[]): Promise<void> {
     setProblem(undefined);
     for (const file of files) {
-      setSaid('Making the photo ready …');
+      setSaid(say('Making the photo ready …'));
       try {
-        const encoded = await encodeAway(file);
+        const encoded = await encodeAway(file, language);
         const at = place();
         const done = await desk.run((context, id) =>
           recordPhoto(context, id, {
@@ -39,7 +42,7 @@ export function TakePhoto({ place, shows, reason, stage, onKept }: Props) {
             stage,
           }),
         );
-        setSaid(done === undefined ? '' : 'The photo is kept on this device.');
+        setSaid(done === undefined ? '' : say('The photo is kept on this device.'));
         if (done !== undefined) onKept(done.digest);
       } catch (error) {
         setSaid('');
@@ -51,8 +54,8 @@ export function TakePhoto({ place, shows, reason, stage, onKept }: Props) {
   return (
     <>
       <div className="button-row">
-        <PictureButton words="Take a photo" isCamera onFiles={add} />
-        <PictureButton words="Choose photos" onFiles={add} />
+        <PictureButton words={say('Take a photo')} isCamera onFiles={add} />
+        <PictureButton words={say('Choose photos')} onFiles={add} />
         <span role="status" className="faint">
           {said}
         </span>

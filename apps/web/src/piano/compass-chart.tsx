@@ -1,6 +1,7 @@
 import type { Section } from '@becket/journal';
 import { scaleLinear, scaleLog } from 'd3-scale';
 import { line } from 'd3-shape';
+import { useLanguage } from '../parts/language.tsx';
 import '../parts/chart.css';
 import { type PointerEvent, useMemo } from 'react';
 import { useWidth } from '../parts/use-width.ts';
@@ -34,6 +35,7 @@ const edge = { top: 58, right: 14, bottom: 34, left: 62 };
 
 /** Figures of the strings against the key, with sections and breaks. Drawn at its own size, so that words stay readable. */
 export function CompassChart(props: Props) {
+  const { fixed, say, sayNodes } = useLanguage();
   const { title, axis, scale, basis, points, firstKey, lastKey, sections, selected, onSelect } = props;
   const [frame, width] = useWidth<HTMLElement>();
 
@@ -84,23 +86,23 @@ export function CompassChart(props: Props) {
     if (next) onSelect(next.key);
   }
 
-  const spoken = chosen === undefined ? 'no note chosen' : `${chosen.note}: ${chosen.words}`;
+  const spoken = chosen === undefined ? say('no note chosen') : `${chosen.note}: ${chosen.words}`;
   return (
     <figure className="chart" ref={frame}>
       <h3>{title}</h3>
       <p className="chart-spoken" aria-live="off">
         {chosen === undefined ? (
-          <span className="faint">Tap a point to see its string.</span>
+          <span className="faint">{say('Tap a point to see its string.')}</span>
         ) : (
           <>
             <strong>{chosen.note}</strong> {chosen.words}
             {chosen.high !== undefined && (
               <span className="faint">
                 {' '}
-                (± {(((chosen.high - chosen.value) / chosen.value) * 100).toFixed(1)} %)
+                (± {fixed(((chosen.high - chosen.value) / chosen.value) * 100, 1)} %)
               </span>
             )}
-            {chosen.isDoubtful && <span className="warn"> ▲ see below</span>}
+            {chosen.isDoubtful && <span className="warn"> {say('▲ see below')}</span>}
           </>
         )}
       </p>
@@ -108,7 +110,7 @@ export function CompassChart(props: Props) {
         className="chart-frame"
         role="slider"
         tabIndex={0}
-        aria-label={`${title} ${axis}. Note`}
+        aria-label={say('{title} {axis}. Note', { title, axis })}
         aria-valuemin={firstKey}
         aria-valuemax={lastKey}
         aria-valuenow={selected ?? firstKey}
@@ -198,7 +200,7 @@ export function CompassChart(props: Props) {
             {axis}
           </text>
           <text className="chart-axis-words" x={edge.left - 8} y={height - edge.bottom + 22} textAnchor="end">
-            note
+            {say('note')}
           </text>
           {runsOf(points, sections).map((run) => (
             <path key={run[0]?.key} className="chart-line" d={path(run) ?? ''} />
@@ -248,14 +250,19 @@ export function CompassChart(props: Props) {
         </svg>
       </div>
       <figcaption className="faint">
-        <span className="chart-key" aria-hidden="true">
-          ■
-        </span>{' '}
-        wound{' '}
-        <span className="chart-key" aria-hidden="true">
-          ○
-        </span>{' '}
-        plain; whiskers show one standard uncertainty. {basis}
+        {sayNodes('{woundMark} wound {plainMark} plain; whiskers show one standard uncertainty. {basis}', {
+          woundMark: (
+            <span className="chart-key" aria-hidden="true">
+              ■
+            </span>
+          ),
+          plainMark: (
+            <span className="chart-key" aria-hidden="true">
+              ○
+            </span>
+          ),
+          basis,
+        })}
       </figcaption>
     </figure>
   );

@@ -1,5 +1,7 @@
+import type { Language } from '@becket/core';
 import { type PointerEvent, useMemo, useRef } from 'react';
 import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
+import { useLanguage } from '../parts/language.tsx';
 import { findingMarks } from './finding-marks.ts';
 import { layOutPlan, nearestKey } from './plan-geometry.ts';
 
@@ -12,6 +14,8 @@ const margin = 0.03;
  * A tap takes the nearest string; with the keyboard the arrow keys go from note to note.
  */
 export function DrawnPlan({ onChoose }: { onChoose: (key: number) => void }) {
+  const language = useLanguage();
+  const { say } = language;
   const { job, record } = useDesk();
   const [selected, select] = useSelectedKey();
   const picture = useRef<SVGSVGElement>(null);
@@ -37,11 +41,11 @@ export function DrawnPlan({ onChoose }: { onChoose: (key: number) => void }) {
         className="plan-frame"
         role="slider"
         tabIndex={0}
-        aria-label="Drawn plan of the strings: note"
+        aria-label={say('Drawn plan of the strings: note')}
         aria-valuemin={first}
         aria-valuemax={last}
         aria-valuenow={selected ?? first}
-        aria-valuetext={chosen ? planWords(chosen) : 'no note chosen'}
+        aria-valuetext={chosen ? planWords(chosen, language) : say('no note chosen')}
         aria-describedby="plan-caption"
         onPointerDown={(event) => {
           const key = keyAt(event);
@@ -127,12 +131,20 @@ export function DrawnPlan({ onChoose }: { onChoose: (key: number) => void }) {
       </div>
       <figcaption id="plan-caption" className="faint">
         {plan.lines.length === 0
-          ? 'The plan is drawn once the piano is described.'
-          : `Speaking lengths to scale, ${plan.known} of ${plan.lines.length} read; spacing and slant are not measured.${
-              marks.length === 0
-                ? ''
-                : ` ${marks.length} ${marks.length === 1 ? 'finding' : 'findings'} of the survey marked.`
-            }`}
+          ? say('The plan is drawn once the piano is described.')
+          : say(
+              'Speaking lengths to scale, {known} of {lines} read; spacing and slant are not measured.{value}',
+              {
+                known: plan.known,
+                lines: plan.lines.length,
+                value:
+                  marks.length === 0
+                    ? ''
+                    : say(' {marks} {marks, plural, one {finding} other {findings}} of the survey marked.', {
+                        marks: marks.length,
+                      }),
+              },
+            )}
       </figcaption>
     </figure>
   );
@@ -146,14 +158,15 @@ function lineClass(
   return line.key === selected ? `${kind} is-chosen` : kind;
 }
 
-function planWords({
-  note,
-  section,
-  isLengthKnown,
-}: {
-  note: string;
-  section: string | undefined;
-  isLengthKnown: boolean;
-}): string {
-  return `${note}${section === undefined ? '' : `, section ${section}`}${isLengthKnown ? '' : ', length not read yet'}`;
+function planWords(
+  { note, section, isLengthKnown }: { note: string; section: string | undefined; isLengthKnown: boolean },
+  { say }: Language,
+): string {
+  return [
+    note,
+    section === undefined ? undefined : say('section {section}', { section }),
+    isLengthKnown ? undefined : say('length not read yet'),
+  ]
+    .filter((part) => part !== undefined)
+    .join(', ');
 }

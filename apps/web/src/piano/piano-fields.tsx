@@ -1,5 +1,6 @@
 import { Choice } from '../parts/choice.tsx';
 import { Field } from '../parts/field.tsx';
+import { useLanguage } from '../parts/language.tsx';
 import type { PianoForm, PianoFormProblems } from './piano-form.ts';
 
 interface Props {
@@ -12,6 +13,7 @@ interface Props {
 
 /** The fields that describe an instrument. */
 export function PianoFields({ form, problems, onChange, isShort }: Props) {
+  const { say } = useLanguage();
   const field = (name: keyof PianoForm, label: string, hint?: string) => (
     <Field label={label} hint={hint} problem={problems[name]}>
       {(ids) => (
@@ -29,31 +31,31 @@ export function PianoFields({ form, problems, onChange, isShort }: Props) {
   return (
     <>
       <Choice
-        label="Form"
+        label={say('Form')}
         value={form.form}
         onChange={(value) => onChange({ ...form, form: value })}
         options={[
-          { value: 'grand', words: 'grand' },
-          { value: 'vertical', words: 'vertical' },
-          { value: 'not known yet', words: 'not known yet' },
+          { value: 'grand', words: say('grand') },
+          { value: 'vertical', words: say('vertical') },
+          { value: 'not known yet', words: say('not known yet') },
         ]}
       />
       {isKnown && (
         <div className="fields">
           {field(
             'size',
-            form.form === 'grand' ? 'Length over the case' : 'Height over the case',
-            'mm; or 71 in, or 1.8 m; empty when not measured',
+            form.form === 'grand' ? say('Length over the case') : say('Height over the case'),
+            say('mm; or 71 in, or 1.8 m; empty when not measured'),
           )}
-          {field('firstNote', 'Lowest note')}
-          {field('lastNote', 'Highest note')}
-          {field('pitch', 'Pitch of A4 the strings are meant for (Hz)')}
+          {field('firstNote', say('Lowest note'))}
+          {field('lastNote', say('Highest note'))}
+          {field('pitch', say('Pitch of A4 the strings are meant for (Hz)'))}
           {!isShort && (
             <>
-              {field('maker', 'Maker')}
-              {field('model', 'Model')}
-              {field('serialNumber', 'Serial number')}
-              {field('year', 'Year built')}
+              {field('maker', say('Maker'))}
+              {field('model', say('Model'))}
+              {field('serialNumber', say('Serial number'))}
+              {field('year', say('Year built'))}
             </>
           )}
         </div>

@@ -1,4 +1,14 @@
-import { inches, inMetres, inMillimetres, metres, millimetres, noteName, parseNote } from '@becket/core';
+import {
+  english,
+  inches,
+  inMetres,
+  inMillimetres,
+  type Language,
+  metres,
+  millimetres,
+  noteName,
+  parseNote,
+} from '@becket/core';
 import type { Piano } from '@becket/journal';
 import { readTypedNumber } from '../parts/typed-number.ts';
 
@@ -47,30 +57,44 @@ export function formOfPiano(piano: Piano): PianoForm {
 export type PianoFormProblems = Partial<Record<keyof PianoForm, string>>;
 
 /** The description that was typed, or what is wrong with it, field by field; neither while the form is not known. */
-export function readPianoForm(form: PianoForm): {
+export function readPianoForm(
+  form: PianoForm,
+  language: Language = english,
+): {
   readonly piano: PianoDescription | undefined;
   readonly problems: PianoFormProblems;
 } {
+  const { say } = language;
   if (form.form === 'not known yet') return { piano: undefined, problems: {} };
   const problems: { -readonly [Field in keyof PianoForm]?: string } = {};
 
   const readKey = (field: 'firstNote' | 'lastNote'): number | undefined => {
     try {
       return parseNote(form[field]);
-    } catch (error) {
-      problems[field] = error instanceof Error ? error.message : String(error);
+    } catch {
+      problems[field] = say(
+        "Cannot read '{text}' as a note: a name such as A4 or C#3 is needed. Type it again.",
+        {
+          text: form[field],
+        },
+      );
       return undefined;
     }
   };
   const firstKey = readKey('firstNote');
   const lastKey = readKey('lastNote');
   if (firstKey !== undefined && lastKey !== undefined && firstKey >= lastKey)
-    problems.lastNote = `The last note must lie above the first: ${form.firstNote} to ${form.lastNote} was found.`;
+    problems.lastNote = say('The last note must lie above the first: {first} to {last} was found.', {
+      first: form.firstNote,
+      last: form.lastNote,
+    });
 
   const pitch = readTypedNumber(form.pitch.replace(/\s*hz\s*$/i, ''));
   const referencePitch_hz = pitch.is === 'number' && pitch.unit === undefined ? pitch.value : undefined;
   if (referencePitch_hz === undefined || referencePitch_hz < 380 || referencePitch_hz > 480)
-    problems.pitch = `A pitch of A4 from 380 to 480 Hz is needed: '${form.pitch}' was found.`;
+    problems.pitch = say("A pitch of A4 from 380 to 480 Hz is needed: '{found}' was found.", {
+      found: form.pitch,
+    });
 
   let size_m: number | undefined;
   const size = readTypedNumber(form.size);
@@ -79,11 +103,19 @@ export function readPianoForm(form: PianoForm): {
     size_m = unit === 'in' ? inMetres(inches(value)) : unit === 'm' ? value : inMetres(millimetres(value));
   }
   if (size.is === 'problem' || (size_m !== undefined && (size_m < 0.5 || size_m > 4)))
-    problems.size = `A length of a grand or height of a vertical from 500 to 4000 mm is needed: '${form.size}' was found. Inches are read too: 71 in.`;
+    problems.size = say(
+      "A length of a grand or height of a vertical from 500 to 4000 mm is needed: '{found}' was found. Inches are read too: 71 in.",
+      { found: form.size },
+    );
 
   const year = form.year.trim() === '' ? undefined : Number(form.year);
   if (year !== undefined && !(Number.isInteger(year) && year >= 1700 && year <= 2200))
-    problems.year = `A year from 1700 on is needed: '${form.year}' was found. Leave it empty when it is not known.`;
+    problems.year = say(
+      "A year from 1700 on is needed: '{found}' was found. Leave it empty when it is not known.",
+      {
+        found: form.year,
+      },
+    );
 
   if (
     Object.keys(problems).length > 0 ||

@@ -1,6 +1,8 @@
+import type { Language } from '@becket/core';
 import { type AsFoundNote, type ReadingQuantityName, readingQuantities, surveyThings } from '@becket/journal';
 import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
 import { useSettings } from '../desk/use-device.ts';
+import { useLanguage } from '../parts/language.tsx';
 import { type LengthUnit, lengthText, otherUnit, uncertaintyText } from '../parts/length-text.ts';
 import { NotePhotos } from '../photos/note-photos.tsx';
 import { findingsOfNote } from './finding-marks.ts';
@@ -9,14 +11,16 @@ import { StringFigures } from './string-figures.tsx';
 
 /** Everything that is known of the strings of one note. */
 export function StringCard() {
+  const language = useLanguage();
+  const { fixed, say } = language;
   const { job, record } = useDesk();
   const [selected] = useSelectedKey();
   const { unit } = useSettings();
   const note = record.notes.find(({ key }) => key === selected);
   if (note === undefined) {
     return (
-      <section className="string-card" aria-label="String card">
-        <p className="faint">Tap a string in the plan, or a note, to see what is known of it.</p>
+      <section className="string-card" aria-label={say('String card')}>
+        <p className="faint">{say('Tap a string in the plan, or a note, to see what is known of it.')}</p>
       </section>
     );
   }
@@ -26,26 +30,31 @@ export function StringCard() {
     (quantity) => note.figures[quantity] ?? note.absences[quantity] ?? note.missing.includes(quantity),
   );
   return (
-    <section className="string-card" aria-label={`String card: ${note.note}`}>
+    <section className="string-card" aria-label={say('String card: {note}', { note: note.note })}>
       <h2>
-        {note.note} <span className="faint">key {note.key}</span>
+        {note.note} <span className="faint">{say('key {key}', { key: note.key })}</span>
       </h2>
-      <p>{stringingWords(note)}</p>
-      {note.contradiction !== undefined && <p className="warn">▲ Not computed: {note.contradiction}.</p>}
+      <p>{stringingWords(note, language)}</p>
+      {note.contradiction !== undefined && (
+        <p className="warn">
+          {say('▲ Not computed: {contradiction}.', { contradiction: note.contradiction })}
+        </p>
+      )}
       <dl className="facts">
         {shown.map((quantity) => (
           <FigureLine key={quantity} note={note} quantity={quantity} unit={unit} />
         ))}
         {scaleNote !== undefined && <StringFigures key={scaleNote.key} note={scaleNote} unit={unit} />}
-        <dt>pitch</dt>
-        <dd>{note.frequency.toFixed(2)} Hz, equal temperament</dd>
+        <dt>{say('pitch')}</dt>
+        <dd>{say('{figure} Hz, equal temperament', { figure: fixed(note.frequency, 2) })}</dd>
       </dl>
       {findingsOfNote(job, { key: note.key, section: note.section?.section }).map(
         ({ entry, thing, answer }) => (
           <p key={entry} className="card-finding" data-gravity={answer.gravity}>
-            {surveyThings[thing].label}: {answer.what}{' '}
+            {say(surveyThings[thing].label)}: {answer.what}{' '}
             <span className="faint">
-              ({answer.gravity}; {answer.whatToDo === 'nothing' ? 'nothing to do' : answer.whatToDo})
+              ({say(answer.gravity)};{' '}
+              {answer.whatToDo === 'nothing' ? say('nothing to do') : say(answer.whatToDo)})
             </span>
           </p>
         ),
@@ -55,11 +64,19 @@ export function StringCard() {
   );
 }
 
-export function stringingWords(note: AsFoundNote): string {
-  const where = note.section === undefined ? 'in no section' : `section ${note.section.section}`;
-  if (note.strings === undefined) return `stringing not described; ${where}`;
-  const kind = note.winding === 'wound' ? (note.layers === 2 ? 'wound twice' : 'wound') : 'plain';
-  return `${note.strings} ${note.strings === 1 ? 'string' : 'strings'}, ${kind}; ${where}`;
+export function stringingWords(note: AsFoundNote, { say }: Language): string {
+  const where =
+    note.section === undefined
+      ? say('in no section')
+      : say('section {section}', { section: note.section.section });
+  if (note.strings === undefined) return say('stringing not described; {where}', { where });
+  const kind =
+    note.winding === 'wound' ? (note.layers === 2 ? say('wound twice') : say('wound')) : say('plain');
+  return say('{count, plural, one {# string} other {# strings}}, {kind}; {where}', {
+    count: note.strings,
+    kind,
+    where,
+  });
 }
 
 interface FigureLineProps {
@@ -69,36 +86,38 @@ interface FigureLineProps {
 }
 
 function FigureLine({ note, quantity, unit }: FigureLineProps) {
+  const language = useLanguage();
+  const { say } = language;
   const { label, dimension } = readingQuantities[quantity];
   const figure = note.figures[quantity];
   const kind = lengthKindOf(quantity);
   return (
     <>
-      <dt>{label}</dt>
+      <dt>{say(label)}</dt>
       <dd>
         {figure === undefined ? (
           note.absences[quantity] === undefined ? (
-            <span className="warn">not read yet</span>
+            <span className="warn">{say('not read yet')}</span>
           ) : (
-            note.absences[quantity]
+            say(note.absences[quantity])
           )
         ) : dimension === 'length' ? (
           <>
-            <strong>{lengthText(figure.value, unit, kind)}</strong>{' '}
+            <strong>{lengthText(figure.value, unit, kind, language)}</strong>{' '}
             <span className="faint">
-              = {lengthText(figure.value, otherUnit(unit), kind)}
+              = {lengthText(figure.value, otherUnit(unit), kind, language)}
               {', '}
               {[
-                figure.origin,
-                uncertaintyText(figure.standardUncertainty, unit, kind),
-                `${figure.readings.length} ${figure.readings.length === 1 ? 'reading' : 'readings'}`,
+                say(figure.origin),
+                uncertaintyText(figure.standardUncertainty, unit, kind, language),
+                say('{count, plural, one {# reading} other {# readings}}', { count: figure.readings.length }),
               ]
                 .filter((words) => words !== '')
                 .join(', ')}
             </span>
           </>
         ) : (
-          `${figure.value.toPrecision(4)} (SI)`
+          say('{value} (SI)', { value: language.plain(Number(figure.value.toPrecision(4))) })
         )}
       </dd>
     </>

@@ -1,10 +1,14 @@
 import { analyseNote, type ScaleNote } from '@becket/core';
 import { useMemo } from 'react';
+import { exponentText } from '../parts/exponent-text.ts';
 import { forceText } from '../parts/force-text.ts';
+import { useLanguage } from '../parts/language.tsx';
 import { type LengthUnit, otherUnit } from '../parts/length-text.ts';
 
 /** What the strings of a note do at pitch: worked out from the readings, each figure with what it rests on. */
 export function StringFigures({ note, unit }: { note: ScaleNote; unit: LengthUnit }) {
+  const language = useLanguage();
+  const { fixed, say } = language;
   const analysis = useMemo(() => {
     try {
       return analyseNote(note);
@@ -17,7 +21,7 @@ export function StringFigures({ note, unit }: { note: ScaleNote; unit: LengthUni
   if (typeof analysis === 'string') {
     return (
       <>
-        <dt>tension</dt>
+        <dt>{say('tension')}</dt>
         <dd className="warn">▲ {analysis}</dd>
       </>
     );
@@ -25,29 +29,32 @@ export function StringFigures({ note, unit }: { note: ScaleNote; unit: LengthUni
   const { tension, breakShare, inharmonicity, standardUncertainties: spread } = analysis;
   return (
     <>
-      <dt>tension</dt>
+      <dt>{say('tension')}</dt>
       <dd>
         <strong>{forceText(tension, unit)}</strong>{' '}
         <span className="faint">
-          = {forceText(tension, otherUnit(unit))}
-          {spread && `, ± ${forceText(spread.tension, unit)}`}, each string; calculated
+          {say('= {tension}, each string; calculated', {
+            tension: `${forceText(tension, otherUnit(unit))}${spread === undefined ? '' : `, ± ${forceText(spread.tension, unit)}`}`,
+          })}
         </span>
       </dd>
-      <dt>break share</dt>
+      <dt>{say('break share')}</dt>
       <dd>
-        <strong>{(breakShare * 100).toFixed(0)} %</strong>{' '}
+        <strong>{fixed(breakShare * 100, 0)} %</strong>{' '}
         <span className="faint">
-          of the break load{spread && `, ± ${(spread.breakShare * 100).toFixed(1)} %`};{' '}
-          {analysis.strengthTable}
-          {!analysis.isWithinStrengthTable && ', extended beyond its range'}
+          {say('of the break load')}
+          {spread === undefined ? '' : `, ± ${fixed(spread.breakShare * 100, 1)} %`};{' '}
+          {analysis.isWithinStrengthTable
+            ? analysis.strengthTable
+            : say('{table}, extended beyond its range', { table: analysis.strengthTable })}
         </span>
       </dd>
-      <dt>inharmonicity</dt>
+      <dt>{say('inharmonicity')}</dt>
       <dd>
-        <strong>B = {inharmonicity.toExponential(2)}</strong>{' '}
+        <strong>B = {exponentText(inharmonicity, language)}</strong>{' '}
         <span className="faint">
-          {spread && `± ${((spread.inharmonicity / inharmonicity) * 100).toFixed(0)} %; `}
-          {analysis.inharmonicityMethod}
+          {spread && `± ${fixed((spread.inharmonicity / inharmonicity) * 100, 0)} %; `}
+          {say(analysis.inharmonicityMethod)}
         </span>
       </dd>
     </>

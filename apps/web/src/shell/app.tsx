@@ -1,9 +1,10 @@
+import type { Language } from '@becket/core';
 import { useEffect } from 'react';
 import type { Device } from '../desk/device.ts';
 import { hashOf, type Route, tasks } from '../desk/route.ts';
 import { DeviceContext } from '../desk/use-device.ts';
 import { useRoute } from '../desk/use-route.ts';
-import { LanguageContext } from '../parts/language.tsx';
+import { LanguageContext, useLanguage } from '../parts/language.tsx';
 import { useObservable } from '../parts/observable.ts';
 import { Header } from './header.tsx';
 import { JobFrame } from './job-frame.tsx';
@@ -15,13 +16,13 @@ export function App({ device }: { device: Device }) {
   const route = useRoute();
   const language = useObservable(device.language);
   useEffect(() => {
-    document.title = titleOf(route);
-  }, [route]);
+    document.title = titleOf(route, language);
+  }, [route, language]);
   return (
     <LanguageContext value={language}>
       <DeviceContext value={device}>
         <button type="button" className="skip" onClick={toPlace}>
-          To the page itself
+          {language.say('To the page itself')}
         </button>
         <Header />
         <Place route={route} />
@@ -31,6 +32,7 @@ export function App({ device }: { device: Device }) {
 }
 
 function Place({ route }: { route: Route }) {
+  const { say, sayNodes } = useLanguage();
   switch (route.place) {
     case 'jobs':
       return <JobsPage />;
@@ -41,18 +43,20 @@ function Place({ route }: { route: Route }) {
     case 'nowhere':
       return (
         <main className="page" id="place" tabIndex={-1}>
-          <h1>There is nothing at this address</h1>
+          <h1>{say('There is nothing at this address')}</h1>
           <p>
-            Nothing was lost. <a href={hashOf({ place: 'jobs' })}>Go to the jobs.</a>
+            {sayNodes('Nothing was lost. {link}', {
+              link: <a href={hashOf({ place: 'jobs' })}>{say('Go to the jobs.')}</a>,
+            })}
           </p>
         </main>
       );
   }
 }
 
-function titleOf(route: Route): string {
-  if (route.place === 'job') return `${tasks[route.task]} · Becket`;
-  return route.place === 'settings' ? 'Settings · Becket' : 'Jobs · Becket';
+function titleOf(route: Route, { say }: Language): string {
+  if (route.place === 'job') return `${say(tasks[route.task])} · Becket`;
+  return route.place === 'settings' ? `${say('Settings')} · Becket` : `${say('Jobs')} · Becket`;
 }
 
 function toPlace(): void {

@@ -1,16 +1,19 @@
 import { useState } from 'react';
 import { useDevice, useSettings } from '../desk/use-device.ts';
 import { Sheet } from '../parts/dialog.tsx';
+import { useLanguage } from '../parts/language.tsx';
 import { useObservable } from '../parts/observable.ts';
 import { exchangeWords } from './exchange-words.ts';
 
 /** What has not left this device, always in sight. */
 export function ExchangeSign() {
+  const language = useLanguage();
+  const { say } = language;
   const { exchange } = useDevice();
   const state = useObservable(exchange.state);
   const { device } = useSettings();
   const [isOpen, setOpen] = useState(false);
-  const words = exchangeWords(state);
+  const words = exchangeWords(state, language);
   return (
     <>
       <button
@@ -21,24 +24,24 @@ export function ExchangeSign() {
       >
         <span aria-hidden="true">{words.mark}</span> {words.short}
       </button>
-      <Sheet title="This device and the server" isOpen={isOpen} onClose={() => setOpen(false)}>
+      <Sheet title={say('This device and the server')} isOpen={isOpen} onClose={() => setOpen(false)}>
         <p>{words.long}</p>
         <dl className="facts">
-          <dt>This device</dt>
+          <dt>{say('This device')}</dt>
           <dd>{device}</dd>
-          <dt>Last exchange</dt>
-          <dd>{state.lastAt === undefined ? 'none since this page was loaded' : timeText(state.lastAt)}</dd>
-          <dt>Only on this device</dt>
+          <dt>{say('Last exchange')}</dt>
           <dd>
-            {state.unsent} {state.unsent === 1 ? 'entry' : 'entries'}
+            {state.lastAt === undefined ? say('none since this page was loaded') : timeText(state.lastAt)}
           </dd>
+          <dt>{say('Only on this device')}</dt>
+          <dd>{say('{count, plural, one {# entry} other {# entries}}', { count: state.unsent })}</dd>
         </dl>
         <div className="button-row">
           <button type="button" className="button" onClick={exchange.wake}>
-            Try now
+            {say('Try now')}
           </button>
           <button type="button" className="button quiet" onClick={() => setOpen(false)}>
-            Close
+            {say('Close')}
           </button>
         </div>
       </Sheet>

@@ -1,3 +1,4 @@
+import { useLanguage } from '../parts/language.tsx';
 import '../piano/piano.css';
 import { lazy, Suspense, useEffect, useMemo, useRef, useState } from 'react';
 import { openDesk } from '../desk/job-desk.ts';
@@ -31,6 +32,7 @@ interface Props {
 
 /** One job: the seven tasks as places, the plan as the map, and the task itself. */
 export function JobFrame({ job: id, task, part }: Props) {
+  const { say } = useLanguage();
   const device = useDevice();
   const desk = useMemo(() => openDesk(id, device.store, device.context), [id, device]);
   // What was typed is read back first; the piano around it is drawn after that.
@@ -80,12 +82,12 @@ export function JobFrame({ job: id, task, part }: Props) {
           </p>
         ) : state.is === 'not on this device' ? (
           <p role={bringing === undefined ? undefined : 'alert'}>
-            {bringing ?? 'This job is not on this device yet. Asking the server for it …'}
+            {bringing ?? say('This job is not on this device yet. Asking the server for it …')}
           </p>
         ) : (
-          <p>Opening the job …</p>
+          <p>{say('Opening the job …')}</p>
         )}
-        <a href={hashOf({ place: 'jobs' })}>All jobs</a>
+        <a href={hashOf({ place: 'jobs' })}>{say('All jobs')}</a>
       </main>
     );
   }
@@ -99,16 +101,16 @@ export function JobFrame({ job: id, task, part }: Props) {
   return (
     <DeskContext value={{ desk, job: state.job, record: state.record, entries: state.entries }}>
       <div className="job-frame">
-        <section className="job-head" aria-label="Job">
+        <section className="job-head" aria-label={say('Job')}>
           <h1 className="job-title">{state.job.title}</h1>
-          <nav aria-label="Tasks of this job" className="task-bar">
+          <nav aria-label={say('Tasks of this job')} className="task-bar">
             {taskNames.map((name) => (
               <a
                 key={name}
                 href={hashOf({ place: 'job', job: id, task: name })}
                 aria-current={name === task ? 'page' : undefined}
               >
-                {tasks[name]}
+                {say(tasks[name])}
               </a>
             ))}
           </nav>
@@ -121,12 +123,12 @@ export function JobFrame({ job: id, task, part }: Props) {
             <div role="alert" className="notice bad">
               <p>▲ {problem}</p>
               <button type="button" className="button quiet" onClick={() => desk.problem.set(undefined)}>
-                Put this away
+                {say('Put this away')}
               </button>
             </div>
           )}
           <SafePlace sentenceOf={sentenceOf} resetOn={`${task}/${part}/${state.job.entryCount}`}>
-            <Suspense fallback={<p>Opening …</p>}>
+            <Suspense fallback={<p>{say('Opening …')}</p>}>
               <Task task={task} part={part} />
             </Suspense>
           </SafePlace>
@@ -170,6 +172,7 @@ const isTypedInto = (part: string | undefined) =>
   part === undefined || part === 'readings' || part === 'strings';
 
 function MapPane({ onChoose, isOverReadings }: { onChoose: (key: number) => void; isOverReadings: boolean }) {
+  const { say } = useLanguage();
   const device = useDevice();
   const settings = useSettings();
   // As in look.css: on a wider screen the map stands beside the task.
@@ -177,7 +180,7 @@ function MapPane({ onChoose, isOverReadings }: { onChoose: (key: number) => void
   const setting = isAbove && isOverReadings ? 'isPlanShownAboveReadings' : 'isPlanShown';
   const isPlanShown = settings[setting];
   return (
-    <aside className="map" aria-label="Map of the piano">
+    <aside className="map" aria-label={say('Map of the piano')}>
       <div className="map-switch">
         <button
           type="button"
@@ -185,7 +188,7 @@ function MapPane({ onChoose, isOverReadings }: { onChoose: (key: number) => void
           aria-expanded={isPlanShown}
           onClick={() => device.settings.update({ [setting]: !isPlanShown })}
         >
-          {isPlanShown ? 'Hide the plan' : 'Show the plan'}
+          {isPlanShown ? say('Hide the plan') : say('Show the plan')}
         </button>
       </div>
       {isPlanShown && <DrawnPlan onChoose={onChoose} />}
@@ -198,6 +201,7 @@ function MapPane({ onChoose, isOverReadings }: { onChoose: (key: number) => void
 /** Asks the server for a job that is not here. Gives back why that failed, once it has. */
 function useBringing(job: string, isWanted: boolean): string | undefined {
   const { exchange } = useDevice();
+  const { say } = useLanguage();
   const [problem, setProblem] = useState<string>();
   useEffect(() => {
     if (!isWanted) return;
@@ -206,7 +210,9 @@ function useBringing(job: string, isWanted: boolean): string | undefined {
       () => {
         if (isCurrent)
           setProblem(
-            'Cannot open this job: neither this device nor the server has entries of it. Go to the jobs and take one from there.',
+            say(
+              'Cannot open this job: neither this device nor the server has entries of it. Go to the jobs and take one from there.',
+            ),
           );
       },
       (error: unknown) => {
@@ -216,6 +222,6 @@ function useBringing(job: string, isWanted: boolean): string | undefined {
     return () => {
       isCurrent = false;
     };
-  }, [exchange, job, isWanted]);
+  }, [exchange, job, isWanted, say]);
   return problem;
 }

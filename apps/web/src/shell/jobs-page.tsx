@@ -5,6 +5,7 @@ import { sentenceOf } from '../desk/sentence-of.ts';
 import { useDevice, useSettings } from '../desk/use-device.ts';
 import { go } from '../desk/use-route.ts';
 import { Field } from '../parts/field.tsx';
+import { useLanguage } from '../parts/language.tsx';
 import { useObservable } from '../parts/observable.ts';
 import { PianoFields } from '../piano/piano-fields.tsx';
 import { emptyPianoForm, type PianoFormProblems, readPianoForm } from '../piano/piano-form.ts';
@@ -13,6 +14,7 @@ import { type JobLine, jobLines } from './job-list.ts';
 
 /** The start place: every job, and the ways to begin one. */
 export function JobsPage() {
+  const { say } = useLanguage();
   const device = useDevice();
   const { serverJobs, server } = useObservable(device.exchange.state);
   const [here, setHere] = useState<Awaited<ReturnType<typeof listJobs>>>();
@@ -55,10 +57,11 @@ export function JobsPage() {
   const lines = here === undefined ? undefined : jobLines(here, serverJobs);
   return (
     <main className="page" id="place" tabIndex={-1}>
-      <h1>Jobs</h1>
+      <h1>{say('Jobs')}</h1>
       <p className="lead">
-        The working record of a piano that is being restrung. What you enter is kept on this device at once,
-        with or without a network.
+        {say(
+          'The working record of a piano that is being restrung. What you enter is kept on this device at once, with or without a network.',
+        )}
       </p>
       {problem !== undefined && (
         <p role="alert" className="notice bad">
@@ -67,11 +70,15 @@ export function JobsPage() {
       )}
       <WhoAreYou />
       {lines === undefined ? (
-        <p>Reading this device …</p>
+        <p>{say('Reading this device …')}</p>
       ) : lines.length === 0 ? (
-        <p>No job is on this device yet{server === 'away' ? ', and the server cannot be reached' : ''}.</p>
+        <p>
+          {server === 'away'
+            ? say('No job is on this device yet, and the server cannot be reached.')
+            : say('No job is on this device yet.')}
+        </p>
       ) : (
-        <ul className="job-list" aria-label="Jobs">
+        <ul className="job-list" aria-label={say('Jobs')}>
           {lines.map((line) => (
             <li key={line.job}>
               <JobCard line={line} />
@@ -82,16 +89,20 @@ export function JobsPage() {
       <div className="columns">
         <NewJob onOpen={attempt} />
         <section aria-labelledby="other-ways">
-          <h2 id="other-ways">Other ways to begin</h2>
-          <p>Look around in an invented grand of 1.8 m, with messy readings, gaps and two wrong ones.</p>
+          <h2 id="other-ways">{say('Other ways to begin')}</h2>
+          <p>
+            {say('Look around in an invented grand of 1.8 m, with messy readings, gaps and two wrong ones.')}
+          </p>
           <button type="button" className="button" onClick={() => attempt(openDemo)}>
-            Open the demo job
+            {say('Open the demo job')}
           </button>
           <p>
-            Bring in a job that was saved as a file on another device; what is here already stays as it is.
+            {say(
+              'Bring in a job that was saved as a file on another device; what is here already stays as it is.',
+            )}
           </p>
           <label className="button">
-            Bring in a job file
+            {say('Bring in a job file')}
             <input
               type="file"
               className="unseen"
@@ -110,21 +121,25 @@ export function JobsPage() {
 }
 
 function JobCard({ line }: { line: JobLine }) {
+  const { localDay, say } = useLanguage();
   const { unsentByJob } = useObservable(useDevice().exchange.state);
   const unsent = unsentByJob.get(line.job) ?? 0;
   const where = line.isHere
     ? unsent > 0
-      ? `▲ ${unsent} ${unsent === 1 ? 'entry' : 'entries'} only on this device`
-      : 'on this device and on the server'
-    : 'on the server; opening it brings it to this device';
+      ? say('▲ {count, plural, one {# entry} other {# entries}} only on this device', { count: unsent })
+      : say('on this device and on the server')
+    : say('on the server; opening it brings it to this device');
   return (
     <a className="job-card" href={hashOf({ place: 'job', job: line.job, task: 'record' })}>
       <strong>{line.title}</strong>
       <span>
-        {line.customer ? `${line.customer} · ` : ''}
-        {line.isSealed ? 'as-found record sealed · ' : ''}
-        {line.entries} entries, last on{' '}
-        {new Date(line.lastAt).toLocaleDateString([], { dateStyle: 'medium' })}
+        {[
+          line.customer,
+          line.isSealed ? say('as-found record sealed') : undefined,
+          say('{entries} entries, last on {day}', { entries: line.entries, day: localDay(line.lastAt) }),
+        ]
+          .filter(Boolean)
+          .join(' · ')}
       </span>
       <span className="faint">{where}</span>
     </a>
@@ -133,6 +148,7 @@ function JobCard({ line }: { line: JobLine }) {
 
 /** Asks once for the name that stands on entries. */
 function WhoAreYou() {
+  const { say } = useLanguage();
   const device = useDevice();
   const { name } = useSettings();
   const [typed, setTyped] = useState('');
@@ -145,7 +161,7 @@ function WhoAreYou() {
         if (typed.trim() !== '') device.settings.update({ name: typed.trim().slice(0, 120) });
       }}
     >
-      <Field label="Your name, as it stands on every entry you make">
+      <Field label={say('Your name, as it stands on every entry you make')}>
         {(ids) => (
           <input
             {...ids}
@@ -157,13 +173,15 @@ function WhoAreYou() {
         )}
       </Field>
       <button type="submit" className="button">
-        Keep the name
+        {say('Keep the name')}
       </button>
     </form>
   );
 }
 
 function NewJob({ onOpen }: { onOpen: (begin: () => Promise<string>) => Promise<void> }) {
+  const language = useLanguage();
+  const { say } = language;
   const device = useDevice();
   const [title, setTitle] = useState('');
   const [customer, setCustomer] = useState('');
@@ -172,9 +190,9 @@ function NewJob({ onOpen }: { onOpen: (begin: () => Promise<string>) => Promise<
 
   function submit(event: FormEvent): void {
     event.preventDefault();
-    const read = readPianoForm(form);
+    const read = readPianoForm(form, language);
     const titleProblem =
-      title.trim() === '' ? { title: 'A job needs a title, such as the piano and its owner.' } : {};
+      title.trim() === '' ? { title: say('A job needs a title, such as the piano and its owner.') } : {};
     const found = { ...read.problems, ...titleProblem };
     setProblems(found);
     if (Object.keys(found).length > 0) return;
@@ -190,9 +208,9 @@ function NewJob({ onOpen }: { onOpen: (begin: () => Promise<string>) => Promise<
 
   return (
     <section aria-labelledby="new-job">
-      <h2 id="new-job">New job</h2>
+      <h2 id="new-job">{say('New job')}</h2>
       <form onSubmit={submit} noValidate>
-        <Field label="Title" problem={problems.title}>
+        <Field label={say('Title')} problem={problems.title}>
           {(ids) => (
             <input
               {...ids}
@@ -204,7 +222,7 @@ function NewJob({ onOpen }: { onOpen: (begin: () => Promise<string>) => Promise<
             />
           )}
         </Field>
-        <Field label="Customer" hint="may stay empty">
+        <Field label={say('Customer')} hint={say('may stay empty')}>
           {(ids) => (
             <input
               {...ids}
@@ -218,7 +236,7 @@ function NewJob({ onOpen }: { onOpen: (begin: () => Promise<string>) => Promise<
         </Field>
         <PianoFields form={form} problems={problems} onChange={setForm} isShort />
         <button type="submit" className="button strong">
-          Open the job
+          {say('Open the job')}
         </button>
       </form>
     </section>

@@ -3,11 +3,13 @@ import { appearances, languageChoices } from '../desk/settings.ts';
 import { useDevice, useSettings } from '../desk/use-device.ts';
 import { Choice } from '../parts/choice.tsx';
 import { Field } from '../parts/field.tsx';
+import { useLanguage } from '../parts/language.tsx';
 import { useObservable } from '../parts/observable.ts';
 import { versions } from './versions.ts';
 
 /** What this device remembers of its user. */
 export function SettingsPage() {
+  const { fixed, say } = useLanguage();
   const device = useDevice();
   const settings = useSettings();
   const { isReadyOffline } = useObservable(versions);
@@ -19,9 +21,9 @@ export function SettingsPage() {
   }, []);
   return (
     <main className="page" id="place" tabIndex={-1}>
-      <h1>Settings of this device</h1>
+      <h1>{say('Settings of this device')}</h1>
       <div className="fields">
-        <Field label="Your name, as it stands on every entry you make">
+        <Field label={say('Your name, as it stands on every entry you make')}>
           {(ids) => (
             <input
               {...ids}
@@ -33,7 +35,7 @@ export function SettingsPage() {
             />
           )}
         </Field>
-        <Field label="This device's name" hint="stands on every entry made here">
+        <Field label={say("This device's name")} hint={say('stands on every entry made here')}>
           {(ids) => (
             <input
               {...ids}
@@ -51,47 +53,55 @@ export function SettingsPage() {
         </Field>
       </div>
       <Choice
-        label="Lengths are typed and shown in"
+        label={say('Lengths are typed and shown in')}
         value={settings.unit}
         onChange={(unit) => device.settings.update({ unit })}
         options={[
-          { value: 'mm', words: 'millimetres' },
-          { value: 'in', words: 'inches' },
+          { value: 'mm', words: say('millimetres') },
+          { value: 'in', words: say('inches') },
         ]}
       />
       <Choice
-        label="Language"
+        label={say('Language')}
         value={settings.language}
         onChange={(language) => device.settings.update({ language })}
-        options={languageChoices.map((value) => ({ value, words: value }))}
+        options={languageChoices.map((value) => ({
+          value,
+          words: value === 'as the device' ? say(value) : value,
+        }))}
       />
       <Choice
-        label="Light or dark"
+        label={say('Light or dark')}
         value={settings.appearance}
         onChange={(appearance) => device.settings.update({ appearance })}
-        options={appearances.map((value) => ({ value, words: value }))}
+        options={appearances.map((value) => ({ value, words: say(value) }))}
       />
-      <h2>What is kept here</h2>
+      <h2>{say('What is kept here')}</h2>
       <dl className="facts">
-        <dt>The program</dt>
+        <dt>{say('The program')}</dt>
         <dd>
           {isReadyOffline
-            ? 'is kept on this device and starts without a network'
-            : 'is not kept on this device yet; load the page once more while the network is there'}
+            ? say('is kept on this device and starts without a network')
+            : say('is not kept on this device yet; load the page once more while the network is there')}
         </dd>
-        <dt>The journals</dt>
+        <dt>{say('The journals')}</dt>
         <dd>
           {isKept === undefined
-            ? 'this browser does not say whether it may remove them'
+            ? say('this browser does not say whether it may remove them')
             : isKept
-              ? 'the browser has promised not to remove them by itself'
-              : 'the browser may remove them when space runs short: install Becket to the home screen, or save jobs as files'}
+              ? say('the browser has promised not to remove them by itself')
+              : say(
+                  'the browser may remove them when space runs short: install Becket to the home screen, or save jobs as files',
+                )}
         </dd>
         {space?.usage !== undefined && space.quota !== undefined && (
           <>
-            <dt>Space</dt>
+            <dt>{say('Space')}</dt>
             <dd>
-              {(space.usage / 1e6).toFixed(1)} MB used of {(space.quota / 1e9).toFixed(1)} GB
+              {say('{used} MB used of {quota} GB', {
+                used: fixed(space.usage / 1e6, 1),
+                quota: fixed(space.quota / 1e9, 1),
+              })}
             </dd>
           </>
         )}

@@ -5,6 +5,7 @@ import { type FormEvent, useState } from 'react';
 import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { readTypedNumber } from '../../parts/typed-number.ts';
 import { ReasonHere } from './reason-here.tsx';
 
@@ -12,6 +13,7 @@ const shown: readonly ReadingQuantityName[] = ['pitch-offset', 'relative-humidit
 
 /** Pitch as found, and the air it was read in: what torque and pitch depend on. */
 export function AirPlace() {
+  const { localMoment, say } = useLanguage();
   const { desk, job } = useDesk();
   const [note, setNote] = useState('A4');
   const [cents, setCents] = useState('');
@@ -66,13 +68,14 @@ export function AirPlace() {
 
   return (
     <section aria-labelledby="air">
-      <h2 id="air">Pitch and air as found</h2>
+      <h2 id="air">{say('Pitch and air as found')}</h2>
       <p>
-        Read the air before the torque: a block grips less in a dry season. Pitch at a few notes says how far
-        the whole piano has to come.
+        {say(
+          'Read the air before the torque: a block grips less in a dry season. Pitch at a few notes says how far the whole piano has to come.',
+        )}
       </p>
       <ReasonHere reason={reason} onChange={setReason} />
-      <form onSubmit={keep} aria-label="Pitch and air">
+      <form onSubmit={keep} aria-label={say('Pitch and air')}>
         <div className="fields">
           {field('Note', 'that the pitch was read at', note, setNote)}
           {field('Pitch (cents)', 'below is negative: -35', cents, setCents)}
@@ -85,31 +88,34 @@ export function AirPlace() {
           </p>
         )}
         <button type="submit" className="button strong">
-          Keep what is filled in
+          {say('Keep what is filled in')}
         </button>
       </form>
-      <ul className="plain-list" aria-label="Pitch and air, kept">
+      <ul className="plain-list" aria-label={say('Pitch and air, kept')}>
         {readings.map((one) => (
           <li key={one.entry}>
             {readingQuantities[one.quantity].label}
-            {one.place.key === undefined ? '' : ` at ${noteName(one.place.key)}`}:{' '}
+            {one.place.key === undefined ? '' : say(' at {note}', { note: noteName(one.place.key) })}:{' '}
             <strong>
               {one.asRead.value} {one.asRead.unit}
             </strong>{' '}
             <span className="faint">
-              {new Date(one.at).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}, {one.by}
+              {localMoment(one.at)}, {one.by}
             </span>{' '}
             <button
               type="button"
               className="button quiet"
-              aria-label={`Take back ${readingQuantities[one.quantity].label} ${one.asRead.value}`}
+              aria-label={say('Take back {label} {value}', {
+                label: readingQuantities[one.quantity].label,
+                value: one.asRead.value,
+              })}
               onClick={() =>
                 void desk.run((context, id) =>
                   withdrawEntry(context, id, one.entry, reason.trim() || 'taken back'),
                 )
               }
             >
-              Take back
+              {say('Take back')}
             </button>
           </li>
         ))}

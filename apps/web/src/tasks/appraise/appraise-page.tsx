@@ -1,5 +1,7 @@
+import { message } from '@becket/core';
 import { lazy, Suspense } from 'react';
 import { PartBar } from '../../desk/part-bar.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { PianoPlace } from './piano-place.tsx';
 import './appraise.css';
 
@@ -20,26 +22,27 @@ const EstimatePlace = lazy(() =>
 
 /** The parts of Appraise: name in the address, words on the screen; in the order of a visit. */
 const parts = {
-  piano: 'The piano',
-  survey: 'Survey',
-  air: 'Pitch and air',
-  torque: 'Pin torque',
-  pins: 'Tuning pins',
-  decision: 'Decision',
-  estimate: 'Estimate',
+  piano: message('The piano'),
+  survey: message('Survey'),
+  air: message('Pitch and air'),
+  torque: message('Pin torque'),
+  pins: message('Tuning pins'),
+  decision: message('Decision'),
+  estimate: message('Estimate'),
 } as const;
 type PartName = keyof typeof parts;
 
 /** Should this piano be restrung, on which pins, and for how much: the visit and the decision after it. */
 export function AppraisePage({ part }: { part: string | undefined }) {
+  const { say } = useLanguage();
   const name: PartName = part !== undefined && part in parts ? (part as PartName) : 'piano';
   return (
     <>
       <div className="task-head">
-        <h2 className="unseen">Appraise</h2>
+        <h2 className="unseen">{say('Appraise')}</h2>
         <PartBar task="appraise" parts={parts} shown={name} />
       </div>
-      <Suspense fallback={<p>Opening …</p>}>
+      <Suspense fallback={<p>{say('Opening …')}</p>}>
         <Part name={name} />
       </Suspense>
     </>

@@ -3,10 +3,12 @@ import { useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { dayText, moneyWords } from './estimate-state.ts';
 
 /** The change order, line by line, with what the customer said. */
 export function ChangeAnswers() {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const [name, setName] = useState(job.customer ?? '');
   const [said, setSaid] = useState<readonly string[]>([]);
@@ -31,11 +33,15 @@ export function ChangeAnswers() {
 
   return (
     <section aria-labelledby="change-answers">
-      <h3 id="change-answers">Change order</h3>
+      <h3 id="change-answers">{say('Change order')}</h3>
       <p>
-        Agreed: {sum(totals.agreed)}. Declined: {sum(totals.declined)}. Waiting: {sum(totals.waiting)}.
+        {say('Agreed: {sum}. Declined: {sum2}. Waiting: {sum3}.', {
+          sum: sum(totals.agreed),
+          sum2: sum(totals.declined),
+          sum3: sum(totals.waiting),
+        })}
       </p>
-      <Field label="Answered by">
+      <Field label={say('Answered by')}>
         {(ids) => (
           <input {...ids} className="input" value={name} onChange={(event) => setName(event.target.value)} />
         )}
@@ -48,29 +54,33 @@ export function ChangeAnswers() {
               <p>
                 <strong>{what}</strong>,{' '}
                 {priceMinorUnits === undefined || currency === undefined
-                  ? 'not priced yet'
+                  ? say('not priced yet')
                   : moneyWords(priceMinorUnits, currency)}
-                {days !== undefined && `, ${days} working days`}.{' '}
+                {days !== undefined && say(', {days} working days', { days })}.{' '}
                 {given === undefined
-                  ? 'Waits for an answer.'
-                  : `${given.answer === 'agreed' ? 'Agreed' : 'Declined'} by ${given.name} on ${given.on}.`}
+                  ? say('Waits for an answer.')
+                  : say('{value} by {name} on {on}.', {
+                      value: given.answer === 'agreed' ? say('Agreed') : say('Declined'),
+                      name: given.name,
+                      on: given.on,
+                    })}
               </p>
               <div className="button-row">
                 <button
                   type="button"
                   className="button"
-                  aria-label={`Agreed: ${what}`}
+                  aria-label={say('Agreed: {what}', { what })}
                   onClick={() => answer(entry, 'agreed')}
                 >
-                  Agreed
+                  {say('Agreed')}
                 </button>
                 <button
                   type="button"
                   className="button quiet"
-                  aria-label={`Declined: ${what}`}
+                  aria-label={say('Declined: {what}', { what })}
                   onClick={() => answer(entry, 'declined')}
                 >
-                  Declined
+                  {say('Declined')}
                 </button>
               </div>
             </li>
@@ -83,7 +93,7 @@ export function ChangeAnswers() {
         </p>
       ))}
       <a href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'after-strip' })}>
-        Note damage found after the strip
+        {say('Note damage found after the strip')}
       </a>
     </section>
   );

@@ -6,33 +6,39 @@ import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { Papers } from '../../piano/papers.tsx';
 
 const marks: Record<Verdict, string> = { go: '✓', 'go with conditions': '▲', stop: '■' };
 
 /** Go, go with conditions, or stop: every reason with its figure, and what is still unknown. */
 export function DecisionPlace() {
+  const { localDay, say, sayNodes } = useLanguage();
   const { desk, job } = useDesk();
   const settled = useDeferredValue(job);
   const advice = useMemo(() => decisionAdvice(settled), [settled]);
   const made = job.decisions.at(-1);
   return (
     <section aria-labelledby="decision">
-      <h2 id="decision">Decision</h2>
+      <h2 id="decision">{say('Decision')}</h2>
       <p className="verdict" data-verdict={advice.verdict}>
-        <span aria-hidden="true">{marks[advice.verdict]} </span>
-        What is noted speaks for: <strong>{advice.verdict}</strong>
+        {sayNodes('{span}What is noted speaks for: {strong}', {
+          span: <span aria-hidden="true">{marks[advice.verdict]} </span>,
+          strong: <strong>{advice.verdict}</strong>,
+        })}
       </p>
       <p className="faint">
-        Rules: {advice.source}. It advises; you decide. Plate and structure are for specialists, the maker’s
-        data and local rules.
+        {say(
+          'Rules: {source}. It advises; you decide. Plate and structure are for specialists, the maker’s data and local rules.',
+          { source: advice.source },
+        )}
       </p>
       {verdicts
         .toReversed()
         .map((verdict) => [verdict, advice.reasons.filter((one) => one.verdict === verdict)] as const)
         .filter(([, reasons]) => reasons.length > 0)
         .map(([verdict, reasons]) => (
-          <section key={verdict} aria-label={`Reasons for ${verdict}`}>
+          <section key={verdict} aria-label={say('Reasons for {verdict}', { verdict })}>
             <h3>
               {marks[verdict]} {verdict}
             </h3>
@@ -45,7 +51,7 @@ export function DecisionPlace() {
         ))}
       <Unknowns advice={advice} />
       <section aria-labelledby="cautions">
-        <h3 id="cautions">Cautions</h3>
+        <h3 id="cautions">{say('Cautions')}</h3>
         <ul>
           {advice.cautions.map((caution) => (
             <li key={caution}>{caution}</li>
@@ -53,12 +59,17 @@ export function DecisionPlace() {
         </ul>
       </section>
       {made !== undefined && (
-        <section className="estimate-version" aria-label="The decision that stands">
+        <section className="estimate-version" aria-label={say('The decision that stands')}>
           <h3>
-            {marks[made.verdict]} Decided: {made.verdict}{' '}
-            <span className="faint">
-              {new Date(made.at).toLocaleDateString([], { dateStyle: 'medium' })}, {made.by}
-            </span>
+            {sayNodes('{value} Decided: {verdict} {span}', {
+              value: marks[made.verdict],
+              verdict: made.verdict,
+              span: (
+                <span className="faint">
+                  {localDay(made.at)}, {made.by}
+                </span>
+              ),
+            })}
           </h3>
           <p>{made.because}</p>
           {made.conditions.length > 0 && (
@@ -69,10 +80,16 @@ export function DecisionPlace() {
             </ul>
           )}
           {made.advised !== made.verdict && (
-            <p className="faint">What was noted then spoke for: {made.advised}.</p>
+            <p className="faint">
+              {say('What was noted then spoke for: {advised}.', { advised: made.advised })}
+            </p>
           )}
           {made.advised !== advice.verdict && (
-            <p className="question">? What is noted now speaks for {advice.verdict}: look at it again.</p>
+            <p className="question">
+              {say('? What is noted now speaks for {verdict}: look at it again.', {
+                verdict: advice.verdict,
+              })}
+            </p>
           )}
         </section>
       )}
@@ -80,13 +97,13 @@ export function DecisionPlace() {
       <Papers
         level={3}
         offers={[
-          { paper: 'appraisal-report', words: 'Appraisal report' },
-          { paper: 'appraisal-annex', words: 'Technical annex' },
+          { paper: 'appraisal-report', words: say('Appraisal report') },
+          { paper: 'appraisal-annex', words: say('Technical annex') },
         ]}
       />
       <p>
         <a href={hashOf({ place: 'job', job: desk.id, task: 'appraise', part: 'estimate' })}>
-          Go on to the estimate.
+          {say('Go on to the estimate.')}
         </a>
       </p>
     </section>
@@ -94,6 +111,7 @@ export function DecisionPlace() {
 }
 
 function Reason({ reason }: { reason: DecisionReason }) {
+  const { say } = useLanguage();
   return (
     <li>
       {reason.sentence}
@@ -105,25 +123,34 @@ function Reason({ reason }: { reason: DecisionReason }) {
       )}
       {reason.condition !== undefined && <p>→ {reason.condition}</p>}
       <p className="faint">
-        {reason.about}; rests on{' '}
-        {reason.entries.length === 0
-          ? 'nothing noted'
-          : `${reason.entries.length} ${reason.entries.length === 1 ? 'entry' : 'entries'}`}
-        {reason.deferTo !== undefined && `; to be judged by ${reason.deferTo}`}
+        {say('{about}; rests on {value}{value2}', {
+          about: reason.about,
+          value:
+            reason.entries.length === 0
+              ? say('nothing noted')
+              : say('{entries} {entries, plural, one {entry} other {entries}}', {
+                  entries: reason.entries.length,
+                }),
+          value2:
+            reason.deferTo !== undefined
+              ? say('; to be judged by {deferTo}', { deferTo: reason.deferTo })
+              : '',
+        })}
       </p>
     </li>
   );
 }
 
 function Unknowns({ advice }: { advice: DecisionAdvice }) {
+  const { say } = useLanguage();
   if (advice.unknown.length === 0) return null;
   return (
     <section aria-labelledby="unknown">
-      <h3 id="unknown">Still unknown, and what would settle it</h3>
+      <h3 id="unknown">{say('Still unknown, and what would settle it')}</h3>
       <ul className="reasons">
         {advice.unknown.map(({ what, wouldSettle, isNeededFirst, figure }) => (
           <li key={what}>
-            {isNeededFirst && <strong>First: </strong>}
+            {isNeededFirst && <strong>{say('First:')} </strong>}
             {what}
             {figure !== undefined && !what.includes(figure) && ` (${figure})`} <p>→ {wouldSettle}</p>
           </li>
@@ -134,6 +161,7 @@ function Unknowns({ advice }: { advice: DecisionAdvice }) {
 }
 
 function DecisionForm({ advice }: { advice: DecisionAdvice }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const [verdict, setVerdict] = useState<Verdict>(advice.verdict);
   const [conditions, setConditions] = useState(advice.conditions.join('\n'));
@@ -158,10 +186,10 @@ function DecisionForm({ advice }: { advice: DecisionAdvice }) {
   }
 
   return (
-    <form onSubmit={keep} aria-label="Decide" className="decide-form">
-      <h3>Decide</h3>
+    <form onSubmit={keep} aria-label={say('Decide')} className="decide-form">
+      <h3>{say('Decide')}</h3>
       <Choice
-        label="The job is a"
+        label={say('The job is a')}
         value={verdict}
         onChange={setVerdict}
         options={verdicts.map((value) => ({ value, words: `${marks[value]} ${value}` }))}
@@ -169,7 +197,9 @@ function DecisionForm({ advice }: { advice: DecisionAdvice }) {
       {verdict !== 'go' && (
         <Field
           label={
-            verdict === 'stop' ? 'What would have to be done first, one a line' : 'Conditions, one a line'
+            verdict === 'stop'
+              ? say('What would have to be done first, one a line')
+              : say('Conditions, one a line')
           }
         >
           {(ids) => (
@@ -183,7 +213,7 @@ function DecisionForm({ advice }: { advice: DecisionAdvice }) {
           )}
         </Field>
       )}
-      <Field label="Why, in a sentence">
+      <Field label={say('Why, in a sentence')}>
         {(ids) => (
           <textarea
             {...ids}
@@ -200,7 +230,7 @@ function DecisionForm({ advice }: { advice: DecisionAdvice }) {
         </p>
       )}
       <button type="submit" className="button strong">
-        Keep the decision
+        {say('Keep the decision')}
       </button>
     </form>
   );

@@ -3,9 +3,11 @@ import { useEffect, useMemo, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice } from '../../desk/use-device.ts';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 
 /** What became of what earlier surveys of this piano noted: which repairs hold, and what grew. */
 export function EarlierSurveys() {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const device = useDevice();
   const [others, setOthers] = useState<readonly ListedJob[]>([]);
@@ -40,12 +42,12 @@ export function EarlierSurveys() {
 
   return (
     <details className="earlier" open={survey.days.length > 0}>
-      <summary>Earlier surveys of this piano</summary>
+      <summary>{say('Earlier surveys of this piano')}</summary>
       {others.length === 0 ? (
-        <p className="faint">No other job is on this device.</p>
+        <p className="faint">{say('No other job is on this device.')}</p>
       ) : (
         <div className="row-form">
-          <Field label="From the job">
+          <Field label={say('From the job')}>
             {(ids) => (
               <select
                 {...ids}
@@ -53,7 +55,7 @@ export function EarlierSurveys() {
                 value={chosen}
                 onChange={(event) => setChosen(event.target.value)}
               >
-                <option value="">choose one</option>
+                <option value="">{say('choose one')}</option>
                 {others.map(({ job: id, title }) => (
                   <option key={id} value={id}>
                     {title}
@@ -63,13 +65,13 @@ export function EarlierSurveys() {
             )}
           </Field>
           <button type="button" className="button" disabled={chosen === ''} onClick={() => void copy()}>
-            Copy its survey here
+            {say('Copy its survey here')}
           </button>
         </div>
       )}
       <p role="status">{said}</p>
       {survey.days.length > 0 && (
-        <ul aria-label="Then and now">
+        <ul aria-label={say('Then and now')}>
           {survey.lines
             .filter(({ earlier }) => earlier !== undefined)
             .map(({ thing, sentence, change, earlier }) => (

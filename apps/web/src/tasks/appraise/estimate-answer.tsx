@@ -5,6 +5,7 @@ import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { dayText } from './estimate-state.ts';
 
 /** What the customer said to one version, and the way to keep it. */
@@ -15,6 +16,7 @@ export function EstimateAnswer({
   estimate: Job['estimates'][number];
   isLast: boolean;
 }) {
+  const { say, sayNodes } = useLanguage();
   const { desk, job } = useDesk();
   const given = job.estimateAnswers.findLast((one) => one.estimate === estimate.entry);
   const conditional = estimate.lines.filter(({ ifFound }) => ifFound !== undefined);
@@ -56,14 +58,22 @@ export function EstimateAnswer({
   return (
     <>
       {given === undefined ? (
-        <p className="faint">No answer yet: silence is not agreement.</p>
+        <p className="faint">{say('No answer yet: silence is not agreement.')}</p>
       ) : (
         <p data-answer={given.answer}>
-          <strong>{given.answer === 'accepted' ? 'Accepted' : 'Declined'}</strong> by {given.name} on{' '}
-          {given.on}
-          {given.conditionalLines.length > 0 &&
-            `, with ${given.conditionalLines.length} conditional ${given.conditionalLines.length === 1 ? 'line' : 'lines'} agreed beforehand`}
-          .{given.note !== undefined && ` ${given.note}`}
+          {sayNodes('{strong} by {name} on {on}{value}.{value2}', {
+            strong: <strong>{given.answer === 'accepted' ? say('Accepted') : say('Declined')}</strong>,
+            name: given.name,
+            on: given.on,
+            value:
+              given.conditionalLines.length > 0
+                ? say(
+                    ', with {conditionalLines} conditional {conditionalLines, plural, one {line} other {lines}} agreed beforehand',
+                    { conditionalLines: given.conditionalLines.length },
+                  )
+                : '',
+            value2: given.note !== undefined ? ` ${given.note}` : '',
+          })}
         </p>
       )}
       {said.map((sentence) => (
@@ -75,25 +85,31 @@ export function EstimateAnswer({
         <button
           type="button"
           className="button"
-          aria-label={`Keep the answer to version ${estimate.version}`}
+          aria-label={say('Keep the answer to version {version}', { version: estimate.version })}
           onClick={() => setOpen(true)}
         >
-          {given === undefined ? 'Keep the customer’s answer' : 'Keep another answer'}
+          {given === undefined ? say('Keep the customer’s answer') : say('Keep another answer')}
         </button>
       ) : (
-        <form onSubmit={keep} aria-label={`Answer to version ${estimate.version}`} className="answer-form">
-          {!isLast && <p className="question">? A later version was made; this answers the older one.</p>}
+        <form
+          onSubmit={keep}
+          aria-label={say('Answer to version {version}', { version: estimate.version })}
+          className="answer-form"
+        >
+          {!isLast && (
+            <p className="question">{say('? A later version was made; this answers the older one.')}</p>
+          )}
           <Choice
-            label="The customer"
+            label={say('The customer')}
             value={answer}
             onChange={setAnswer}
             options={[
-              { value: 'accepted', words: 'accepts it' },
-              { value: 'declined', words: 'declines it' },
+              { value: 'accepted', words: say('accepts it') },
+              { value: 'declined', words: say('declines it') },
             ]}
           />
           <div className="fields">
-            <Field label="Name">
+            <Field label={say('Name')}>
               {(ids) => (
                 <input
                   {...ids}
@@ -103,7 +119,7 @@ export function EstimateAnswer({
                 />
               )}
             </Field>
-            <Field label="On">
+            <Field label={say('On')}>
               {(ids) => (
                 <input
                   {...ids}
@@ -114,7 +130,7 @@ export function EstimateAnswer({
                 />
               )}
             </Field>
-            <Field label="In their words" hint="may stay empty">
+            <Field label={say('In their words')} hint={say('may stay empty')}>
               {(ids) => (
                 <input
                   {...ids}
@@ -127,7 +143,7 @@ export function EstimateAnswer({
           </div>
           {answer === 'accepted' && conditional.length > 0 && (
             <fieldset className="bare-set">
-              <legend>May be done without asking again, if found</legend>
+              <legend>{say('May be done without asking again, if found')}</legend>
               {conditional.map(({ id, what, ifFound }) => (
                 <label key={id} className="tick">
                   <input
@@ -149,10 +165,10 @@ export function EstimateAnswer({
           )}
           <div className="button-row">
             <button type="submit" className="button strong">
-              Keep the answer
+              {say('Keep the answer')}
             </button>
             <button type="button" className="button quiet" onClick={() => setOpen(false)}>
-              Leave it
+              {say('Leave it')}
             </button>
           </div>
         </form>

@@ -12,6 +12,7 @@ import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { Papers } from '../../piano/papers.tsx';
 import { ChangeAnswers } from './change-answers.tsx';
 import { EstimateAnswer } from './estimate-answer.tsx';
@@ -33,14 +34,15 @@ import { HoursWorked, useLearnedHours } from './hours-worked.tsx';
 
 /** The price range for the customer, version by version, with what they said to it. */
 export function EstimatePlace() {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const { latest } = estimateStanding(job);
   const [isWriting, setWriting] = useState(latest === undefined);
   return (
     <section aria-labelledby="estimate">
-      <h2 id="estimate">Estimate</h2>
+      <h2 id="estimate">{say('Estimate')}</h2>
       {job.estimates.length > 0 && (
-        <ul className="plain-list estimate-versions" aria-label="Versions of the estimate">
+        <ul className="plain-list estimate-versions" aria-label={say('Versions of the estimate')}>
           {[...job.estimates].reverse().map((estimate) => (
             <li key={estimate.entry}>
               <EstimateVersion estimate={estimate} isLast={estimate === latest} />
@@ -52,10 +54,10 @@ export function EstimatePlace() {
         <EstimateForm from={latest} onMade={() => setWriting(false)} />
       ) : (
         <button type="button" className="button" onClick={() => setWriting(true)}>
-          Write version {(latest?.version ?? 0) + 1}
+          {say('Write version {value}', { value: (latest?.version ?? 0) + 1 })}
         </button>
       )}
-      {latest !== undefined && <Papers level={3} offers={[{ paper: 'estimate', words: 'Estimate' }]} />}
+      {latest !== undefined && <Papers level={3} offers={[{ paper: 'estimate', words: say('Estimate') }]} />}
       <ChangeAnswers />
       <HoursWorked />
     </section>
@@ -63,31 +65,50 @@ export function EstimatePlace() {
 }
 
 function EstimateVersion({ estimate, isLast }: { estimate: Job['estimates'][number]; isLast: boolean }) {
+  const { fixed, localDay, say, sayNodes } = useLanguage();
   const { currency } = estimate;
   const totals = estimateTotals(estimate);
   const conditional = estimate.lines.filter(({ ifFound }) => ifFound !== undefined);
   return (
-    <article className="estimate-version" aria-label={`Version ${estimate.version}`}>
+    <article
+      className="estimate-version"
+      aria-label={say('Version {version}', { version: estimate.version })}
+    >
       <h3>
-        Version {estimate.version}{' '}
-        <span className="faint">
-          {new Date(estimate.at).toLocaleDateString([], { dateStyle: 'medium' })}, {estimate.by}
-        </span>
+        {sayNodes('Version {version} {span}', {
+          version: estimate.version,
+          span: (
+            <span className="faint">
+              {localDay(estimate.at)}, {estimate.by}
+            </span>
+          ),
+        })}
       </h3>
       <Sums estimate={estimate} />
       <p className="faint">
-        {estimate.lines.length - conditional.length} firm lines,{' '}
-        {conditional.length === 0 ? 'nothing conditional' : `${conditional.length} only if found`};{' '}
-        {(totals.minutes / 60).toFixed(1)} hours
-        {estimate.workingDays !== undefined && `, ${estimate.workingDays} working days`}
-        {estimate.validUntil !== undefined && `; valid until ${estimate.validUntil}`}.
+        {say('{value} firm lines, {value2}; {figure} hours{value3}{value4}.', {
+          value: estimate.lines.length - conditional.length,
+          value2:
+            conditional.length === 0
+              ? say('nothing conditional')
+              : say('{conditional} only if found', { conditional: conditional.length }),
+          figure: fixed(totals.minutes / 60, 1),
+          value3:
+            estimate.workingDays !== undefined
+              ? say(', {workingDays} working days', { workingDays: estimate.workingDays })
+              : '',
+          value4:
+            estimate.validUntil !== undefined
+              ? say('; valid until {validUntil}', { validUntil: estimate.validUntil })
+              : '',
+        })}
       </p>
       <details>
-        <summary>Its lines</summary>
+        <summary>{say('Its lines')}</summary>
         <ul>
           {estimate.lines.map(({ id, what, ifFound }) => (
             <li key={id}>
-              {ifFound !== undefined && <strong>If found: {ifFound}. </strong>}
+              {ifFound !== undefined && <strong>{say('If found: {ifFound}.', { ifFound })} </strong>}
               {what}: {moneyWords(totals.amounts.get(id)!, currency)}
             </li>
           ))}
@@ -100,41 +121,44 @@ function EstimateVersion({ estimate, isLast }: { estimate: Job['estimates'][numb
 
 /** What it comes to: the range first, then how it is made up. */
 function Sums({ estimate }: { estimate: Pick<EstimateToMake, 'lines' | 'currency' | 'pricesIncludeTax'> }) {
+  const { say } = useLanguage();
   const { currency } = estimate;
   const totals = estimateTotals(estimate);
   const money = (amount: number) => moneyWords(amount, currency);
   return (
     <>
       <p className="estimate-sum" data-estimate-sum>
-        {totals.low === totals.high ? money(totals.low) : `${money(totals.low)} to ${money(totals.high)}`}{' '}
-        <span className="faint">tax included</span>
+        {totals.low === totals.high
+          ? money(totals.low)
+          : say('{money} to {money2}', { money: money(totals.low), money2: money(totals.high) })}{' '}
+        <span className="faint">{say('tax included')}</span>
       </p>
       <dl className="facts">
-        <dt>labour</dt>
+        <dt>{say('labour')}</dt>
         <dd>{money(totals.groups.labour)}</dd>
-        <dt>materials</dt>
+        <dt>{say('materials')}</dt>
         <dd>{money(totals.groups.materials)}</dd>
         {totals.groups.other !== 0 && (
           <>
-            <dt>other</dt>
+            <dt>{say('other')}</dt>
             <dd>{money(totals.groups.other)}</dd>
           </>
         )}
         {totals.firm.classes.map(({ rate_basisPoints, tax, net }) => (
           <div key={rate_basisPoints} className="facts-row">
-            <dt>tax {rate_basisPoints / 100} %</dt>
+            <dt>{say('tax {value} %', { value: rate_basisPoints / 100 })}</dt>
             <dd>
-              {money(tax)} <span className="faint">on {money(net)}</span>
+              {money(tax)} <span className="faint">{say('on {money}', { money: money(net) })}</span>
             </dd>
           </div>
         ))}
-        <dt>firm, with tax</dt>
+        <dt>{say('firm, with tax')}</dt>
         <dd>
           <strong>{money(totals.firm.gross)}</strong>
         </dd>
         {totals.conditional !== 0 && (
           <>
-            <dt>with everything conditional</dt>
+            <dt>{say('with everything conditional')}</dt>
             <dd>{money(totals.withConditional.gross)}</dd>
           </>
         )}
@@ -146,6 +170,7 @@ function Sums({ estimate }: { estimate: Pick<EstimateToMake, 'lines' | 'currency
 const storageHere = typeof localStorage === 'undefined' ? undefined : localStorage;
 
 function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undefined; onMade: () => void }) {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const learned = useLearnedHours();
   const [rates, setRates] = useState<RatesForm>(() =>
@@ -217,7 +242,9 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
 
   return (
     <section aria-labelledby="estimate-form">
-      <h3 id="estimate-form">{from === undefined ? 'A first estimate' : `Version ${from.version + 1}`}</h3>
+      <h3 id="estimate-form">
+        {from === undefined ? say('A first estimate') : say('Version {value}', { value: from.version + 1 })}
+      </h3>
       <div className="fields">
         {rate('currency', 'Currency', 'three letters, ISO 4217')}
         {rate('hourlyRate', 'Hourly rate', 'what an hour of work costs')}
@@ -225,16 +252,16 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
         {rate('materialsTax', 'Tax on materials (%)', '0 where there is none')}
       </div>
       <Choice
-        label="Prices here are"
+        label={say('Prices here are')}
         value={rates.pricesIncludeTax ? 'with' : 'without'}
         onChange={(value) => setRates({ ...rates, pricesIncludeTax: value === 'with' })}
         options={[
-          { value: 'without', words: 'without tax' },
-          { value: 'with', words: 'with tax in them' },
+          { value: 'without', words: say('without tax') },
+          { value: 'with', words: say('with tax in them') },
         ]}
       />
       <p className="faint">
-        Which tax a piece of work bears, and what a bill must state, is for local rules.
+        {say('Which tax a piece of work bears, and what a bill must state, is for local rules.')}
       </p>
       {problem !== undefined && (
         <p role="alert" className="notice bad">
@@ -243,7 +270,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
       )}
       <div className="button-row">
         <button type="button" className={lines === undefined ? 'button strong' : 'button'} onClick={draft}>
-          {lines === undefined ? 'Draft it from the job' : 'Draft it anew from the job'}
+          {lines === undefined ? say('Draft it from the job') : say('Draft it anew from the job')}
         </button>
       </div>
       {assumed.map((sentence) => (
@@ -253,7 +280,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
       ))}
       {lines !== undefined && (
         <>
-          <ul className="estimate-lines" aria-label="Lines of the estimate">
+          <ul className="estimate-lines" aria-label={say('Lines of the estimate')}>
             {lines.map((line) => (
               <li key={line.id}>
                 <LineFields
@@ -270,18 +297,18 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
               className="button"
               onClick={() => setLines([...lines, newLine(lines, 'time')])}
             >
-              Add work
+              {say('Add work')}
             </button>
             <button
               type="button"
               className="button"
               onClick={() => setLines([...lines, newLine(lines, 'quantity')])}
             >
-              Add something bought
+              {say('Add something bought')}
             </button>
           </div>
           <div className="fields">
-            <Field label="Valid until" hint="may stay empty">
+            <Field label={say('Valid until')} hint={say('may stay empty')}>
               {(ids) => (
                 <input
                   {...ids}
@@ -293,7 +320,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
                 />
               )}
             </Field>
-            <Field label="Working days" hint="may stay empty">
+            <Field label={say('Working days')} hint={say('may stay empty')}>
               {(ids) => (
                 <input
                   {...ids}
@@ -304,7 +331,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
                 />
               )}
             </Field>
-            <Field label="Note to the customer">
+            <Field label={say('Note to the customer')}>
               {(ids) => (
                 <textarea
                   {...ids}
@@ -318,8 +345,10 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
           </div>
           {estimate === undefined ? (
             <p role="status" className="question">
-              ? {problems.size} {problems.size === 1 ? 'line is' : 'lines are'} not ready: price them, or
-              leave them out on purpose.
+              {say(
+                '? {size} {size, plural, one {line is} other {lines are}} not ready: price them, or leave them out on purpose.',
+                { size: problems.size },
+              )}
             </p>
           ) : (
             <Sums estimate={estimate} />
@@ -331,7 +360,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
               disabled={estimate === undefined}
               onClick={() => void make()}
             >
-              Make version {(from?.version ?? 0) + 1}
+              {say('Make version {value}', { value: (from?.version ?? 0) + 1 })}
             </button>
           </div>
         </>
@@ -370,6 +399,7 @@ function LineFields({
   problem: string | undefined;
   onChange: (part: Partial<LineForm>) => void;
 }) {
+  const { say } = useLanguage();
   const field = (
     name: 'what' | 'amount' | 'unit' | 'price' | 'taxPercent' | 'ifFound',
     label: string,
@@ -390,14 +420,14 @@ function LineFields({
   if (line.isLeftOut)
     return (
       <div className="estimate-line left-out">
-        <span className="faint">Left out: {name}</span>
+        <span className="faint">{say('Left out: {name}', { name })}</span>
         <button
           type="button"
           className="button quiet"
-          aria-label={`Take ${name} in again`}
+          aria-label={say('Take {name} in again', { name })}
           onClick={() => onChange({ isLeftOut: false })}
         >
-          Take it in
+          {say('Take it in')}
         </button>
       </div>
     );
@@ -413,10 +443,10 @@ function LineFields({
       <button
         type="button"
         className="button quiet"
-        aria-label={`Leave out ${name}`}
+        aria-label={say('Leave out {name}', { name })}
         onClick={() => onChange({ isLeftOut: true })}
       >
-        Leave out
+        {say('Leave out')}
       </button>
       {problem !== undefined ? (
         <p className="question line-note">? {problem}</p>

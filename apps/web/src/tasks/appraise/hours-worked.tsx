@@ -5,6 +5,7 @@ import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice } from '../../desk/use-device.ts';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { dayText, hoursText, minutesOf } from './estimate-state.ts';
 
 /** What steps took in the jobs on this device; empty until they are read. */
@@ -33,6 +34,7 @@ export function useLearnedHours(): readonly LearnedHours[] {
 
 /** Time that steps really took: the next estimate learns from it. */
 export function HoursWorked() {
+  const { fixed, say } = useLanguage();
   const { desk, job } = useDesk();
   const learned = useLearnedHours();
   const steps = [
@@ -62,13 +64,14 @@ export function HoursWorked() {
 
   return (
     <section aria-labelledby="hours">
-      <h3 id="hours">Hours worked</h3>
+      <h3 id="hours">{say('Hours worked')}</h3>
       <p className="faint">
-        What steps really take here is what the next estimate starts from: the middle of the finished jobs on
-        this device.
+        {say(
+          'What steps really take here is what the next estimate starts from: the middle of the finished jobs on this device.',
+        )}
       </p>
-      <form className="row-form" onSubmit={keep} aria-label="Hours worked">
-        <Field label="Step">
+      <form className="row-form" onSubmit={keep} aria-label={say('Hours worked')}>
+        <Field label={say('Step')}>
           {(ids) => (
             <select {...ids} className="input" value={step} onChange={(event) => setStep(event.target.value)}>
               {steps.map(({ id, what }) => (
@@ -79,7 +82,7 @@ export function HoursWorked() {
             </select>
           )}
         </Field>
-        <Field label="Hours" hint="such as 2.5 or 2:30">
+        <Field label={say('Hours')} hint={say('such as 2.5 or 2:30')}>
           {(ids) => (
             <input
               {...ids}
@@ -97,10 +100,10 @@ export function HoursWorked() {
             checked={isFinished}
             onChange={(event) => setFinished(event.target.checked)}
           />
-          this step is finished
+          {say('this step is finished')}
         </label>
         <button type="submit" className="button">
-          Keep the hours
+          {say('Keep the hours')}
         </button>
       </form>
       {problem !== undefined && (
@@ -109,22 +112,34 @@ export function HoursWorked() {
         </p>
       )}
       {job.hoursWorked.length > 0 && (
-        <ul aria-label="Hours kept for this job">
+        <ul aria-label={say('Hours kept for this job')}>
           {job.hoursWorked.map(({ entry, labourStep, minutes, isFinished: done, by }) => (
             <li key={entry}>
-              {steps.find(({ id }) => id === labourStep)?.what ?? labourStep}: {hoursText(minutes)} hours,{' '}
-              {by}
-              {done && ', finished'}
+              {say('{value}: {hoursText} hours, {by}{value2}', {
+                value: steps.find(({ id }) => id === labourStep)?.what ?? labourStep,
+                hoursText: hoursText(minutes),
+                by,
+                value2: done ? say(', finished') : '',
+              })}
             </li>
           ))}
         </ul>
       )}
       {learned.length > 0 && (
-        <ul aria-label="Learned from finished jobs">
+        <ul aria-label={say('Learned from finished jobs')}>
           {learned.map(({ step: id, per, median_minutes, low_minutes, high_minutes, jobs }) => (
             <li key={id}>
-              {steps.find((one) => one.id === id)?.what ?? id}: {median_minutes.toFixed(1)} minutes a {per} (
-              {low_minutes.toFixed(1)} to {high_minutes.toFixed(1)}; {jobs} {jobs === 1 ? 'job' : 'jobs'})
+              {say(
+                '{value}: {median_minutes} minutes a {per} ({low_minutes} to {high_minutes}; {jobs} {jobs, plural, one {job} other {jobs}})',
+                {
+                  value: steps.find((one) => one.id === id)?.what ?? id,
+                  median_minutes: fixed(median_minutes, 1),
+                  per,
+                  low_minutes: fixed(low_minutes, 1),
+                  high_minutes: fixed(high_minutes, 1),
+                  jobs,
+                },
+              )}
             </li>
           ))}
         </ul>

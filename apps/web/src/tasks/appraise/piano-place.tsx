@@ -1,6 +1,7 @@
 import { describePiano } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { PianoFields } from '../../piano/piano-fields.tsx';
 import {
   emptyPianoForm,
@@ -11,6 +12,7 @@ import {
 
 /** Identity of the piano. */
 export function PianoPlace() {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const [form, setForm] = useState(job.piano === undefined ? emptyPianoForm : formOfPiano(job.piano));
   const [problems, setProblems] = useState<PianoFormProblems>({});
@@ -31,12 +33,12 @@ export function PianoPlace() {
 
   return (
     <section aria-labelledby="identity">
-      <h2 id="identity">The piano</h2>
+      <h2 id="identity">{say('The piano')}</h2>
       <form onSubmit={submit} noValidate>
         <PianoFields form={form} problems={problems} onChange={setForm} />
         <div className="button-row">
           <button type="submit" className="button strong">
-            Keep the description
+            {say('Keep the description')}
           </button>
           <output aria-live="polite">{said}</output>
         </div>

@@ -3,44 +3,56 @@ import { type PinChoice, setPinPolicy } from '@becket/tasks';
 import { useState } from 'react';
 import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { SmallForm } from '../../parts/small-form.tsx';
 import { torqueText } from './torque-state.ts';
 
 /** The shop's rule for going up in size: shown as it stands, and open to change. */
 export function PinRule({ choice }: { choice: PinChoice }) {
+  const { fixed, say, sayNodes } = useLanguage();
   const { desk } = useDesk();
   const { policy, isOwnPolicy } = choice;
   const [isOpen, setOpen] = useState(false);
   const inPounds = (torque: number) => String(Math.round(inInchPounds(newtonMetres(torque))));
   return (
     <section aria-labelledby="pin-rule">
-      <h3 id="pin-rule">The rule</h3>
+      <h3 id="pin-rule">{say('The rule')}</h3>
       <p>
-        All readings at {torqueText(policy.firmTorque_n_m)} or more: {policy.sizesUpWhenFirm}{' '}
-        {policy.sizesUpWhenFirm === 1 ? 'size' : 'sizes'} up. Below: {policy.sizesUpWhenLoose}. Any below{' '}
-        {torqueText(policy.veryLooseTorque_n_m)}: the block itself is in question.{' '}
-        <span className="faint">
-          {isOwnPolicy ? `This job’s own rule: ${policy.source}.` : `From ${policy.source}.`}
-        </span>
+        {sayNodes(
+          'All readings at {torqueText} or more: {sizesUpWhenFirm} {sizesUpWhenFirm, plural, one {size} other {sizes}} up. Below: {sizesUpWhenLoose}. Any below {torqueText2}: the block itself is in question. {span}',
+          {
+            torqueText: torqueText(policy.firmTorque_n_m),
+            sizesUpWhenFirm: policy.sizesUpWhenFirm,
+            sizesUpWhenLoose: policy.sizesUpWhenLoose,
+            torqueText2: torqueText(policy.veryLooseTorque_n_m),
+            span: (
+              <span className="faint">
+                {isOwnPolicy
+                  ? say('This job’s own rule: {source}.', { source: policy.source })
+                  : say('From {source}.', { source: policy.source })}
+              </span>
+            ),
+          },
+        )}
       </p>
       {!isOpen ? (
         <button type="button" className="button" onClick={() => setOpen(true)}>
-          Change the rule
+          {say('Change the rule')}
         </button>
       ) : (
         <SmallForm
-          label="The rule for pin sizes"
+          label={say('The rule for pin sizes')}
           fields={[
-            { name: 'firm', label: 'Firm from (in·lbf)', keys: 'decimal' },
-            { name: 'loose', label: 'Very loose below (in·lbf)', keys: 'decimal' },
-            { name: 'up', label: 'Sizes up when firm', keys: 'decimal' },
-            { name: 'upLoose', label: 'Sizes up when not', keys: 'decimal' },
+            { name: 'firm', label: say('Firm from (in·lbf)'), keys: 'decimal' },
+            { name: 'loose', label: say('Very loose below (in·lbf)'), keys: 'decimal' },
+            { name: 'up', label: say('Sizes up when firm'), keys: 'decimal' },
+            { name: 'upLoose', label: say('Sizes up when not'), keys: 'decimal' },
             {
               name: 'sizes',
-              label: 'Sizes, small to large',
-              hint: 'name and inches, a comma between: 2/0 0.282, 3/0 0.286',
+              label: say('Sizes, small to large'),
+              hint: say('name and inches, a comma between: 2/0 0.282, 3/0 0.286'),
             },
-            { name: 'source', label: 'Whose rule it is' },
+            { name: 'source', label: say('Whose rule it is') },
           ]}
           start={{
             firm: inPounds(policy.firmTorque_n_m),
@@ -48,11 +60,11 @@ export function PinRule({ choice }: { choice: PinChoice }) {
             up: String(policy.sizesUpWhenFirm),
             upLoose: String(policy.sizesUpWhenLoose),
             sizes: policy.sizes
-              .map(({ label, diameter_m }) => `${label} ${inInches(metres(diameter_m)).toFixed(3)}`)
+              .map(({ label, diameter_m }) => `${label} ${fixed(inInches(metres(diameter_m)), 3)}`)
               .join(', '),
             source: isOwnPolicy ? policy.source : '',
           }}
-          submit="Keep the rule for this job"
+          submit={say('Keep the rule for this job')}
           onKeep={async (values) => {
             const number = (text: string, what: string): number => {
               const value = Number(text.trim().replace(',', '.'));
@@ -95,7 +107,7 @@ export function PinRule({ choice }: { choice: PinChoice }) {
           }}
         >
           <button type="button" className="button quiet" onClick={() => setOpen(false)}>
-            Leave it
+            {say('Leave it')}
           </button>
         </SmallForm>
       )}

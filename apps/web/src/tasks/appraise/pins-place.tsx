@@ -14,6 +14,7 @@ import { useDeferredValue, useMemo, useState } from 'react';
 import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { type LengthUnit, lengthText } from '../../parts/length-text.ts';
 import { SmallForm } from '../../parts/small-form.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
@@ -32,13 +33,14 @@ import { torqueIn } from './torque-state.ts';
 
 /** Which pins go in: as found, the rule, the limits, test pins, and what single pins need. */
 export function PinsPlace() {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const { unit } = useSettings();
   const settled = useDeferredValue(job);
   const choice = useMemo(() => pinChoice(settled), [settled]);
   return (
     <section aria-labelledby="pins">
-      <h2 id="pins">Tuning pins</h2>
+      <h2 id="pins">{say('Tuning pins')}</h2>
       <ul className="notice cautions">
         {choice.cautions.map((caution) => (
           <li key={caution}>{caution}</li>
@@ -67,24 +69,25 @@ const strings = [
 ];
 
 function PinsAsFound({ choice, unit }: PartProps) {
+  const { fixed, say, sayNodes } = useLanguage();
   const { desk, job } = useDesk();
   const [reason, setReason] = useState('');
   const { scatter, groups, isMixed } = choice;
   const text = (length: number) => lengthText(length, unit, 'diameter');
   return (
     <section aria-labelledby="pins-found">
-      <h3 id="pins-found">As found, by micrometer</h3>
+      <h3 id="pins-found">{say('As found, by micrometer')}</h3>
       <ReasonHere reason={reason} onChange={setReason} />
       <SmallForm
-        label="Diameter of a pin"
+        label={say('Diameter of a pin')}
         fields={[
-          { name: 'note', label: 'Note' },
-          { name: 'string', label: 'String', options: strings },
-          { name: 'value', label: `Diameter (${unit})`, keys: 'decimal' },
+          { name: 'note', label: say('Note') },
+          { name: 'string', label: say('String'), options: strings },
+          { name: 'value', label: say('Diameter ({unit})', { unit }), keys: 'decimal' },
         ]}
         start={{ note: noteName(job.piano?.firstKey ?? 1), string: '1', value: '' }}
         first="value"
-        submit="Keep and go on"
+        submit={say('Keep and go on')}
         isStrong
         onKeep={async (values) => {
           const reading = pinDiameterOf(values, unit, reason);
@@ -93,45 +96,68 @@ function PinsAsFound({ choice, unit }: PartProps) {
         }}
       />
       {scatter === undefined ? (
-        <p className="faint">No pin was measured yet. A few in every section show whether sizes are mixed.</p>
+        <p className="faint">
+          {say('No pin was measured yet. A few in every section show whether sizes are mixed.')}
+        </p>
       ) : (
         <p>
-          {scatter.count} {scatter.count === 1 ? 'pin' : 'pins'} measured: {text(scatter.smallest)} to{' '}
-          {text(scatter.largest)}, middle {text(scatter.median)}.{' '}
-          {isMixed && <strong>Sizes are mixed: each keeps its own step.</strong>}
+          {say(
+            '{count} {count, plural, one {pin} other {pins}} measured: {text} to {text2}, middle {text3}.',
+            {
+              count: scatter.count,
+              text: text(scatter.smallest),
+              text2: text(scatter.largest),
+              text3: text(scatter.median),
+            },
+          )}{' '}
+          {isMixed && <strong>{say('Sizes are mixed: each keeps its own step.')}</strong>}
         </p>
       )}
       {groups.map((group) => (
-        <section key={group.asFound} className="pin-group" aria-label={`Pins found as ${group.asFound}`}>
+        <section
+          key={group.asFound}
+          className="pin-group"
+          aria-label={say('Pins found as {asFound}', { asFound: group.asFound })}
+        >
           <h4>
-            Found as {group.asFound}{' '}
-            <span className="faint">
-              {group.pins.length} measured, {text(group.smallest)} to {text(group.largest)}
-            </span>
+            {sayNodes('Found as {asFound} {span}', {
+              asFound: group.asFound,
+              span: (
+                <span className="faint">
+                  {say('{pins} measured, {text} to {text2}', {
+                    pins: group.pins.length,
+                    text: text(group.smallest),
+                    text2: text(group.largest),
+                  })}
+                </span>
+              ),
+            })}
           </h4>
           <p>{group.advice?.sentence ?? group.adviceRestsOn}</p>
           {group.advice !== undefined && <p className="faint">{group.adviceRestsOn}</p>}
           {group.doubtful > 0 && (
             <p className="question">
-              ? {group.doubtful} of these lie between sizes: measure them again, away from the coil.
+              {say('? {doubtful} of these lie between sizes: measure them again, away from the coil.', {
+                doubtful: group.doubtful,
+              })}
             </p>
           )}
           {group.candidates.length > 0 && (
-            <TableFrame label={`Sizes above ${group.asFound}`}>
+            <TableFrame label={say('Sizes above {asFound}', { asFound: group.asFound })}>
               <table className="table">
                 <thead>
                   <tr>
-                    <th scope="col">Size</th>
+                    <th scope="col">{say('Size')}</th>
                     <th scope="col" className="number">
-                      Diameter
+                      {say('Diameter')}
                     </th>
                     <th scope="col" className="number">
-                      Larger by
+                      {say('Larger by')}
                     </th>
                     <th scope="col" className="number">
-                      Share below firm
+                      {say('Share below firm')}
                     </th>
-                    <th scope="col">What stands against it</th>
+                    <th scope="col">{say('What stands against it')}</th>
                   </tr>
                 </thead>
                 <tbody>
@@ -140,15 +166,15 @@ function PinsAsFound({ choice, unit }: PartProps) {
                       <tr key={label} className={isAdvised ? 'is-advised' : undefined}>
                         <th scope="row" className="one-line">
                           {label}
-                          {isAdvised && ' ◂ the rule'}
+                          {isAdvised && say(' ◂ the rule')}
                         </th>
                         <td className="number">{text(diameter)}</td>
                         <td className="number">{text(larger)}</td>
                         <td className="number">
                           {expected === undefined ? (
-                            <span className="faint">no law yet</span>
+                            <span className="faint">{say('no law yet')}</span>
                           ) : (
-                            `${(expected.shareBelowFirm * 100).toFixed(0)} %`
+                            `${fixed(expected.shareBelowFirm * 100, 0)} %`
                           )}
                         </td>
                         <td>
@@ -162,7 +188,7 @@ function PinsAsFound({ choice, unit }: PartProps) {
                               ? {sentence}
                             </p>
                           ))}
-                          {against.length + unknown.length === 0 && 'nothing known'}
+                          {against.length + unknown.length === 0 && say('nothing known')}
                         </td>
                       </tr>
                     ),
@@ -178,6 +204,7 @@ function PinsAsFound({ choice, unit }: PartProps) {
 }
 
 function Limits({ choice, unit }: PartProps) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const { limits, lengths, lengthsNeed } = choice;
   const fields = [
@@ -188,14 +215,14 @@ function Limits({ choice, unit }: PartProps) {
   ] as const;
   return (
     <section aria-labelledby="pin-limits">
-      <h3 id="pin-limits">Limits of block and plate</h3>
+      <h3 id="pin-limits">{say('Limits of block and plate')}</h3>
       <SmallForm
         key={limits.entry ?? 'none'}
-        label="Limits of block and plate"
+        label={say('Limits of block and plate')}
         fields={fields.map(([name, label]) => ({
           name,
           label,
-          hint: 'empty while not known',
+          hint: say('empty while not known'),
           keys: 'text' as const,
         }))}
         start={
@@ -204,7 +231,7 @@ function Limits({ choice, unit }: PartProps) {
             string
           >
         }
-        submit="Keep the limits"
+        submit={say('Keep the limits')}
         onKeep={async (values) => {
           const of = (name: (typeof fields)[number][0]) => typedLength(values[name], unit, 'this limit');
           const largestDiameter_m = of('largest');
@@ -223,9 +250,11 @@ function Limits({ choice, unit }: PartProps) {
         }}
       />
       {lengths === undefined ? (
-        <p className="faint">Which lengths fit is known once there is: {lengthsNeed.join(', ')}.</p>
+        <p className="faint">
+          {say('Which lengths fit is known once there is: {what}.', { what: lengthsNeed.join(', ') })}
+        </p>
       ) : (
-        <ul aria-label="Pin lengths">
+        <ul aria-label={say('Pin lengths')}>
           {lengths.map(({ label, fits, sentence }) => (
             <li key={label} className={fits ? undefined : 'faint'}>
               {fits ? '✓' : '▲'} {sentence}
@@ -238,25 +267,32 @@ function Limits({ choice, unit }: PartProps) {
 }
 
 function TestPins({ choice, unit }: PartProps) {
+  const { say, sayNodes } = useLanguage();
   const { desk } = useDesk();
   return (
     <section aria-labelledby="test-pins">
-      <h3 id="test-pins">Test pins</h3>
+      <h3 id="test-pins">{say('Test pins')}</h3>
       <p className="faint">
-        Drive a larger pin in the worst and in the best place, read its torque with no string on it, and do so
-        before the set is bought.
+        {say(
+          'Drive a larger pin in the worst and in the best place, read its torque with no string on it, and do so before the set is bought.',
+        )}
       </p>
       <SmallForm
-        label="A test pin"
+        label={say('A test pin')}
         fields={[
-          { name: 'note', label: 'Note' },
-          { name: 'string', label: 'String', options: strings },
-          { name: 'diameter', label: `Diameter of the test pin (${unit})`, keys: 'decimal' },
-          { name: 'length', label: `Its length (${unit})`, hint: 'may stay empty', keys: 'decimal' },
-          { name: 'torque', label: 'Torque, no string', keys: 'decimal' },
+          { name: 'note', label: say('Note') },
+          { name: 'string', label: say('String'), options: strings },
+          { name: 'diameter', label: say('Diameter of the test pin ({unit})', { unit }), keys: 'decimal' },
+          {
+            name: 'length',
+            label: say('Its length ({unit})', { unit }),
+            hint: say('may stay empty'),
+            keys: 'decimal',
+          },
+          { name: 'torque', label: say('Torque, no string'), keys: 'decimal' },
           {
             name: 'unit',
-            label: 'Unit of the wrench',
+            label: say('Unit of the wrench'),
             options: [
               { value: 'in·lbf', words: 'in·lbf' },
               { value: 'N·m', words: 'N·m' },
@@ -264,13 +300,13 @@ function TestPins({ choice, unit }: PartProps) {
           },
           {
             name: 'feel',
-            label: 'The hand felt',
+            label: say('The hand felt'),
             options: [
-              { value: '', words: 'nothing to say' },
+              { value: '', words: say('nothing to say') },
               ...pinFeels.map((value) => ({ value, words: value })),
             ],
           },
-          { name: 'remark', label: 'Remark', hint: 'may stay empty' },
+          { name: 'remark', label: say('Remark'), hint: say('may stay empty') },
         ]}
         start={{
           note: '',
@@ -282,7 +318,7 @@ function TestPins({ choice, unit }: PartProps) {
           feel: '',
           remark: '',
         }}
-        submit="Keep the test pin"
+        submit={say('Keep the test pin')}
         onKeep={async (values) => {
           const pin = testPinOf(values, unit);
           await runHere(desk, (context, id) => recordTestPin(context, id, pin));
@@ -291,14 +327,21 @@ function TestPins({ choice, unit }: PartProps) {
       />
       <p>{choice.lawSentence}</p>
       {choice.testPins.length > 0 && (
-        <ul aria-label="Test pins, kept">
+        <ul aria-label={say('Test pins, kept')}>
           {choice.testPins.map(({ entry, name, diameter, torque, gripBefore, feel, leftOutBecause }) => (
             <li key={entry}>
-              <strong>{name}</strong>: {lengthText(diameter, unit, 'diameter')} held {torqueIn(torque, unit)}
-              {gripBefore !== undefined && `, before ${torqueIn(gripBefore, unit)}`}
-              {feel !== undefined && `; felt: ${feel}`}
+              {sayNodes('{strong}: {lengthText} held {torqueIn}{value}{value2}', {
+                strong: <strong>{name}</strong>,
+                lengthText: lengthText(diameter, unit, 'diameter'),
+                torqueIn: torqueIn(torque, unit),
+                value:
+                  gripBefore !== undefined
+                    ? say(', before {torqueIn}', { torqueIn: torqueIn(gripBefore, unit) })
+                    : '',
+                value2: feel !== undefined ? say('; felt: {feel}', { feel }) : '',
+              })}
               {leftOutBecause !== undefined && <span className="question"> ? {leftOutBecause}</span>}{' '}
-              <TakeBack entry={entry} words={`test pin ${name}`} />
+              <TakeBack entry={entry} words={say('test pin {name}', { name })} />
             </li>
           ))}
         </ul>
@@ -308,25 +351,28 @@ function TestPins({ choice, unit }: PartProps) {
 }
 
 function SinglePins({ choice, unit }: PartProps) {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const open = choice.suggested.filter(
     ({ key, string }) => !choice.remedies.some((one) => one.key === key && one.string === (string ?? 1)),
   );
   return (
     <section aria-labelledby="single-pins">
-      <h3 id="single-pins">Single pins that need something of their own</h3>
+      <h3 id="single-pins">{say('Single pins that need something of their own')}</h3>
       {open.length > 0 && (
-        <ul className="plain-list" aria-label="Suggested">
+        <ul className="plain-list" aria-label={say('Suggested')}>
           {open.map(({ key, string, name, remedy, diameter, because }) => (
             <li key={name} className="survey-line" data-gravity="clear">
               <p>
                 <strong>{name}</strong>: {remedy}
-                {diameter !== undefined && ` of ${lengthText(diameter, unit, 'diameter')}`}. {because}
+                {diameter !== undefined &&
+                  say(' of {lengthText}', { lengthText: lengthText(diameter, unit, 'diameter') })}
+                . {because}
               </p>
               <button
                 type="button"
                 className="button"
-                aria-label={`Choose ${remedy} for ${name}`}
+                aria-label={say('Choose {remedy} for {name}', { remedy, name })}
                 onClick={() =>
                   void desk.run((context, id) =>
                     choosePinRemedy(context, id, {
@@ -338,42 +384,48 @@ function SinglePins({ choice, unit }: PartProps) {
                   )
                 }
               >
-                Choose it
+                {say('Choose it')}
               </button>
             </li>
           ))}
         </ul>
       )}
       {choice.remedies.length > 0 && (
-        <ul aria-label="Chosen">
+        <ul aria-label={say('Chosen')}>
           {choice.remedies.map(({ entry, key, string, remedy, pinDiameter_m, note }) => (
             <li key={entry}>
-              <strong>
-                {noteName(key)} string {string}
-              </strong>
-              : {remedy}
-              {pinDiameter_m !== undefined && ` of ${lengthText(pinDiameter_m, unit, 'diameter')}`}
+              <strong>{say('{note} string {string}', { note: noteName(key), string })}</strong>: {remedy}
+              {pinDiameter_m !== undefined &&
+                say(' of {lengthText}', { lengthText: lengthText(pinDiameter_m, unit, 'diameter') })}
               {note !== undefined && `; ${note}`}{' '}
-              <TakeBack entry={entry} words={`${remedy} of ${noteName(key)} string ${string}`} />
+              <TakeBack
+                entry={entry}
+                words={say('{remedy} of {note} string {string}', { remedy, note: noteName(key), string })}
+              />
             </li>
           ))}
         </ul>
       )}
       <SmallForm
-        label="A pin of its own"
+        label={say('A pin of its own')}
         fields={[
-          { name: 'note', label: 'Note' },
-          { name: 'string', label: 'String', options: strings },
+          { name: 'note', label: say('Note') },
+          { name: 'string', label: say('String'), options: strings },
           {
             name: 'remedy',
-            label: 'It gets',
+            label: say('It gets'),
             options: pinRemedies.map((value) => ({ value, words: value })),
           },
-          { name: 'diameter', label: `Pin diameter (${unit})`, hint: 'may stay empty', keys: 'decimal' },
-          { name: 'remark', label: 'Remark', hint: 'may stay empty' },
+          {
+            name: 'diameter',
+            label: say('Pin diameter ({unit})', { unit }),
+            hint: say('may stay empty'),
+            keys: 'decimal',
+          },
+          { name: 'remark', label: say('Remark'), hint: say('may stay empty') },
         ]}
         start={{ note: '', string: '1', remedy: 'larger pin', diameter: '', remark: '' }}
-        submit="Choose it"
+        submit={say('Choose it')}
         onKeep={async (values) => {
           const diameter = typedLength(values.diameter, unit, 'the pin’s diameter');
           const key = requiredNote(values.note, 'this');
@@ -390,26 +442,27 @@ function SinglePins({ choice, unit }: PartProps) {
         }}
       />
       {job.unisons.size === 0 && (
-        <p className="faint">Describe the stringing first: it says which pins there are.</p>
+        <p className="faint">{say('Describe the stringing first: it says which pins there are.')}</p>
       )}
     </section>
   );
 }
 
 function Counts({ choice, unit }: PartProps) {
+  const { say } = useLanguage();
   const { counts } = choice;
   return (
     <section aria-labelledby="pin-counts">
-      <h3 id="pin-counts">Pins to buy, without spares</h3>
+      <h3 id="pin-counts">{say('Pins to buy, without spares')}</h3>
       {counts.pins === 0 ? (
-        <p className="faint">Pins can be counted once the stringing is described.</p>
+        <p className="faint">{say('Pins can be counted once the stringing is described.')}</p>
       ) : (
         <>
           <ul>
             {counts.bySize.map(({ label, diameter, pins, byRemedy, assumed }) => (
               <li key={label ?? 'no size yet'}>
                 <strong>
-                  {pins} × {label ?? 'no size yet'}
+                  {pins} × {label ?? say('no size yet')}
                 </strong>
                 {diameter !== undefined && `, ${lengthText(diameter, unit, 'diameter')}`}{' '}
                 <span className="faint">
@@ -425,11 +478,14 @@ function Counts({ choice, unit }: PartProps) {
           </ul>
           {counts.bushings + counts.plugs > 0 && (
             <p>
-              {counts.bushings} bushings, {counts.plugs} plugs.
+              {say('{bushings} bushings, {plugs} plugs.', { bushings: counts.bushings, plugs: counts.plugs })}
             </p>
           )}
           <p className="faint">
-            {counts.measured} of {counts.pins} pins were measured.
+            {say('{measured} of {pins} pins were measured.', {
+              measured: counts.measured,
+              pins: counts.pins,
+            })}
           </p>
         </>
       )}
@@ -438,30 +494,48 @@ function Counts({ choice, unit }: PartProps) {
 }
 
 function Driving({ choice, unit }: PartProps) {
+  const { localMoment, say, sayNodes } = useLanguage();
   const { desk } = useDesk();
   const { driving } = choice;
   const start =
     choice.counts.bySize.find(({ diameter }) => diameter !== undefined)?.diameter ?? inches(0.286);
   return (
     <section aria-labelledby="driving">
-      <h3 id="driving">Driven, in order</h3>
+      <h3 id="driving">{say('Driven, in order')}</h3>
       <p className="faint">
-        {driving.pinsDriven} of {driving.pins} pins are driven.
-        {driving.left.length > 0 &&
-          driving.pinsDriven > 0 &&
-          ` Left: ${driving.left.map(({ firstKey, lastKey }) => (firstKey === lastKey ? noteName(firstKey) : `${noteName(firstKey)} to ${noteName(lastKey)}`)).join(', ')}.`}
+        {say('{pinsDriven} of {pins} pins are driven.{value}', {
+          pinsDriven: driving.pinsDriven,
+          pins: driving.pins,
+          value:
+            driving.left.length > 0 && driving.pinsDriven > 0
+              ? say(' Left: {what}.', {
+                  what: driving.left
+                    .map(({ firstKey, lastKey }) =>
+                      firstKey === lastKey
+                        ? noteName(firstKey)
+                        : `${noteName(firstKey)} to ${noteName(lastKey)}`,
+                    )
+                    .join(', '),
+                })
+              : '',
+        })}
       </p>
       <SmallForm
-        label="Pins driven"
+        label={say('Pins driven')}
         fields={[
-          { name: 'from', label: 'From note' },
-          { name: 'to', label: 'to note' },
-          { name: 'diameter', label: `Pin diameter (${unit})`, keys: 'decimal' },
-          { name: 'length', label: `Pin length (${unit})`, hint: 'may stay empty', keys: 'decimal' },
-          { name: 'remark', label: 'Remark', hint: 'may stay empty' },
+          { name: 'from', label: say('From note') },
+          { name: 'to', label: say('to note') },
+          { name: 'diameter', label: say('Pin diameter ({unit})', { unit }), keys: 'decimal' },
+          {
+            name: 'length',
+            label: say('Pin length ({unit})', { unit }),
+            hint: say('may stay empty'),
+            keys: 'decimal',
+          },
+          { name: 'remark', label: say('Remark'), hint: say('may stay empty') },
         ]}
         start={{ from: '', to: '', diameter: lengthField(start, unit), length: '', remark: '' }}
-        submit="Log them"
+        submit={say('Log them')}
         onKeep={async (values) => {
           const firstKey = requiredNote(values.from, 'these pins');
           const lastKey = values.to.trim() === '' ? firstKey : requiredNote(values.to, 'these pins');
@@ -484,15 +558,21 @@ function Driving({ choice, unit }: PartProps) {
         }}
       />
       {driving.lines.length > 0 && (
-        <ol aria-label="Driving log">
+        <ol aria-label={say('Driving log')}>
           {driving.lines.map(({ entry, notes, pins, diameter, at, by, note }) => (
             <li key={entry}>
-              {notes}, {pins} pins, {lengthText(diameter, unit, 'diameter')}
-              {note !== undefined && `; ${note}`}{' '}
-              <span className="faint">
-                {new Date(at).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })}, {by}
-              </span>{' '}
-              <TakeBack entry={entry} words={`pins ${notes}`} />
+              {sayNodes('{notes}, {pins} pins, {lengthText}{value} {span}', {
+                notes,
+                pins,
+                lengthText: lengthText(diameter, unit, 'diameter'),
+                value: note !== undefined ? `; ${note}` : '',
+                span: (
+                  <span className="faint">
+                    {localMoment(at)}, {by}
+                  </span>
+                ),
+              })}{' '}
+              <TakeBack entry={entry} words={say('pins {notes}', { notes })} />
             </li>
           ))}
         </ol>
@@ -502,15 +582,16 @@ function Driving({ choice, unit }: PartProps) {
 }
 
 function TakeBack({ entry, words }: { entry: string; words: string }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   return (
     <button
       type="button"
       className="button quiet"
-      aria-label={`Take back ${words}`}
+      aria-label={say('Take back {words}', { words })}
       onClick={() => void desk.run((context, id) => withdrawEntry(context, id, entry, 'taken back'))}
     >
-      Take back
+      {say('Take back')}
     </button>
   );
 }

@@ -1,5 +1,6 @@
 import { useDesk } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 
 /** Asked for once the record is sealed, where what is kept would change it. */
 export function ReasonHere({
@@ -11,10 +12,14 @@ export function ReasonHere({
   onChange: (reason: string) => void;
   isWanted?: boolean;
 }) {
+  const { say } = useLanguage();
   const { job } = useDesk();
   if (job.seal === undefined || !isWanted) return null;
   return (
-    <Field label="Reason for changing the sealed record" hint="stands on everything you keep here now">
+    <Field
+      label={say('Reason for changing the sealed record')}
+      hint={say('stands on everything you keep here now')}
+    >
       {(ids) => (
         <input
           {...ids}

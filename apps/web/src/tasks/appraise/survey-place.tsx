@@ -14,6 +14,7 @@ import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { lengthText } from '../../parts/length-text.ts';
 import { PhotoThumb } from '../../photos/photo-thumb.tsx';
 import { TakePhoto } from '../../photos/take-photo.tsx';
@@ -48,6 +49,7 @@ const shortAnswers = [
 
 /** The survey of the structure, one part of the piano at a time, answered with a thumb. */
 export function SurveyPlace() {
+  const { say, sayNodes } = useLanguage();
   const { desk, job } = useDesk();
   const [part, setPart] = useState<SurveyPart>('bridges');
   const [open, setOpen] = useState<Open>();
@@ -66,12 +68,19 @@ export function SurveyPlace() {
 
   return (
     <section aria-labelledby="survey">
-      <h2 id="survey">Survey</h2>
+      <h2 id="survey">{say('Survey')}</h2>
       <p data-survey-progress>
-        {whole.answered} of {whole.of} things are answered.{' '}
-        <span className="faint">“Not to be seen” is an honest answer: it stays on the list of unknowns.</span>
+        {sayNodes('{answered} of {of} things are answered. {span}', {
+          answered: whole.answered,
+          of: whole.of,
+          span: (
+            <span className="faint">
+              {say('“Not to be seen” is an honest answer: it stays on the list of unknowns.')}
+            </span>
+          ),
+        })}
       </p>
-      <nav className="survey-parts" aria-label="Parts of the piano">
+      <nav className="survey-parts" aria-label={say('Parts of the piano')}>
         {surveyPartNames.map((one) => {
           const { answered, of } = surveyProgress(job, one);
           return (
@@ -84,9 +93,7 @@ export function SurveyPlace() {
             >
               {surveyParts[one]}
               <span aria-hidden="true">{answered === of ? '✓' : `${answered}/${of}`}</span>
-              <span className="unseen">
-                , {answered} of {of} answered
-              </span>
+              <span className="unseen">{say(', {answered} of {of} answered', { answered, of })}</span>
             </button>
           );
         })}
@@ -98,14 +105,16 @@ export function SurveyPlace() {
       </h3>
       {part === 'plate' && (
         <p className="notice">
-          The plate carries the whole pull, some 18 tonnes-force on a grand. A crack in it is judged by the
-          maker’s data and a specialist, not here. Tune nothing up before that.
+          {say(
+            'The plate carries the whole pull, some 18 tonnes-force on a grand. A crack in it is judged by the maker’s data and a specialist, not here. Tune nothing up before that.',
+          )}
         </p>
       )}
       {part === 'ribs' && (
         <p className="faint">
-          From beneath, with a light held flat to the board. Have a vertical held by a second person before it
-          is tilted.
+          {say(
+            'From beneath, with a light held flat to the board. Have a vertical held by a second person before it is tilted.',
+          )}
         </p>
       )}
       <ul className="survey-things">
@@ -118,13 +127,19 @@ export function SurveyPlace() {
       <div className="button-row survey-on">
         {own.answered === own.of && next !== undefined && next !== part && (
           <button type="button" className="button strong wide" onClick={() => show(next)}>
-            Go on: {surveyParts[next]}
+            {say('Go on: {value}', { value: surveyParts[next] })}
           </button>
         )}
         {whole.answered === whole.of && (
           <p role="status">
-            Everything of the survey is answered. {findingsWords(job.findings)}{' '}
-            <a href={`#/job/${encodeURIComponent(desk.id)}/appraise/decision`}>Go to the decision.</a>
+            {sayNodes('Everything of the survey is answered. {findingsWords} {link}', {
+              findingsWords: findingsWords(job.findings),
+              link: (
+                <a href={`#/job/${encodeURIComponent(desk.id)}/appraise/decision`}>
+                  {say('Go to the decision.')}
+                </a>
+              ),
+            })}
           </p>
         )}
       </div>
@@ -143,6 +158,7 @@ function Thing({
   setOpen: (open: Open | undefined) => void;
   reason: string;
 }) {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const lines = linesOf(job, thing);
@@ -159,7 +175,10 @@ function Thing({
       <h4 className="survey-label">{label}</h4>
       {earlier.map((one) => (
         <p key={one.entry} className="faint">
-          Earlier survey, {one.copiedFrom}: {lineWords(one, unit)}
+          {say('Earlier survey, {copiedFrom}: {lineWords}', {
+            copiedFrom: one.copiedFrom!,
+            lineWords: lineWords(one, unit),
+          })}
         </p>
       ))}
       {seen.map((line) => (
@@ -173,22 +192,22 @@ function Thing({
             <button
               type="button"
               className="button quiet"
-              aria-label={`Change: ${label}, ${lineWords(line, unit)}`}
+              aria-label={say('Change: {label}, {lineWords}', { label, lineWords: lineWords(line, unit) })}
               onClick={() => setOpen({ thing, line })}
             >
-              Change
+              {say('Change')}
             </button>
             <button
               type="button"
               className="button quiet"
-              aria-label={`Take back: ${label}, ${lineWords(line, unit)}`}
+              aria-label={say('Take back: {label}, {lineWords}', { label, lineWords: lineWords(line, unit) })}
               onClick={() =>
                 void desk.run((context, id) =>
                   withdrawEntry(context, id, line.entry, reason.trim() || 'taken back in the survey'),
                 )
               }
             >
-              Take back
+              {say('Take back')}
             </button>
           </div>
         </div>
@@ -208,7 +227,7 @@ function Thing({
             className={seen.length > 0 ? 'button' : 'button strong'}
             onClick={() => setOpen({ thing, line: undefined })}
           >
-            {seen.length > 0 ? 'Something more' : 'Something seen'}
+            {seen.length > 0 ? say('Something more') : say('Something seen')}
           </button>
           {seen.length === 0 &&
             shortAnswers.map(([is, words]) => (
@@ -241,6 +260,7 @@ function FindingSheet({
   reason: string;
   onDone: () => void;
 }) {
+  const { say } = useLanguage();
   const { desk, job, record } = useDesk();
   const { unit } = useSettings();
   const [selected] = useSelectedKey();
@@ -294,8 +314,12 @@ function FindingSheet({
   );
 
   return (
-    <form className="finding-form" onSubmit={submit} aria-label={`Finding: ${surveyThings[thing].label}`}>
-      <Field label="What is seen">
+    <form
+      className="finding-form"
+      onSubmit={submit}
+      aria-label={say('Finding: {label}', { label: surveyThings[thing].label })}
+    >
+      <Field label={say('What is seen')}>
         {(ids) => (
           <textarea
             {...ids}
@@ -309,20 +333,20 @@ function FindingSheet({
         )}
       </Field>
       <Choice
-        label="How grave"
+        label={say('How grave')}
         value={form.gravity}
         onChange={(gravity) => take({ gravity })}
         options={findingGravities.map((value) => ({ value, words: value }))}
       />
       <Choice
-        label="What to do"
+        label={say('What to do')}
         value={form.whatToDo}
         onChange={(whatToDo) => take({ whatToDo })}
         options={findingRemedies.map((value) => ({ value, words: value }))}
       />
       {thing === 'board-repairs' && (
         <Choice
-          label="Does the repair hold"
+          label={say('Does the repair hold')}
           value={form.repair}
           onChange={(repair) => take({ repair })}
           options={repairStates.map((value) => ({ value, words: value }))}
@@ -330,7 +354,7 @@ function FindingSheet({
       )}
       <div className="fields">
         {job.sections.length > 0 && (
-          <Field label="Section">
+          <Field label={say('Section')}>
             {(ids) => (
               <select
                 {...ids}
@@ -338,7 +362,7 @@ function FindingSheet({
                 value={form.section}
                 onChange={(event) => take({ section: event.target.value })}
               >
-                <option value="">the whole piano</option>
+                <option value="">{say('the whole piano')}</option>
                 {job.sections.map(({ section }) => (
                   <option key={section} value={section}>
                     {section}
@@ -371,10 +395,10 @@ function FindingSheet({
       )}
       <div className="button-row">
         <button type="submit" className="button strong">
-          Keep the finding
+          {say('Keep the finding')}
         </button>
         <button type="button" className="button quiet" onClick={onDone}>
-          Leave it
+          {say('Leave it')}
         </button>
       </div>
     </form>

@@ -1,6 +1,7 @@
 import { inInchPounds, newtonMetres } from '@becket/core';
 import type { PinTorque, PinTorqueMap } from '@becket/tasks';
 import { scaleLinear } from 'd3-scale';
+import { useLanguage } from '../../parts/language.tsx';
 import '../../parts/chart.css';
 import { useWidth } from '../../parts/use-width.ts';
 import { torqueIn } from './torque-state.ts';
@@ -17,6 +18,7 @@ interface Props {
 
 /** Where does the block hold, and where does it not? Grip of every pin that was read, along the compass. */
 export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
+  const { say, sayNodes } = useLanguage();
   const [frame, width] = useWidth<HTMLElement>();
   const inUnit = (torque: number) => (unit === 'mm' ? torque : inInchPounds(newtonMetres(torque)));
   const shown = map.pins.filter(({ grip }) => grip !== undefined);
@@ -41,17 +43,26 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
 
   return (
     <figure className="chart torque-chart" ref={frame}>
-      <h3>Where does the block hold?</h3>
+      <h3>{say('Where does the block hold?')}</h3>
       <p className="chart-spoken">
         {pin === undefined ? (
-          <span className="faint">Tap a pin to see its figures.</span>
+          <span className="faint">{say('Tap a pin to see its figures.')}</span>
         ) : (
           <>
-            <strong>{pin.name}</strong> grip {torqueIn(pin.grip!.grip, unit)}{' '}
-            <span className="faint">± {torqueIn(pin.grip!.standardUncertainty, unit)}</span>
-            {pin.pull !== undefined && `, string pulls ${torqueIn(pin.pull.pull, unit)}`}
-            {pin.margin !== undefined && `, margin ${torqueIn(pin.margin, unit)}`}
-            {pin.feels.length > 0 && `; felt: ${pin.feels.join(', ')}`}
+            {sayNodes('{strong} grip {torqueIn} {span}{value}{value2}{value3}', {
+              strong: <strong>{pin.name}</strong>,
+              torqueIn: torqueIn(pin.grip!.grip, unit),
+              span: <span className="faint">± {torqueIn(pin.grip!.standardUncertainty, unit)}</span>,
+              value:
+                pin.pull !== undefined
+                  ? say(', string pulls {torqueIn}', { torqueIn: torqueIn(pin.pull.pull, unit) })
+                  : '',
+              value2:
+                pin.margin !== undefined
+                  ? say(', margin {torqueIn}', { torqueIn: torqueIn(pin.margin, unit) })
+                  : '',
+              value3: pin.feels.length > 0 ? say('; felt: {what}', { what: pin.feels.join(', ') }) : '',
+            })}
           </>
         )}
       </p>
@@ -59,7 +70,7 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
         width={width}
         height={height}
         role="img"
-        aria-label={`Grip of ${shown.length} pins along the compass`}
+        aria-label={say('Grip of {shown} pins along the compass', { shown: shown.length })}
       >
         {map.sections.map(({ section }, index) => {
           const own = map.field.sections.find((one) => one.section === section)!;
@@ -180,14 +191,23 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
             </text>
           ))}
         <text x={edge.left} y={16}>
-          {unit === 'mm' ? 'grip (N·m)' : 'grip (in·lbf)'}
+          {unit === 'mm' ? say('grip (N·m)') : say('grip (in·lbf)')}
         </text>
       </svg>
       <figcaption className="faint">
-        Dots: grip with one standard uncertainty. Bands: mean of the section with its 95 % interval. Dashed:{' '}
-        {torqueIn(map.lowBelow, unit)}, {map.lowBelowFrom}. Short lines: pull of the string.
-        {raw.length > 0 &&
-          ' Triangles: torque as read, ▲ going sharp with the string’s pull in it, ▼ going flat without it; no grip is known there.'}
+        {say(
+          'Dots: grip with one standard uncertainty. Bands: mean of the section with its 95 % interval. Dashed: {torqueIn}, {lowBelowFrom}. Short lines: pull of the string.{value}',
+          {
+            torqueIn: torqueIn(map.lowBelow, unit),
+            lowBelowFrom: map.lowBelowFrom,
+            value:
+              raw.length > 0
+                ? say(
+                    ' Triangles: torque as read, ▲ going sharp with the string’s pull in it, ▼ going flat without it; no grip is known there.',
+                  )
+                : '',
+          },
+        )}
       </figcaption>
     </figure>
   );
@@ -195,6 +215,7 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
 
 /** How are the grips spread? One bar for each newton metre. */
 export function TorqueBars({ map, unit }: { map: PinTorqueMap; unit: 'mm' | 'in' }) {
+  const { fixed, say } = useLanguage();
   const [frame, width] = useWidth<HTMLElement>();
   if (map.bins.length === 0) return null;
   const bars = { top: 24, bottom: 44, left: 40, right: 14, height: 200 };
@@ -207,12 +228,16 @@ export function TorqueBars({ map, unit }: { map: PinTorqueMap; unit: 'mm' | 'in'
     .range([bars.height - bars.bottom, bars.top]);
   return (
     <figure className="chart" ref={frame}>
-      <h3>How are the grips spread?</h3>
+      <h3>{say('How are the grips spread?')}</h3>
       <svg
         width={width}
         height={bars.height}
         role="img"
-        aria-label={`Pins by grip: ${map.bins.map(({ from, to, pins }) => `${torqueIn(from, unit)} to ${torqueIn(to, unit)}: ${pins.length}`).join('; ')}`}
+        aria-label={say('Pins by grip: {what}', {
+          what: map.bins
+            .map(({ from, to, pins }) => `${torqueIn(from, unit)} to ${torqueIn(to, unit)}: ${pins.length}`)
+            .join('; '),
+        })}
       >
         {map.bins.map(({ from, to, pins }) => (
           <g key={from}>
@@ -232,11 +257,11 @@ export function TorqueBars({ map, unit }: { map: PinTorqueMap; unit: 'mm' | 'in'
         ))}
         {x.ticks(Math.max(3, Math.floor(width / 110))).map((tick) => (
           <text key={tick} x={x(tick)} y={bars.height - 22} textAnchor="middle">
-            {unit === 'mm' ? tick : inInchPounds(newtonMetres(tick)).toFixed(0)}
+            {unit === 'mm' ? tick : fixed(inInchPounds(newtonMetres(tick)), 0)}
           </text>
         ))}
         <text x={width - bars.right} y={bars.height - 4} textAnchor="end">
-          {unit === 'mm' ? 'grip (N·m)' : 'grip (in·lbf)'}
+          {unit === 'mm' ? say('grip (N·m)') : say('grip (in·lbf)')}
         </text>
       </svg>
     </figure>

@@ -1,46 +1,50 @@
 import { compareTorque } from '@becket/tasks';
 import { useDeferredValue, useMemo } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TorqueChart } from './torque-chart.tsx';
 import { torqueIn } from './torque-state.ts';
 
 /** The block before and after, side by side, pin by pin. */
 export function TorqueCompare({ unit }: { unit: 'mm' | 'in' }) {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const settled = useDeferredValue(job);
   const { before, after, pins, readBothTimes, lowAfter } = useMemo(() => compareTorque(settled), [settled]);
   const text = (torque: number) => torqueIn(torque, unit);
   return (
     <section aria-labelledby="before-after">
-      <h3 id="before-after">Before and after stringing</h3>
+      <h3 id="before-after">{say('Before and after stringing')}</h3>
       <p>
-        {readBothTimes} {readBothTimes === 1 ? 'pin was' : 'pins were'} read both times; {lowAfter} of the
-        newly strung {lowAfter === 1 ? 'is' : 'are'} below {text(after.lowBelow)}.
+        {say(
+          '{readBothTimes} {readBothTimes, plural, one {pin was} other {pins were}} read both times; {lowAfter} of the newly strung {lowAfter, plural, one {is} other {are}} below {text}.',
+          { readBothTimes, lowAfter, text: text(after.lowBelow) },
+        )}
       </p>
       <div className="side-by-side">
         <div>
-          <h4>As found</h4>
+          <h4>{say('As found')}</h4>
           <TorqueChart map={before} unit={unit} chosen={undefined} onChoose={() => {}} />
         </div>
         <div>
-          <h4>Newly strung</h4>
+          <h4>{say('Newly strung')}</h4>
           <TorqueChart map={after} unit={unit} chosen={undefined} onChoose={() => {}} />
         </div>
       </div>
-      <TableFrame label="Grip before and after">
+      <TableFrame label={say('Grip before and after')}>
         <table className="table">
           <thead>
             <tr>
-              <th scope="col">Pin</th>
+              <th scope="col">{say('Pin')}</th>
               <th scope="col" className="number">
-                As found
+                {say('As found')}
               </th>
               <th scope="col" className="number">
-                Newly strung
+                {say('Newly strung')}
               </th>
               <th scope="col" className="number">
-                Gained
+                {say('Gained')}
               </th>
             </tr>
           </thead>
@@ -52,10 +56,12 @@ export function TorqueCompare({ unit }: { unit: 'mm' | 'in' }) {
                   <th scope="row" className="one-line">
                     {name}
                   </th>
-                  <td className="number">{one?.grip === undefined ? 'not known' : text(one.grip.grip)}</td>
                   <td className="number">
-                    {two?.grip === undefined ? 'not known' : text(two.grip.grip)}
-                    {two?.isLow === true && <span className="warn"> low</span>}
+                    {one?.grip === undefined ? say('not known') : text(one.grip.grip)}
+                  </td>
+                  <td className="number">
+                    {two?.grip === undefined ? say('not known') : text(two.grip.grip)}
+                    {two?.isLow === true && <span className="warn"> {say('low')}</span>}
                   </td>
                   <td className="number">
                     {gained === undefined

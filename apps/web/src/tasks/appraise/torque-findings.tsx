@@ -1,4 +1,5 @@
 import type { PinTorque, PinTorqueMap } from '@becket/tasks';
+import { useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TorqueBars, TorqueChart } from './torque-chart.tsx';
 import { torqueIn } from './torque-state.ts';
@@ -13,11 +14,13 @@ interface Props {
 
 /** What the readings say of the block, and what they cannot say. */
 export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
+  const { fixed, say, sayNodes } = useLanguage();
   if (map.pins.length === 0)
     return (
       <p>
-        Nothing was read yet. Read every section, and both ends of each; every fourth note is a fair first
-        round.
+        {say(
+          'Nothing was read yet. Read every section, and both ends of each; every fourth note is a fair first round.',
+        )}
       </p>
     );
   const { zone, pattern, season, questions } = map;
@@ -32,10 +35,10 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
       ))}
       <TorqueChart map={map} unit={unit} chosen={chosen} onChoose={onChoose} />
       <section className="torque-said" aria-labelledby="pattern">
-        <h3 id="pattern">What it looks like: {pattern.kind}</h3>
+        <h3 id="pattern">{say('What it looks like: {kind}', { kind: pattern.kind })}</h3>
         <p>{pattern.looksLike}</p>
         <p className="faint">
-          {pattern.oftenMeans} <em>Common practice, no source.</em> {pattern.howSure}
+          {pattern.oftenMeans} <em>{say('Common practice, no source.')}</em> {pattern.howSure}
         </p>
         {season.cautions.map((sentence) => (
           <p key={sentence} className="notice">
@@ -44,27 +47,44 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
         ))}
         {season.lowest_percent !== undefined && season.highest_percent !== undefined && (
           <p className="faint">
-            Read at {season.lowest_percent.toFixed(0)}
-            {season.highest_percent - season.lowest_percent >= 1 &&
-              ` to ${season.highest_percent.toFixed(0)}`}{' '}
-            % relative humidity
-            {season.withoutHumidity > 0 && `; ${season.withoutHumidity} readings without`}.
+            {say('Read at {figure}{value} % relative humidity{value2}.', {
+              figure: fixed(season.lowest_percent, 0),
+              value:
+                season.highest_percent - season.lowest_percent >= 1
+                  ? say(' to {figure}', { figure: fixed(season.highest_percent, 0) })
+                  : '',
+              value2:
+                season.withoutHumidity > 0
+                  ? say('; {withoutHumidity} readings without', { withoutHumidity: season.withoutHumidity })
+                  : '',
+            })}
           </p>
         )}
         {season.lowest_percent === undefined && (
           <p className="question">
-            ? No humidity was read that day: grip moves with the season. Take it under Pitch and air.
+            {say('? No humidity was read that day: grip moves with the season. Take it under Pitch and air.')}
           </p>
         )}
       </section>
       {zone !== undefined && (
         <section className="torque-said" aria-labelledby="zone">
-          <h3 id="zone">What may still hide</h3>
+          <h3 id="zone">{say('What may still hide')}</h3>
           <p>
-            A bad zone of {zone.size} pins in a row would have been missed with a chance of{' '}
-            <strong>{(zone.chanceMissed * 100).toFixed(0)} %</strong>, wherever it lies.
-            {zone.next !== undefined &&
-              ` ${zone.next.note} string ${zone.next.string} next lowers it most, to ${(zone.chanceAfterNext * 100).toFixed(0)} %.`}
+            {sayNodes(
+              'A bad zone of {size} pins in a row would have been missed with a chance of {strong}, wherever it lies.{value}',
+              {
+                size: zone.size,
+                strong: <strong>{fixed(zone.chanceMissed * 100, 0)} %</strong>,
+                value:
+                  zone.next !== undefined
+                    ? say(' {note} string {string} next lowers it most, to {figure} %.', {
+                        note: zone.next.note,
+                        string: zone.next.string,
+                        figure: fixed(zone.chanceAfterNext * 100, 0),
+                      })
+                    : '',
+              },
+            )}
           </p>
           {zone.next !== undefined && (
             <button
@@ -72,34 +92,34 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
               className="button"
               onClick={() => onRead({ key: zone.next!.key, string: zone.next!.string })}
             >
-              Read {zone.next.note} string {zone.next.string} next
+              {say('Read {note} string {string} next', { note: zone.next.note, string: zone.next.string })}
             </button>
           )}
         </section>
       )}
-      <TableFrame label="Torque by section">
+      <TableFrame label={say('Torque by section')}>
         <table className="table">
-          <caption>By section</caption>
+          <caption>{say('By section')}</caption>
           <thead>
             <tr>
-              <th scope="col">Section</th>
+              <th scope="col">{say('Section')}</th>
               <th scope="col" className="number">
-                Read
+                {say('Read')}
               </th>
               <th scope="col" className="number">
-                Mean grip
+                {say('Mean grip')}
               </th>
               <th scope="col" className="number">
-                95 % interval
+                {say('95 % interval')}
               </th>
               <th scope="col" className="number">
-                Lowest
+                {say('Lowest')}
               </th>
               <th scope="col" className="number">
-                Low
+                {say('Low')}
               </th>
               <th scope="col" className="number">
-                Zone missed
+                {say('Zone missed')}
               </th>
             </tr>
           </thead>
@@ -107,22 +127,21 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
             {map.sections.map(({ section, pins, withGrip, mean, low, lowest, zone: own }) => (
               <tr key={section}>
                 <th scope="row">{section}</th>
-                <td className="number">
-                  {withGrip} of {pins}
-                </td>
-                <td className="number">{mean === undefined ? 'not read' : text(mean.mean)}</td>
+                <td className="number">{say('{withGrip} of {pins}', { withGrip, pins })}</td>
+                <td className="number">{mean === undefined ? say('not read') : text(mean.mean)}</td>
                 <td className="number">
                   {mean?.interval === undefined
-                    ? 'too few'
-                    : `${text(mean.interval.low)} to ${text(mean.interval.high)}`}
+                    ? say('too few')
+                    : say('{text} to {text2}', {
+                        text: text(mean.interval.low),
+                        text2: text(mean.interval.high),
+                      })}
                 </td>
                 <td className="number">
                   {lowest?.grip === undefined ? '' : `${text(lowest.grip.grip)} (${lowest.name})`}
                 </td>
                 <td className="number">{low}</td>
-                <td className="number">
-                  {own === undefined ? '' : `${(own.chanceMissed * 100).toFixed(0)} %`}
-                </td>
+                <td className="number">{own === undefined ? '' : `${fixed(own.chanceMissed * 100, 0)} %`}</td>
               </tr>
             ))}
           </tbody>
@@ -132,7 +151,9 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
       {without.length > 0 && (
         <details>
           <summary>
-            {without.length} {without.length === 1 ? 'pin has' : 'pins have'} a reading but no grip
+            {say('{without} {without, plural, one {pin has} other {pins have}} a reading but no grip', {
+              without: without.length,
+            })}
           </summary>
           <ul>
             {without.map(({ name, whyNoGrip }) => (
@@ -144,29 +165,29 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
         </details>
       )}
       <details>
-        <summary>Pin by pin</summary>
-        <TableFrame label="Torque by pin">
+        <summary>{say('Pin by pin')}</summary>
+        <TableFrame label={say('Torque by pin')}>
           <table className="table">
             <caption>
-              Pin by pin: grip − pull = margin; a pin holds its string while the ratio is above 1
+              {say('Pin by pin: grip − pull = margin; a pin holds its string while the ratio is above 1')}
             </caption>
             <thead>
               <tr>
-                <th scope="col">Pin</th>
+                <th scope="col">{say('Pin')}</th>
                 <th scope="col" className="number">
-                  Grip
+                  {say('Grip')}
                 </th>
                 <th scope="col" className="number">
-                  String’s pull
+                  {say('String’s pull')}
                 </th>
                 <th scope="col" className="number">
-                  Margin
+                  {say('Margin')}
                 </th>
                 <th scope="col" className="number">
-                  Ratio
+                  {say('Ratio')}
                 </th>
-                <th scope="col">From</th>
-                <th scope="col">Feel</th>
+                <th scope="col">{say('From')}</th>
+                <th scope="col">{say('Feel')}</th>
               </tr>
             </thead>
             <tbody>
@@ -179,11 +200,15 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
                     </th>
                     <td className="number">
                       {text(pin.grip!.grip)} ± {text(pin.grip!.standardUncertainty)}
-                      {pin.isLow === true && <span className="warn"> low</span>}
+                      {pin.isLow === true && <span className="warn"> {say('low')}</span>}
                     </td>
-                    <td className="number">{pin.pull === undefined ? 'not known' : text(pin.pull.pull)}</td>
+                    <td className="number">
+                      {pin.pull === undefined ? say('not known') : text(pin.pull.pull)}
+                    </td>
                     <td className="number">{pin.margin === undefined ? '' : text(pin.margin)}</td>
-                    <td className="number">{pin.holdingRatio?.toFixed(1) ?? ''}</td>
+                    <td className="number">
+                      {pin.holdingRatio === undefined ? '' : fixed(pin.holdingRatio, 1)}
+                    </td>
                     <td>{pin.grip!.from}</td>
                     <td>{pin.feels.join(', ')}</td>
                   </tr>

@@ -7,6 +7,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { ReasonHere } from './reason-here.tsx';
 import { TorqueCompare } from './torque-compare.tsx';
@@ -25,6 +26,7 @@ import {
 
 /** Torque pin by pin: typed by hand or by the wrench, Enter goes on; below it what the block says so far. */
 export function TorquePlace() {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const { unit } = useSettings();
   const [stage, setStage] = useState<TorqueForm['stage']>('as found');
@@ -36,16 +38,16 @@ export function TorquePlace() {
   const isStrung = readings.some((one) => one.stage === 'as strung');
   return (
     <section aria-labelledby="torque">
-      <h2 id="torque">Pin torque</h2>
+      <h2 id="torque">{say('Pin torque')}</h2>
       <TorqueEntry wanted={wanted} />
       {isStrung && (
         <Choice
-          label="Show the block"
+          label={say('Show the block')}
           value={stage}
           onChange={setStage}
           options={[
-            { value: 'as found', words: 'as found' },
-            { value: 'as strung', words: 'newly strung' },
+            { value: 'as found', words: say('as found') },
+            { value: 'as strung', words: say('newly strung') },
           ]}
         />
       )}
@@ -70,6 +72,7 @@ interface Kept {
 }
 
 function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | undefined }) {
+  const { say, sayNodes } = useLanguage();
   const { desk, job } = useDesk();
   const [form, setForm] = useState<TorqueForm>(() => newTorqueForm(job.piano?.firstKey ?? 1));
   const [reason, setReason] = useState('');
@@ -103,7 +106,11 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
         ...now,
         {
           entry: done.entries[0]!,
-          words: `${noteName(place.key!)} string ${place.string}, ${form.turning}`,
+          words: say('{note} string {string}, {turning}', {
+            note: noteName(place.key!),
+            string: place.string!,
+            turning: form.turning,
+          }),
           value: torqueText(si),
           question: torqueQuestion({ value, unit }),
         },
@@ -125,20 +132,24 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
   }
 
   return (
-    <form className="torque-form" onSubmit={keep} aria-label="Torque of a pin">
+    <form className="torque-form" onSubmit={keep} aria-label={say('Torque of a pin')}>
       <p className="faint">
-        Turn slowly and steadily and read while the pin moves. Sharp-going readings hold the string’s own pull
-        as well, flat-going ones lack it: say which it was. Never stand over a pin that creeps.
+        {say(
+          'Turn slowly and steadily and read while the pin moves. Sharp-going readings hold the string’s own pull as well, flat-going ones lack it: say which it was. Never stand over a pin that creeps.',
+        )}
       </p>
       <details className="torque-how" open={isFirst}>
         <summary>
-          Turned {form.isBothWays ? 'sharp, then flat' : form.turning} · {form.unit} ·{' '}
-          {form.stage === 'as found' ? 'as found' : 'newly strung'} · every{' '}
-          {form.every === 1 ? 'note' : `${form.every} notes`}
+          {say('Turned {value} · {unit} · {value2} · every {value3}', {
+            value: form.isBothWays ? say('sharp, then flat') : form.turning,
+            unit: form.unit,
+            value2: form.stage === 'as found' ? say('as found') : say('newly strung'),
+            value3: form.every === 1 ? say('note') : say('{every} notes', { every: form.every }),
+          })}
         </summary>
         <div className="fields torque-settings">
           <Choice
-            label="Pins are turned"
+            label={say('Pins are turned')}
             value={form.isBothWays ? 'both' : form.turning}
             onChange={(way) =>
               take(
@@ -147,25 +158,25 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
             }
             options={[
               ...turnings.map((value) => ({ value, words: value })),
-              { value: 'both' as const, words: 'sharp, then flat' },
+              { value: 'both' as const, words: say('sharp, then flat') },
             ]}
           />
           <Choice
-            label="Unit of the wrench"
+            label={say('Unit of the wrench')}
             value={form.unit}
             onChange={(unit) => take({ unit })}
             options={torqueUnits.map((value) => ({ value, words: value }))}
           />
           <Choice
-            label="State of the piano"
+            label={say('State of the piano')}
             value={form.stage}
             onChange={(stage) => take({ stage })}
             options={[
-              { value: 'as found', words: 'as found' },
-              { value: 'as strung', words: 'newly strung' },
+              { value: 'as found', words: say('as found') },
+              { value: 'as strung', words: say('newly strung') },
             ]}
           />
-          <Field label="After each reading go on by" hint="notes">
+          <Field label={say('After each reading go on by')} hint={say('notes')}>
             {(ids) => (
               <input
                 {...ids}
@@ -182,7 +193,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
       </details>
       <ReasonHere reason={reason} onChange={setReason} isWanted={form.stage === 'as found'} />
       <div className="torque-entry">
-        <Field label="Note">
+        <Field label={say('Note')}>
           {(ids) => (
             <input
               {...ids}
@@ -194,17 +205,17 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
           )}
         </Field>
         <Choice
-          label="String"
+          label={say('String')}
           value={String(form.string)}
           onChange={(string) => take({ string: Number(string) as TorqueForm['string'] })}
           options={(['1', '2', '3'] as const).map((value) => ({
             value,
             words: value,
-            spoken: `string ${value}`,
+            spoken: say('string {value}', { value }),
           }))}
         />
         <Choice
-          label="The hand felt"
+          label={say('The hand felt')}
           value={form.feel}
           onChange={(feel) => take({ feel })}
           options={pinFeels.map((value) => ({ value, words: value }))}
@@ -212,8 +223,8 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
         <Field
           label={
             form.turning === 'no string pull'
-              ? `Torque (${form.unit})`
-              : `Torque (${form.unit}), going ${form.turning}`
+              ? say('Torque ({unit})', { unit: form.unit })
+              : say('Torque ({unit}), going {turning}', { unit: form.unit, turning: form.turning })
           }
         >
           {(ids) => (
@@ -230,7 +241,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
           )}
         </Field>
         <button type="submit" className="button strong">
-          Keep and go on
+          {say('Keep and go on')}
         </button>
       </div>
       {problem !== undefined && (
@@ -241,16 +252,19 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
       <div className="torque-kept">
         <output aria-live="polite">
           {last === undefined ? (
-            <span className="faint">The last reading is read back here.</span>
+            <span className="faint">{say('The last reading is read back here.')}</span>
           ) : (
             <>
-              Kept: {last.words} <strong className="read-big">{last.value}</strong>
+              {sayNodes('Kept: {words} {strong}', {
+                words: last.words,
+                strong: <strong className="read-big">{last.value}</strong>,
+              })}
               {last.question !== undefined && <span className="question"> ? {last.question}</span>}
             </>
           )}
         </output>
         <button type="button" className="button" disabled={last === undefined} onClick={() => void undo()}>
-          Undo
+          {say('Undo')}
         </button>
       </div>
     </form>
@@ -258,24 +272,25 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
 }
 
 function TorqueReadings({ readings }: { readings: readonly StandingReading[] }) {
+  const { localDay, say } = useLanguage();
   const { desk } = useDesk();
   if (readings.length === 0) return null;
   return (
     <details className="torque-readings">
-      <summary>All {readings.length} readings as they were taken</summary>
-      <TableFrame label="Torque readings">
+      <summary>{say('All {readings} readings as they were taken', { readings: readings.length })}</summary>
+      <TableFrame label={say('Torque readings')}>
         <table className="table">
           <thead>
             <tr>
-              <th scope="col">Pin</th>
+              <th scope="col">{say('Pin')}</th>
               <th scope="col" className="number">
-                Torque
+                {say('Torque')}
               </th>
-              <th scope="col">How</th>
-              <th scope="col">Feel</th>
-              <th scope="col">When, by</th>
+              <th scope="col">{say('How')}</th>
+              <th scope="col">{say('Feel')}</th>
+              <th scope="col">{say('When, by')}</th>
               <th scope="col">
-                <span className="unseen">Take back</span>
+                <span className="unseen">{say('Take back')}</span>
               </th>
             </tr>
           </thead>
@@ -290,24 +305,28 @@ function TorqueReadings({ readings }: { readings: readonly StandingReading[] }) 
                   </td>
                   <td>
                     {conditionWords(one)}
-                    {one.stage === 'as strung' && ', newly strung'}
+                    {one.stage === 'as strung' && say(', newly strung')}
                   </td>
                   <td>{one.feel ?? ''}</td>
                   <td>
-                    {new Date(one.at).toLocaleDateString([], { dateStyle: 'medium' })}, {one.by}
+                    {localDay(one.at)}, {one.by}
                   </td>
                   <td>
                     <button
                       type="button"
                       className="button quiet"
-                      aria-label={`Take back ${pin}, ${one.asRead.value} ${one.asRead.unit}`}
+                      aria-label={say('Take back {pin}, {value} {unit}', {
+                        pin,
+                        value: one.asRead.value,
+                        unit: one.asRead.unit,
+                      })}
                       onClick={() =>
                         void desk.run((context, id) =>
                           withdrawEntry(context, id, one.entry, 'taken back in the torque list'),
                         )
                       }
                     >
-                      Take back
+                      {say('Take back')}
                     </button>
                   </td>
                 </tr>

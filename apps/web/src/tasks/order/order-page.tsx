@@ -1,3 +1,4 @@
+import { message } from '@becket/core';
 import { lazy, Suspense } from 'react';
 import { PartBar } from '../../desk/part-bar.tsx';
 import { SuppliesPlace } from './supplies-place.tsx';
@@ -16,11 +17,11 @@ const PapersPlace = lazy(() =>
 
 /** The parts of Order: name in the address, words on the screen. */
 const parts = {
-  supplies: 'Supplies',
-  bass: 'Bass strings',
-  orders: 'Orders',
-  stock: 'Suppliers and stock',
-  papers: 'Papers',
+  supplies: message('Supplies'),
+  bass: message('Bass strings'),
+  orders: message('Orders'),
+  stock: message('Suppliers and stock'),
+  papers: message('Papers'),
 } as const;
 type PartName = keyof typeof parts;
 

@@ -6,6 +6,7 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { TakePhoto } from '../../photos/take-photo.tsx';
 import { Papers } from '../../piano/papers.tsx';
@@ -15,6 +16,7 @@ import './record-parts.css';
 
 /** Damage that only showed once the strings were off, and the change order that follows from it. */
 export function AfterStripPlace() {
+  const { localMoment, say, sayNodes } = useLanguage();
   const { desk, job } = useDesk();
   const problem = useObservable(desk.problem);
   const lastCurrency = job.damages.findLast(({ currency }) => currency !== undefined)?.currency;
@@ -24,13 +26,18 @@ export function AfterStripPlace() {
   if (job.seal === undefined) {
     return (
       <section aria-labelledby="after-strip">
-        <h2 id="after-strip">Found after the strip</h2>
+        <h2 id="after-strip">{say('Found after the strip')}</h2>
         <p>
-          The as-found record is not sealed yet. Until the strings are off, what is seen belongs in the record
-          itself.{' '}
-          <a href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'strip' })}>
-            Go to the strip check.
-          </a>
+          {sayNodes(
+            'The as-found record is not sealed yet. Until the strings are off, what is seen belongs in the record itself. {link}',
+            {
+              link: (
+                <a href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'strip' })}>
+                  {say('Go to the strip check.')}
+                </a>
+              ),
+            },
+          )}
         </p>
       </section>
     );
@@ -57,17 +64,17 @@ export function AfterStripPlace() {
 
   return (
     <section aria-labelledby="after-strip">
-      <h2 id="after-strip">Found after the strip</h2>
+      <h2 id="after-strip">{say('Found after the strip')}</h2>
       <p>
-        Look again now that the strings are off: under the felts, at the bridge caps, along the plate webs and
-        the pin block. What nobody could see before is a change order, and the customer decides. A cracked
-        plate or a loose block wants a specialist before anything else is done.
+        {say(
+          'Look again now that the strings are off: under the felts, at the bridge caps, along the plate webs and the pin block. What nobody could see before is a change order, and the customer decides. A cracked plate or a loose block wants a specialist before anything else is done.',
+        )}
       </p>
-      <form onSubmit={submit} aria-label="Note damage">
+      <form onSubmit={submit} aria-label={say('Note damage')}>
         {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
         {field('what', 'What was found', 'such as a crack along the bridge pins')}
         <div className="fields">
-          <Field label="Section">
+          <Field label={say('Section')}>
             {(ids) => (
               <select
                 {...ids}
@@ -75,7 +82,7 @@ export function AfterStripPlace() {
                 value={form.section}
                 onChange={(event) => take({ section: event.target.value })}
               >
-                <option value="">the whole piano</option>
+                <option value="">{say('the whole piano')}</option>
                 {job.sections.map(({ section }) => (
                   <option key={section} value={section}>
                     {section}
@@ -88,7 +95,7 @@ export function AfterStripPlace() {
           {field('point', 'Where exactly')}
         </div>
         <Choice
-          label="Gravity"
+          label={say('Gravity')}
           value={form.gravity}
           onChange={(gravity) => take({ gravity })}
           options={damageGravities.map((value) => ({ value, words: value }))}
@@ -100,7 +107,7 @@ export function AfterStripPlace() {
           {field('currency', 'Currency', 'three letters, ISO 4217')}
           {field('days', 'Working days it adds')}
           {job.photos.length > 0 && (
-            <Field label="Photo">
+            <Field label={say('Photo')}>
               {(ids) => (
                 <select
                   {...ids}
@@ -108,10 +115,10 @@ export function AfterStripPlace() {
                   value={form.photo}
                   onChange={(event) => take({ photo: event.target.value })}
                 >
-                  <option value="">none</option>
+                  <option value="">{say('none')}</option>
                   {job.photos.map(({ digest, shows, at }) => (
                     <option key={digest} value={digest}>
-                      {shows ?? `photo of ${new Date(at).toLocaleString()}`}
+                      {shows ?? say('photo of {localeString}', { localeString: localMoment(at) })}
                     </option>
                   ))}
                 </select>
@@ -126,33 +133,36 @@ export function AfterStripPlace() {
           onKept={(photo) => setForm((now) => ({ ...now, photo }))}
         />
         <button type="submit" className="button strong">
-          Put it on the change order
+          {say('Put it on the change order')}
         </button>
       </form>
       <ChangeOrder />
       {job.damages.length > 0 && (
-        <Papers level={3} offers={[{ paper: 'change-order', words: 'Change order' }]} />
+        <Papers level={3} offers={[{ paper: 'change-order', words: say('Change order') }]} />
       )}
     </section>
   );
 }
 
 function ChangeOrder() {
+  const { localDay, say, sayNodes } = useLanguage();
   const { desk, job } = useDesk();
   const totals = changeOrderTotals(job.damages);
-  if (job.damages.length === 0) return <p className="faint">Nothing was found after the strip so far.</p>;
+  if (job.damages.length === 0)
+    return <p className="faint">{say('Nothing was found after the strip so far.')}</p>;
   return (
     <section aria-labelledby="change-order" className="change-order">
       <div className="part-head">
-        <h3 id="change-order">Change order, draft: {job.title}</h3>
+        <h3 id="change-order">{say('Change order, draft: {title}', { title: job.title })}</h3>
         <button type="button" className="button" onClick={() => printPart('change-order')}>
-          Print the draft
+          {say('Print the draft')}
         </button>
       </div>
       <p className="faint">
-        Found after the as-found record was sealed on{' '}
-        {new Date(job.seal!.at).toLocaleDateString([], { dateStyle: 'medium' })}. Nothing of it is agreed
-        until the customer has signed.
+        {say(
+          'Found after the as-found record was sealed on {localeDateString}. Nothing of it is agreed until the customer has signed.',
+          { localeDateString: localDay(job.seal!.at) },
+        )}
       </p>
       <ol>
         {job.damages.map((one) => {
@@ -164,39 +174,62 @@ function ChangeOrder() {
           ].filter((word) => word !== undefined);
           return (
             <li key={one.entry} className="change-line">
-              <strong>{one.what}</strong>, {where.length === 0 ? 'the whole piano' : where.join(', ')} (
-              {one.gravity}). To do: {one.whatToDo}. Not seen before: {one.reason}.{' '}
-              {priceMinorUnits === undefined || currency === undefined
-                ? 'Not priced yet'
-                : moneyText(priceMinorUnits, currency)}
-              , {days === undefined ? 'days not known' : `${days} working days`}.
-              {one.photo !== undefined && ' With a photo.'} <span className="faint">Noted by {one.by}.</span>{' '}
+              {sayNodes(
+                '{strong}, {value} ({gravity}). To do: {whatToDo}. Not seen before: {reason}. {value2}, {value3}.{value4} {span}',
+                {
+                  strong: <strong>{one.what}</strong>,
+                  value: where.length === 0 ? say('the whole piano') : where.join(', '),
+                  gravity: one.gravity,
+                  whatToDo: one.whatToDo,
+                  reason: one.reason,
+                  value2:
+                    priceMinorUnits === undefined || currency === undefined
+                      ? say('Not priced yet')
+                      : moneyText(priceMinorUnits, currency),
+                  value3: days === undefined ? say('days not known') : say('{days} working days', { days }),
+                  value4: one.photo !== undefined ? say(' With a photo.') : '',
+                  span: <span className="faint">{say('Noted by {by}.', { by: one.by })}</span>,
+                },
+              )}{' '}
               <button
                 type="button"
                 className="button quiet"
-                aria-label={`Take back ${one.what}`}
+                aria-label={say('Take back {what}', { what: one.what })}
                 onClick={() =>
                   void desk.run((context, id) =>
                     withdrawEntry(context, id, one.entry, 'taken off the change order'),
                   )
                 }
               >
-                Take back
+                {say('Take back')}
               </button>
             </li>
           );
         })}
       </ol>
       <p className="sum" data-sum>
-        Together:{' '}
-        {totals.prices.length === 0
-          ? 'no price yet'
-          : totals.prices.map(({ minorUnits, currency }) => moneyText(minorUnits, currency)).join(' and ')}
-        {totals.withoutDays < job.damages.length && `, ${totals.days} working days`}
-        {totals.withoutPrice > 0 && `; ${totals.withoutPrice} not priced yet`}
-        {totals.withoutDays > 0 && `; days not known for ${totals.withoutDays}`}.
+        {say('Together: {value}{value2}{value3}{value4}.', {
+          value:
+            totals.prices.length === 0
+              ? say('no price yet')
+              : totals.prices
+                  .map(({ minorUnits, currency }) => moneyText(minorUnits, currency))
+                  .join(' and '),
+          value2:
+            totals.withoutDays < job.damages.length
+              ? say(', {days} working days', { days: totals.days })
+              : '',
+          value3:
+            totals.withoutPrice > 0
+              ? say('; {withoutPrice} not priced yet', { withoutPrice: totals.withoutPrice })
+              : '',
+          value4:
+            totals.withoutDays > 0
+              ? say('; days not known for {withoutDays}', { withoutDays: totals.withoutDays })
+              : '',
+        })}
       </p>
-      <p>Agreed, customer, date:</p>
+      <p>{say('Agreed, customer, date:')}</p>
       <div className="signature" />
     </section>
   );

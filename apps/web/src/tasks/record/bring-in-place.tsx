@@ -3,6 +3,7 @@ import { useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import {
   meaningChoices,
@@ -20,6 +21,7 @@ import {
 
 /** Brings a table of readings in: choose, map, correct, then all of it or nothing. */
 export function BringInPlace() {
+  const { say, sayNodes } = useLanguage();
   const { desk, job } = useDesk();
   const [coming, setComing] = useState<TableOnItsWay>();
   const [problem, setProblem] = useState<string>();
@@ -48,20 +50,29 @@ export function BringInPlace() {
   if (job.piano === undefined) {
     return (
       <p>
-        The piano is not described yet: its lowest and highest note are needed before a table can be read.{' '}
-        <a href={hashOf({ place: 'job', job: desk.id, task: 'appraise' })}>Describe it in Appraise.</a>
+        {sayNodes(
+          'The piano is not described yet: its lowest and highest note are needed before a table can be read. {link}',
+          {
+            link: (
+              <a href={hashOf({ place: 'job', job: desk.id, task: 'appraise' })}>
+                {say('Describe it in Appraise.')}
+              </a>
+            ),
+          },
+        )}
       </p>
     );
   }
   return (
     <section aria-labelledby="bring-in">
-      <h2 id="bring-in">Bring in a table of readings</h2>
+      <h2 id="bring-in">{say('Bring in a table of readings')}</h2>
       <p>
-        A CSV file from your own spreadsheet: a row a note, columns in any order, inches or millimetres, a
-        point or a comma. Nothing goes into the job before you say so, and then all of it or nothing.
+        {say(
+          'A CSV file from your own spreadsheet: a row a note, columns in any order, inches or millimetres, a point or a comma. Nothing goes into the job before you say so, and then all of it or nothing.',
+        )}
       </p>
       <label className="button">
-        Choose a CSV file
+        {say('Choose a CSV file')}
         <input
           type="file"
           className="unseen"
@@ -76,7 +87,8 @@ export function BringInPlace() {
       <div aria-live="polite">
         {done !== undefined && (
           <p className="notice">
-            {done} <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>See the readings.</a>
+            {done}{' '}
+            <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>{say('See the readings.')}</a>
           </p>
         )}
       </div>
@@ -97,30 +109,40 @@ interface ComingProps {
 }
 
 function Coming({ coming, onChange, onBringIn }: ComingProps) {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const { table, mapping, changes } = coming;
   const { plan, sentence } = useMemo(() => planOf(job, coming), [job, coming]);
   return (
     <>
       <h3>
-        {table.fileName}: {table.rows.length} rows, {table.header.length} columns
+        {say('{fileName}: {rows} rows, {header} columns', {
+          fileName: table.fileName,
+          rows: table.rows.length,
+          header: table.header.length,
+        })}
       </h3>
       <ul>
         <li>
-          read as {table.encoding}, decimal mark “{mapping.decimalMark}”
+          {say('read as {encoding}, decimal mark “{decimalMark}”', {
+            encoding: table.encoding,
+            decimalMark: mapping.decimalMark,
+          })}
         </li>
         {table.notices.map((notice) => (
           <li key={notice}>{notice}</li>
         ))}
       </ul>
-      <TableFrame label="Columns">
+      <TableFrame label={say('Columns')}>
         <table className="table">
-          <caption>What each column means. This is a suggestion; correct it where it is wrong.</caption>
+          <caption>
+            {say('What each column means. This is a suggestion; correct it where it is wrong.')}
+          </caption>
           <thead>
             <tr>
-              <th scope="col">column</th>
-              <th scope="col">its first cells</th>
-              <th scope="col">means</th>
+              <th scope="col">{say('column')}</th>
+              <th scope="col">{say('its first cells')}</th>
+              <th scope="col">{say('means')}</th>
               <th scope="col">in</th>
             </tr>
           </thead>
@@ -129,12 +151,12 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
               // Two columns may bear the same name; their place tells them apart.
               // biome-ignore lint/suspicious/noArrayIndexKey: columns never change places
               <tr key={column}>
-                <th scope="row">{name || `column ${column + 1}`}</th>
+                <th scope="row">{name || say('column {value}', { value: column + 1 })}</th>
                 <td className="faint">{firstCells(coming, column)}</td>
                 <td>
                   <select
                     className="input"
-                    aria-label={`Meaning of column ${name || column + 1}`}
+                    aria-label={say('Meaning of column {value}', { value: name || column + 1 })}
                     value={nameOfMeaning(mapping.columns[column] ?? { is: 'left out' })}
                     onChange={(event) =>
                       onChange(
@@ -173,33 +195,35 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
       {plan !== undefined && (
         <>
           <CellList
-            title="Cells that cannot be read"
-            empty="Every cell can be read."
+            title={say('Cells that cannot be read')}
+            empty={say('Every cell can be read.')}
             rule="Nothing is brought in while one is left: correct it, or leave it out."
             cells={plan.problems}
             coming={coming}
             onChange={onChange}
           />
           <CellList
-            title="Cells in question"
-            empty="No value is in question."
+            title={say('Cells in question')}
+            empty={say('No value is in question.')}
             rule="They may stay as they are."
             cells={plan.questions}
             coming={coming}
             onChange={onChange}
           />
           {changes.length > 0 && (
-            <TableFrame label="Changed cells">
+            <TableFrame label={say('Changed cells')}>
               <table className="table">
-                <caption>Changed on the way in; what was found and the reason are kept with the job.</caption>
+                <caption>
+                  {say('Changed on the way in; what was found and the reason are kept with the job.')}
+                </caption>
                 <thead>
                   <tr>
-                    <th scope="col">row</th>
-                    <th scope="col">column</th>
-                    <th scope="col">becomes</th>
-                    <th scope="col">reason</th>
+                    <th scope="col">{say('row')}</th>
+                    <th scope="col">{say('column')}</th>
+                    <th scope="col">{say('becomes')}</th>
+                    <th scope="col">{say('reason')}</th>
                     <th scope="col">
-                      <span className="unseen">take back</span>
+                      <span className="unseen">{say('take back')}</span>
                     </th>
                   </tr>
                 </thead>
@@ -208,7 +232,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
                     <tr key={`${change.row}/${change.column}`}>
                       <td>{change.row}</td>
                       <td>{table.header[change.column]}</td>
-                      <td>{change.use ?? 'left out'}</td>
+                      <td>{change.use ?? say('left out')}</td>
                       <td>{change.reason}</td>
                       <td>
                         <button
@@ -216,7 +240,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
                           className="button quiet"
                           onClick={() => onChange(withoutChange(coming, change))}
                         >
-                          Take back
+                          {say('Take back')}
                         </button>
                       </td>
                     </tr>
@@ -232,15 +256,25 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
               disabled={plan.problems.length > 0 || plan.counts.readings === 0}
               onClick={() => void onBringIn()}
             >
-              Bring in {plan.counts.readings} readings
+              {say('Bring in {readings} readings', { readings: plan.counts.readings })}
             </button>
             <button type="button" className="button quiet" onClick={() => onChange(undefined)}>
-              Leave it
+              {say('Leave it')}
             </button>
             <span className="faint">
-              {plan.counts.notes} notes, {plan.counts.blankCells} blank cells
-              {plan.problems.length > 0 &&
-                `; ${plan.problems.length} ${plan.problems.length === 1 ? 'cell stands' : 'cells stand'} in the way`}
+              {say('{notes} notes, {blankCells} blank cells{value}', {
+                notes: plan.counts.notes,
+                blankCells: plan.counts.blankCells,
+                value:
+                  plan.problems.length > 0
+                    ? say(
+                        '; {problems} {problems, plural, one {cell stands} other {cells stand}} in the way',
+                        {
+                          problems: plan.problems.length,
+                        },
+                      )
+                    : '',
+              })}
             </span>
           </div>
         </>
@@ -264,17 +298,18 @@ interface UnitProps {
 }
 
 function UnitOf({ name, meaning, onChange }: UnitProps) {
+  const { say } = useLanguage();
   if (meaning?.is !== 'reading') return null;
   return (
     <select
       className="input"
-      aria-label={`Unit of column ${name}`}
+      aria-label={say('Unit of column {name}', { name })}
       value={meaning.unit}
       onChange={(event) => onChange({ ...meaning, unit: event.target.value as typeof meaning.unit })}
     >
       {unitsOf(meaning.quantity).map((unit) => (
         <option key={unit} value={unit}>
-          {unit === 'mil' ? 'thousandths of an inch' : unit}
+          {unit === 'mil' ? say('thousandths of an inch') : unit}
         </option>
       ))}
     </select>
@@ -293,6 +328,7 @@ interface CellListProps {
 const mostShown = 60;
 
 function CellList({ title, empty, rule, cells, coming, onChange }: CellListProps) {
+  const { say } = useLanguage();
   if (cells.length === 0) return <p className="faint">{empty}</p>;
   return (
     <section aria-label={title}>
@@ -309,8 +345,10 @@ function CellList({ title, empty, rule, cells, coming, onChange }: CellListProps
       </ul>
       {cells.length > mostShown && (
         <p>
-          … and {cells.length - mostShown} more. When this many cannot be read, look at the meanings and units
-          of the columns first.
+          {say(
+            '… and {value} more. When this many cannot be read, look at the meanings and units of the columns first.',
+            { value: cells.length - mostShown },
+          )}
         </p>
       )}
     </section>
@@ -322,6 +360,7 @@ function CellCorrection({
   coming,
   onChange,
 }: Pick<CellListProps, 'coming' | 'onChange'> & { cell: CellProblem | CellQuestion }) {
+  const { say } = useLanguage();
   const suggestion = 'suggestion' in cell ? cell.suggestion : undefined;
   const [use, setUse] = useState(suggestion ?? cell.found);
   const [reason, setReason] = useState('');
@@ -332,19 +371,19 @@ function CellCorrection({
       <p>{cell.sentence}</p>
       <div className="row-form">
         <label className="field">
-          <span className="field-label">Use instead</span>
+          <span className="field-label">{say('Use instead')}</span>
           <input
             className="input"
-            aria-label={`Use instead in ${name}`}
+            aria-label={say('Use instead in {name}', { name })}
             value={use}
             onChange={(event) => setUse(event.target.value)}
           />
         </label>
         <label className="field">
-          <span className="field-label">Reason</span>
+          <span className="field-label">{say('Reason')}</span>
           <input
             className="input"
-            aria-label={`Reason for ${name}`}
+            aria-label={say('Reason for {name}', { name })}
             value={reason}
             placeholder={usualReasons.changed}
             maxLength={300}
@@ -354,7 +393,7 @@ function CellCorrection({
         <button
           type="button"
           className="button"
-          aria-label={`Correct ${name}`}
+          aria-label={say('Correct {name}', { name })}
           disabled={use.trim() === '' || use.trim() === cell.found}
           onClick={() =>
             onChange(
@@ -367,12 +406,12 @@ function CellCorrection({
             )
           }
         >
-          Correct
+          {say('Correct')}
         </button>
         <button
           type="button"
           className="button quiet"
-          aria-label={`Leave out ${name}`}
+          aria-label={say('Leave out {name}', { name })}
           onClick={() =>
             onChange(
               withChange(coming, {
@@ -384,7 +423,7 @@ function CellCorrection({
             )
           }
         >
-          Leave out
+          {say('Leave out')}
         </button>
       </div>
     </>

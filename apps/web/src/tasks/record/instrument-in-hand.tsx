@@ -1,6 +1,7 @@
 import type { ReadingQuantityName } from '@becket/journal';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice, useSettings } from '../../desk/use-device.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { inHandOf, instrumentInHand, instrumentsFor, takeInHand } from './instruments-state.ts';
@@ -11,6 +12,7 @@ import { unitWords } from './unit-words.ts';
  * every further reading of its sort names it.
  */
 export function InstrumentInHand({ quantity }: { quantity: ReadingQuantityName }) {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const device = useDevice();
   const { unit } = useSettings();
@@ -21,8 +23,15 @@ export function InstrumentInHand({ quantity }: { quantity: ReadingQuantityName }
   const showsOther = (held?.unit === 'mm' || held?.unit === 'in') && held.unit !== unit;
   return (
     <SelectField
-      label="Instrument"
-      hint={showsOther ? `It shows ${unitWords(held.unit)}; the screen is in ${unitWords(unit)}.` : undefined}
+      label={say('Instrument')}
+      hint={
+        showsOther
+          ? say('It shows {unitWords}; the screen is in {unitWords2}.', {
+              unitWords: unitWords(held.unit),
+              unitWords2: unitWords(unit),
+            })
+          : undefined
+      }
       value={held?.instrument ?? ''}
       onChange={(name) => {
         inHandOf(desk.id).set(takeInHand(inHand, quantity, name));
@@ -30,7 +39,7 @@ export function InstrumentInHand({ quantity }: { quantity: ReadingQuantityName }
         if (shows === 'mm' || shows === 'in') device.settings.update({ unit: shows });
       }}
       options={[
-        { value: '', words: 'not named' },
+        { value: '', words: say('not named') },
         ...known.map(({ instrument, unit: shows }) => ({
           value: instrument,
           words: `${instrument} (${unitWords(shows)})`,

@@ -5,6 +5,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { FormSheet } from '../../parts/form-sheet.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
@@ -21,22 +22,24 @@ import { unitWords } from './unit-words.ts';
 
 /** The measuring tools of this job: what each shows, how finely, and how far it may be off. */
 export function InstrumentsPlace() {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const [open, setOpen] = useState<Instrument | 'new'>();
   const known = [...job.instruments.values()];
   return (
     <section aria-labelledby="instruments">
-      <h2 id="instruments">Instruments</h2>
+      <h2 id="instruments">{say('Instruments')}</h2>
       <p>
-        A reading that names its instrument is worth what that instrument can tell: its smallest step, and
-        what is stated of it. Choose the one in hand where readings are entered.
+        {say(
+          'A reading that names its instrument is worth what that instrument can tell: its smallest step, and what is stated of it. Choose the one in hand where readings are entered.',
+        )}
       </p>
       {known.length === 0 && (
         <p className="notice">
-          None is described yet: no uncertainty can be stated of a single reading then.
+          {say('None is described yet: no uncertainty can be stated of a single reading then.')}
         </p>
       )}
-      <ul className="plain-list" aria-label="Instruments of this job">
+      <ul className="plain-list" aria-label={say('Instruments of this job')}>
         {known.map((one) => (
           <li key={one.instrument}>
             <span>
@@ -48,27 +51,27 @@ export function InstrumentsPlace() {
               <button
                 type="button"
                 className="button quiet"
-                aria-label={`Change ${one.instrument}`}
+                aria-label={say('Change {instrument}', { instrument: one.instrument })}
                 onClick={() => setOpen(one)}
               >
-                Change
+                {say('Change')}
               </button>
               <button
                 type="button"
                 className="button quiet"
-                aria-label={`Take back ${one.instrument}`}
+                aria-label={say('Take back {instrument}', { instrument: one.instrument })}
                 onClick={() =>
                   void desk.run((context, id) => withdrawEntry(context, id, one.entry, 'taken back'))
                 }
               >
-                Take back
+                {say('Take back')}
               </button>
             </span>
           </li>
         ))}
       </ul>
       <button type="button" className="button" onClick={() => setOpen('new')}>
-        Describe an instrument
+        {say('Describe an instrument')}
       </button>
       {open !== undefined && (
         <InstrumentSheet before={open === 'new' ? undefined : open} onClose={() => setOpen(undefined)} />
@@ -86,6 +89,7 @@ function readingsWords({ readings }: Job, name: string): string {
 }
 
 function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; onClose: () => void }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const { unit } = useSettings();
   const problem = useObservable(desk.problem);
@@ -98,16 +102,16 @@ function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; 
 
   return (
     <FormSheet
-      title={before === undefined ? 'An instrument' : before.instrument}
-      keep="Keep the instrument"
+      title={before === undefined ? say('An instrument') : before.instrument}
+      keep={say('Keep the instrument')}
       problem={problem}
       onKeep={() => void keep()}
       onClose={onClose}
     >
       {before === undefined && (
         <TextField
-          label="Its name in the shop"
-          hint="readings carry it, such as micrometer 1"
+          label={say('Its name in the shop')}
+          hint={say('readings carry it, such as micrometer 1')}
           maxLength={120}
           value={form.name}
           onChange={(name) => setForm({ ...form, name })}
@@ -116,7 +120,7 @@ function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; 
       <div className="fields">
         {before === undefined && (
           <SelectField
-            label="What it measures"
+            label={say('What it measures')}
             value={form.measures}
             onChange={(measures) =>
               setForm({
@@ -129,37 +133,41 @@ function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; 
           />
         )}
         <SelectField
-          label="Unit it shows"
+          label={say('Unit it shows')}
           value={form.unit}
           onChange={(next) => setForm({ ...form, unit: next })}
           options={unitsForDimension(form.measures).map((value) => ({ value, words: unitWords(value) }))}
         />
         <TextField
-          label="Smallest step"
-          hint={`in ${unitWords(form.unit)}: the last digit, or the finest line`}
+          label={say('Smallest step')}
+          hint={say('in {unitWords}: the last digit, or the finest line', {
+            unitWords: unitWords(form.unit),
+          })}
           isNumber
           value={form.resolution}
           onChange={(resolution) => setForm({ ...form, resolution })}
         />
       </div>
       <TextField
-        label="Stated uncertainty"
-        hint={`in ${unitWords(form.unit)}; empty when nothing is stated, which is not the same as none`}
+        label={say('Stated uncertainty')}
+        hint={say('in {unitWords}; empty when nothing is stated, which is not the same as none', {
+          unitWords: unitWords(form.unit),
+        })}
         isNumber
         value={form.stated}
         onChange={(stated) => setForm({ ...form, stated })}
       />
       {form.stated.trim() !== '' && (
         <Choice
-          label="Stated as"
+          label={say('Stated as')}
           value={form.statedAs}
           onChange={(statedAs) => setForm({ ...form, statedAs })}
           options={waysOfStating.map((value) => ({ value, words: statedWords[value] }))}
         />
       )}
       <TextField
-        label="What it is used for"
-        hint="may stay empty"
+        label={say('What it is used for')}
+        hint={say('may stay empty')}
         maxLength={200}
         value={form.usedFor}
         onChange={(usedFor) => setForm({ ...form, usedFor })}

@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { go } from '../../desk/use-route.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { lengthText } from '../../parts/length-text.ts';
 import './record-parts.css';
 import { recordViewOf } from './record-state.ts';
@@ -10,17 +11,21 @@ import { bothUnits } from './typed-length.ts';
 
 /** Speaking lengths against a line through their section, and what the wound strings' readings say against each other. */
 export function LengthsPlace() {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const { unit } = useSettings();
   const sections = useMemo(() => fittedLengths(job, { lengthUnit: unit }), [job, unit]);
   return (
     <section aria-labelledby="lengths">
-      <h2 id="lengths">Lengths</h2>
+      <h2 id="lengths">{say('Lengths')}</h2>
       <p>
-        The bridge and the front terminations are smooth, so the lengths of a section are too. What lies off
-        the line is named; what was not read is filled with an interval and is never taken for a reading.
+        {say(
+          'The bridge and the front terminations are smooth, so the lengths of a section are too. What lies off the line is named; what was not read is filled with an interval and is never taken for a reading.',
+        )}
       </p>
-      {sections.length === 0 && <p className="notice">No section is described yet: a line belongs to one.</p>}
+      {sections.length === 0 && (
+        <p className="notice">{say('No section is described yet: a line belongs to one.')}</p>
+      )}
       {sections.map((section) => (
         <SectionOfLengths key={section.section} lengths={section} />
       ))}
@@ -29,6 +34,7 @@ export function LengthsPlace() {
 }
 
 function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const { unit } = useSettings();
   const [, select] = useSelectedKey();
@@ -44,25 +50,27 @@ function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
   }
   const measureButton = ({ key, note }: Pick<NoteLength, 'key' | 'note'>) => (
     <button type="button" className="button quiet" onClick={() => measure(key)}>
-      Measure {note}
+      {say('Measure {note}', { note })}
     </button>
   );
 
   return (
-    <section aria-label={`Lengths of the section ${section}`}>
+    <section aria-label={say('Lengths of the section {section}', { section })}>
       <h3>
-        {section}: {read} of {notes.length} read
+        {say('{section}: {read} of {notes} read', { section, read, notes: notes.length })}
         {scatter !== undefined && (
-          <span className="faint">, about the line within {bothUnits(scatter, unit, 'length')}</span>
+          <span className="faint">
+            {say(', about the line within {bothUnits}', { bothUnits: bothUnits(scatter, unit, 'length') })}
+          </span>
         )}
       </h3>
       {reason !== undefined && <p>{reason}</p>}
       {reason === undefined && outliers.length === 0 && gaps.length === 0 && contradictions.length === 0 && (
-        <p>Every note is read, and every reading lies on the line.</p>
+        <p>{say('Every note is read, and every reading lies on the line.')}</p>
       )}
       {outliers.length > 0 && (
         <>
-          <h4>Off the line</h4>
+          <h4>{say('Off the line')}</h4>
           <ul className="plain-list">
             {outliers.map((one) => (
               <li key={one.key}>
@@ -75,15 +83,19 @@ function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
       )}
       {reason === undefined && gaps.length > 0 && (
         <>
-          <h4>Not read, filled from the line</h4>
+          <h4>{say('Not read, filled from the line')}</h4>
           <ul className="plain-list">
             {gaps.map((one) => (
               <li key={one.key}>
                 <span>
-                  <strong>{one.note}</strong> <em>filled</em>{' '}
+                  <strong>{one.note}</strong> <em>{say('filled')}</em>{' '}
                   {one.fitted === undefined
                     ? ''
-                    : `${bothUnits(one.fitted.speakingLength, unit, 'length')}, 95 %: ${lengthText(one.fitted.low, unit, 'length')} to ${lengthText(one.fitted.high, unit, 'length')}`}
+                    : say('{bothUnits}, 95 %: {lengthText} to {lengthText2}', {
+                        bothUnits: bothUnits(one.fitted.speakingLength, unit, 'length'),
+                        lengthText: lengthText(one.fitted.low, unit, 'length'),
+                        lengthText2: lengthText(one.fitted.high, unit, 'length'),
+                      })}
                 </span>
                 {measureButton(one)}
               </li>
@@ -93,7 +105,7 @@ function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
       )}
       {contradictions.length > 0 && (
         <>
-          <h4>Wound strings that do not add up</h4>
+          <h4>{say('Wound strings that do not add up')}</h4>
           <ul className="plain-list">
             {contradictions.map(({ check, keys, sentence }) => {
               const note = notes.find(({ key }) => key === keys[0]);

@@ -5,6 +5,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { loadText } from '../../parts/force-text.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { printPart } from './print-part.ts';
 import './record-parts.css';
@@ -17,13 +18,14 @@ function turnText(turn: Radians): string {
 
 /** The let-down plan: pass by pass, section by section, with its cautions first. */
 export function LetDownPlan() {
+  const { fixed, say } = useLanguage();
   const { job } = useDesk();
   const { unit } = useSettings();
   const [passes, setPasses] = useState<(typeof letDownPasses)[number]>(4);
   const plan = useMemo(() => letDownOf(job, passes), [job, passes]);
   return (
     <section aria-labelledby="let-down" className="let-down">
-      <h3 id="let-down">Letting the strings down</h3>
+      <h3 id="let-down">{say('Letting the strings down')}</h3>
       <ul className="notice cautions">
         {letDownCautions.map((caution) => (
           <li key={caution}>▲ {caution}</li>
@@ -31,47 +33,50 @@ export function LetDownPlan() {
       </ul>
       {plan === undefined ? (
         <p>
-          No plan can be made yet: sections and the tension of some strings are needed. Let the strings down
-          evenly over the whole plate, in several passes, never one section alone.
+          {say(
+            'No plan can be made yet: sections and the tension of some strings are needed. Let the strings down evenly over the whole plate, in several passes, never one section alone.',
+          )}
         </p>
       ) : (
         <>
           <div className="tools">
             <Choice
-              label="Passes"
+              label={say('Passes')}
               value={String(passes)}
               onChange={(value) => setPasses(Number(value) as typeof passes)}
               options={letDownPasses.map((value) => ({
                 value: String(value),
                 words: String(value),
-                spoken: `${value} passes`,
+                spoken: say('{value} passes', { value }),
               }))}
             />
             <button type="button" className="button" onClick={() => printPart('let-down')}>
-              Print the plan
+              {say('Print the plan')}
             </button>
           </div>
           <p className="faint">
-            For {job.title}: {plan.strings} strings. Each pass takes the same share off every string; turn
-            each pin towards flat by the middle figure, less on the short wires, more on the long ones.
+            {say(
+              'For {title}: {strings} strings. Each pass takes the same share off every string; turn each pin towards flat by the middle figure, less on the short wires, more on the long ones.',
+              { title: job.title, strings: plan.strings },
+            )}
           </p>
           {plan.passes.map(({ pass, steps }) => (
-            <TableFrame label={`Pass ${pass}`} key={pass}>
+            <TableFrame label={say('Pass {pass}', { pass })} key={pass}>
               <table className="table let-down-table">
                 <caption>
-                  <strong>Pass {pass}</strong>
-                  {pass === plan.passes.length ? ', until every string is slack' : ''}
+                  <strong>{say('Pass {pass}', { pass })}</strong>
+                  {pass === plan.passes.length ? say(', until every string is slack') : ''}
                 </caption>
                 <thead>
                   <tr>
-                    <th scope="col">section</th>
-                    <th scope="col">turn of each pin (eighths of a turn)</th>
-                    <th scope="col">from – to</th>
+                    <th scope="col">{say('section')}</th>
+                    <th scope="col">{say('turn of each pin (eighths of a turn)')}</th>
+                    <th scope="col">{say('from – to')}</th>
                     <th scope="col" className="number">
-                      its load
+                      {say('its load')}
                     </th>
                     <th scope="col" className="number">
-                      plate
+                      {say('plate')}
                     </th>
                   </tr>
                 </thead>
@@ -83,7 +88,7 @@ export function LetDownPlan() {
                       </th>
                       <td>{turnText(turn.middle)}</td>
                       <td>
-                        {inDegrees(turn.least).toFixed(0)}° – {inDegrees(turn.most).toFixed(0)}°
+                        {fixed(inDegrees(turn.least), 0)}° – {fixed(inDegrees(turn.most), 0)}°
                       </td>
                       <td className="number">{loadText(load, unit)}</td>
                       <td className="number">{loadText(totalLoad, unit)}</td>
@@ -99,11 +104,13 @@ export function LetDownPlan() {
             ))}
             {plan.leftOut.length > 0 && (
               <li>
-                Not reckoned, as their tension is not known: {plan.leftOut.join(', ')}. Let them down with
-                their neighbours; the loads are without them.
+                {say(
+                  'Not reckoned, as their tension is not known: {what}. Let them down with their neighbours; the loads are without them.',
+                  { what: plan.leftOut.join(', ') },
+                )}
               </li>
             )}
-            <li>Friction at the bearings makes the real turn somewhat larger than the figure.</li>
+            <li>{say('Friction at the bearings makes the real turn somewhat larger than the figure.')}</li>
           </ul>
         </>
       )}

@@ -2,6 +2,7 @@ import { loopMap } from '@becket/journal';
 import { type KeyboardEvent, useMemo, useRef, useState } from 'react';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { TextField } from '../../parts/text-field.tsx';
 import {
@@ -29,6 +30,7 @@ import { SectionChoice, useSection } from './section-choice.tsx';
 
 /** Which strings share a wire, section by section: tapped, or typed by letter. */
 export function LoopsPlace() {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const section = useSection();
   const strings = useMemo(() => loopStrings(job, section), [job, section]);
@@ -39,37 +41,43 @@ export function LoopsPlace() {
 
   return (
     <section aria-labelledby="loops">
-      <h2 id="loops">Loops and ties</h2>
+      <h2 id="loops">{say('Loops and ties')}</h2>
       <p>
-        A looped wire serves two neighbouring pins round one hitch pin; a tied wire has a loop of its own. Tap
-        two strings that share a wire, or choose a string and say what it is.
+        {say(
+          'A looped wire serves two neighbouring pins round one hitch pin; a tied wire has a loop of its own. Tap two strings that share a wire, or choose a string and say what it is.',
+        )}
       </p>
       {job.sections.length === 0 ? (
-        <p className="notice">No section is described yet: strings are taken section by section.</p>
+        <p className="notice">{say('No section is described yet: strings are taken section by section.')}</p>
       ) : (
         <>
           <SectionChoice />
           <ReasonField />
           {own !== undefined && (
             <p data-loops role="status">
-              {own.strings} strings: {own.looped} looped, {own.tied} tied, {own.unsaid.length} not said.
+              {say('{strings} strings: {looped} looped, {tied} tied, {unsaid} not said.', {
+                strings: own.strings,
+                looped: own.looped,
+                tied: own.tied,
+                unsaid: own.unsaid.length,
+              })}
             </p>
           )}
           {asked.length > 0 && (
-            <ul className="plain-list" aria-label="Questions">
+            <ul className="plain-list" aria-label={say('Questions')}>
               {asked.map(({ kind, sentence, noted }) => (
                 <li key={`${kind}/${sentence}`}>
                   <span>
                     <span aria-hidden="true">? </span>
                     {sentence}
-                    {noted !== undefined && <strong> Noted of it: {noted}.</strong>}
+                    {noted !== undefined && <strong> {say('Noted of it: {noted}.', { noted })}</strong>}
                   </span>
                 </li>
               ))}
             </ul>
           )}
           {strings.length === 0 ? (
-            <p className="notice">How the notes of this section are strung is not described yet.</p>
+            <p className="notice">{say('How the notes of this section are strung is not described yet.')}</p>
           ) : (
             <Board
               key={section}
@@ -86,6 +94,7 @@ export function LoopsPlace() {
 }
 
 function Board({ strings, asked }: { strings: readonly LoopString[]; asked: ReadonlySet<string> }) {
+  const { say, sayNodes } = useLanguage();
   const { desk } = useDesk();
   const said = useSaidReason();
   const [, select] = useSelectedKey();
@@ -190,8 +199,10 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
                   >
                     <strong>{one.string}</strong>
                     <small>{wireWords(one)}</small>
-                    {one.path?.hitchPin !== undefined && <small>pin {pinWords(one)}</small>}
-                    {one.path?.note !== undefined && <small>noted</small>}
+                    {one.path?.hitchPin !== undefined && (
+                      <small>{say('pin {pinWords}', { pinWords: pinWords(one) })}</small>
+                    )}
+                    {one.path?.note !== undefined && <small>{say('noted')}</small>}
                   </button>
                 ),
               )}
@@ -203,37 +214,50 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
         {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
         <p aria-live="polite">
           <strong>{here?.name}</strong> {here === undefined ? '' : spokenWire(here)}
-          {steps.length > 0 && <span className="faint">. Last: {steps.at(-1)?.title}</span>}
+          {steps.length > 0 && (
+            <span className="faint">{say('. Last: {title}', { title: steps.at(-1)!.title })}</span>
+          )}
         </p>
         <div className="button-row">
           <button
             type="button"
             className="button"
-            aria-label="Loop with next"
+            aria-label={say('Loop with next')}
             onClick={() => void act(loopWithNext)}
           >
-            Loop<span className="wide-only"> with next</span> <kbd className="wide-only">L</kbd>
+            {sayNodes('Loop{span} {kbd}', {
+              span: <span className="wide-only"> {say('with next')}</span>,
+              kbd: <kbd className="wide-only">L</kbd>,
+            })}
           </button>
           <button type="button" className="button" onClick={() => void act(tie)}>
-            Tied <kbd className="wide-only">T</kbd>
+            {sayNodes('Tied {kbd}', { kbd: <kbd className="wide-only">T</kbd> })}
           </button>
           <button
             type="button"
             className="button"
-            aria-label="Loop on from here"
+            aria-label={say('Loop on from here')}
             onClick={() => void act(loopOnFrom)}
           >
-            Loop on<span className="wide-only"> from here</span> <kbd className="wide-only">F</kbd>
+            {sayNodes('Loop on{span} {kbd}', {
+              span: <span className="wide-only"> {say('from here')}</span>,
+              kbd: <kbd className="wide-only">F</kbd>,
+            })}
           </button>
           <button type="button" className="button" onClick={() => void act(notKnown)}>
-            Unknown <kbd className="wide-only">?</kbd>
+            {sayNodes('Unknown {kbd}', { kbd: <kbd className="wide-only">?</kbd> })}
           </button>
-          <button type="button" className="button" aria-label="This wire" onClick={() => setWireOpen(true)}>
-            <span className="wide-only">This wire</span>
-            <span className="small-only">Wire</span> <kbd className="wide-only">W</kbd>
+          <button
+            type="button"
+            className="button"
+            aria-label={say('This wire')}
+            onClick={() => setWireOpen(true)}
+          >
+            <span className="wide-only">{say('This wire')}</span>
+            <span className="small-only">{say('Wire')}</span> <kbd className="wide-only">W</kbd>
           </button>
           <button type="button" className="button quiet" disabled={steps.length === 0} onClick={undo}>
-            Undo <kbd className="wide-only">U</kbd>
+            {sayNodes('Undo {kbd}', { kbd: <kbd className="wide-only">U</kbd> })}
           </button>
         </div>
       </div>
@@ -261,6 +285,7 @@ function WireSheet({
   onKeep: (form: WireForm) => Promise<unknown>;
   onNumber: (form: WireForm) => Promise<unknown>;
 }) {
+  const { say } = useLanguage();
   const [form, setForm] = useState(() => wireFormOf(string));
   const close = (done: unknown) => {
     if (done !== undefined) onClose();
@@ -268,35 +293,35 @@ function WireSheet({
   const repair = "a predecessor's repair";
   return (
     <RecordSheet
-      title={`The wire of ${string.name}: ${wireWords(string)}`}
-      keep="Keep the wire"
+      title={say('The wire of {name}: {wireWords}', { name: string.name, wireWords: wireWords(string) })}
+      keep={say('Keep the wire')}
       onClose={onClose}
       onKeep={() => onKeep(form)}
       more={
         <button type="button" className="button" onClick={() => void onNumber(form).then(close)}>
-          Number the pins on from here
+          {say('Number the pins on from here')}
         </button>
       }
     >
       <div className="fields">
         <TextField
-          label="Hitch pin"
-          hint="its number along the section, or a name of its own"
+          label={say('Hitch pin')}
+          hint={say('its number along the section, or a name of its own')}
           maxLength={40}
           value={form.hitchPin}
           onChange={(hitchPin) => setForm({ ...form, hitchPin })}
         />
         <TextField
-          label="Second hitch pin"
-          hint="where the wire lies round two"
+          label={say('Second hitch pin')}
+          hint={say('where the wire lies round two')}
           maxLength={40}
           value={form.otherHitchPin}
           onChange={(otherHitchPin) => setForm({ ...form, otherHitchPin })}
         />
       </div>
       <TextField
-        label="Note"
-        hint="what is odd about it"
+        label={say('Note')}
+        hint={say('what is odd about it')}
         maxLength={300}
         value={form.note}
         onChange={(note) => setForm({ ...form, note })}
@@ -309,7 +334,7 @@ function WireSheet({
             setForm({ ...form, note: form.note.trim() === '' ? repair : `${form.note.trim()}; ${repair}` })
           }
         >
-          It is a predecessor's repair
+          {say("It is a predecessor's repair")}
         </button>
       </p>
     </RecordSheet>

@@ -2,6 +2,7 @@ import type { Standing } from '@becket/journal';
 import { withdrawEntry } from '@becket/tasks';
 import type { ReactNode } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { useSaidReason } from './reason-field.tsx';
 
 /** A heading with the way to add one of its kind. */
@@ -36,6 +37,7 @@ export function Line({
   spoken: string;
   children: ReactNode;
 }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const said = useSaidReason();
   return (
@@ -44,14 +46,14 @@ export function Line({
       <button
         type="button"
         className="button quiet"
-        aria-label={`Take back ${spoken}`}
+        aria-label={say('Take back {spoken}', { spoken })}
         onClick={() =>
           void desk.run((context, id) =>
             withdrawEntry(context, id, fact.entry, said.reason ?? 'taken back while recording'),
           )
         }
       >
-        Take back
+        {say('Take back')}
       </button>
     </li>
   );

@@ -5,6 +5,7 @@ import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
@@ -28,6 +29,7 @@ import { unitWords } from './unit-words.ts';
 
 /** What is read here and there: of a section, or of the piano as a whole. */
 export function PlaceReadings({ section }: { section: string | undefined }) {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const { unit } = useSettings();
   const [isOpen, setOpen] = useState(false);
@@ -36,9 +38,11 @@ export function PlaceReadings({ section }: { section: string | undefined }) {
       <PartHead
         id="place-readings"
         words={
-          section === undefined ? 'Air and pitch' : 'Bearing, crown, pins, pressure bar, spacing and pitch'
+          section === undefined
+            ? say('Air and pitch')
+            : say('Bearing, crown, pins, pressure bar, spacing and pitch')
         }
-        add="Add a reading"
+        add={say('Add a reading')}
         onAdd={() => setOpen(true)}
       />
       <ul className="plain-list">
@@ -53,7 +57,8 @@ export function PlaceReadings({ section }: { section: string | undefined }) {
               {dimension === 'length'
                 ? bothUnits(value_si, unit, 'length')
                 : `${asRead.value} ${asRead.unit}`}
-              {span_m !== undefined && `, over a span of ${bothUnits(span_m, unit, 'length')}`}
+              {span_m !== undefined &&
+                say(', over a span of {bothUnits}', { bothUnits: bothUnits(span_m, unit, 'length') })}
               {loaded !== undefined && `, ${loaded ? 'loaded' : 'unloaded'}`}{' '}
               <span className="faint">{instrument ?? origin}</span>
             </Line>
@@ -66,6 +71,7 @@ export function PlaceReadings({ section }: { section: string | undefined }) {
 }
 
 function PlaceReadingSheet({ section, onClose }: { section: string | undefined; onClose: () => void }) {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const { unit: screenUnit } = useSettings();
   const said = useSaidReason();
@@ -105,21 +111,22 @@ function PlaceReadingSheet({ section, onClose }: { section: string | undefined; 
 
   return (
     <RecordSheet
-      title="A reading here and there"
-      keep="Keep the reading"
+      title={say('A reading here and there')}
+      keep={say('Keep the reading')}
       onClose={onClose}
       onKeep={keep}
       more={
         <button type="button" className="button" onClick={() => void keepAndGoOn()}>
-          Keep, and another
+          {say('Keep, and another')}
         </button>
       }
     >
       <p role="status" className="faint">
-        {kept > 0 && `${kept} ${kept === 1 ? 'reading' : 'readings'} kept; the next one.`}
+        {kept > 0 &&
+          say('{kept} {kept, plural, one {reading} other {readings}} kept; the next one.', { kept })}
       </p>
       <SelectField
-        label="What is read"
+        label={say('What is read')}
         value={quantity}
         onChange={(next) => {
           setForm({ ...form, quantity: next });
@@ -129,13 +136,13 @@ function PlaceReadingSheet({ section, onClose }: { section: string | undefined; 
       />
       <div className="fields">
         <TextField
-          label="Value"
+          label={say('Value')}
           isNumber
           value={form.value}
           onChange={(value) => setForm({ ...form, value })}
         />
         <SelectField
-          label="Unit"
+          label={say('Unit')}
           value={unit}
           onChange={setUnit}
           options={units.map((value) => ({ value, words: unitWords(value) }))}
@@ -145,8 +152,8 @@ function PlaceReadingSheet({ section, onClose }: { section: string | undefined; 
       <div className="fields">
         {(at === 'note' || at === 'note or section') && (
           <TextField
-            label="Note"
-            hint={at === 'note' ? 'such as F#3' : 'such as F#3; empty for a point of the section'}
+            label={say('Note')}
+            hint={at === 'note' ? say('such as F#3') : say('such as F#3; empty for a point of the section')}
             value={form.note}
             onChange={(note) => setForm({ ...form, note })}
           />
@@ -155,16 +162,16 @@ function PlaceReadingSheet({ section, onClose }: { section: string | undefined; 
           <SectionSelect value={form.section} onChange={(next) => setForm({ ...form, section: next })} />
         )}
         <TextField
-          label="Point"
-          hint="where on it, if that matters"
+          label={say('Point')}
+          hint={say('where on it, if that matters')}
           maxLength={120}
           value={form.point}
           onChange={(point) => setForm({ ...form, point })}
         />
         {needsSpan(quantity) && (
           <TextField
-            label="Span it was read over"
-            hint={`in ${unitWords(screenUnit)}, or with its unit`}
+            label={say('Span it was read over')}
+            hint={say('in {unitWords}, or with its unit', { unitWords: unitWords(screenUnit) })}
             value={form.span}
             onChange={(span) => setForm({ ...form, span })}
           />
@@ -172,7 +179,7 @@ function PlaceReadingSheet({ section, onClose }: { section: string | undefined; 
       </div>
       {needsSpan(quantity) && (
         <Choice
-          label="Were the strings pressing on the board?"
+          label={say('Were the strings pressing on the board?')}
           value={form.loaded}
           onChange={(loaded) => setForm({ ...form, loaded })}
           options={(['not said', 'loaded', 'unloaded'] as const).map((value) => ({ value, words: value }))}

@@ -2,6 +2,7 @@ import { recordFacts } from '@becket/tasks';
 import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { Line, PartHead } from './part-list.tsx';
 import { newPlatePartForm, platePartOf } from './parts-state.ts';
@@ -13,6 +14,7 @@ import { unitWords } from './unit-words.ts';
 
 /** Bars, rests and movable pieces of a section, with where they stood. */
 export function PlateParts({ section }: { section: string }) {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const { unit } = useSettings();
   const [isOpen, setOpen] = useState(false);
@@ -20,8 +22,8 @@ export function PlateParts({ section }: { section: string }) {
     <section aria-labelledby="plate-parts">
       <PartHead
         id="plate-parts"
-        words="Bars, rests and movable pieces"
-        add="Add a piece"
+        words={say('Bars, rests and movable pieces')}
+        add={say('Add a piece')}
         onAdd={() => setOpen(true)}
       />
       <ul className="plain-list">
@@ -29,10 +31,13 @@ export function PlateParts({ section }: { section: string }) {
           .filter((one) => one.section === section)
           .map((one) => (
             <Line key={one.entry} fact={one} spoken={one.part}>
-              <strong>{one.part}</strong>, {one.isMovable ? 'movable' : 'fixed'}
+              <strong>{one.part}</strong>, {one.isMovable ? say('movable') : say('fixed')}
               {one.distances.map(({ from, distance_m }) => (
                 <span key={from}>
-                  ; {bothUnits(distance_m, unit, 'length')} from {from}
+                  {say('; {bothUnits} from {from}', {
+                    bothUnits: bothUnits(distance_m, unit, 'length'),
+                    from,
+                  })}
                 </span>
               ))}
               {one.note !== undefined && `; ${one.note}`}
@@ -45,6 +50,7 @@ export function PlateParts({ section }: { section: string }) {
 }
 
 function PlatePartSheet({ section, onClose }: { section: string; onClose: () => void }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const { unit } = useSettings();
   const said = useSaidReason();
@@ -56,8 +62,8 @@ function PlatePartSheet({ section, onClose }: { section: string; onClose: () => 
     });
   return (
     <RecordSheet
-      title="A bar, a rest or a movable piece"
-      keep="Keep the piece"
+      title={say('A bar, a rest or a movable piece')}
+      keep={say('Keep the piece')}
       onClose={onClose}
       onKeep={() =>
         desk.run(async (context, id) => recordFacts(context, id, [{ ...platePartOf(form, unit), ...said }]))
@@ -65,8 +71,8 @@ function PlatePartSheet({ section, onClose }: { section: string; onClose: () => 
     >
       <div className="fields">
         <TextField
-          label="Its name"
-          hint="your own, such as bar 2"
+          label={say('Its name')}
+          hint={say('your own, such as bar 2')}
           value={form.part}
           onChange={(part) => setForm({ ...form, part })}
         />
@@ -78,20 +84,20 @@ function PlatePartSheet({ section, onClose }: { section: string; onClose: () => 
           checked={form.isMovable}
           onChange={(event) => setForm({ ...form, isMovable: event.target.checked })}
         />
-        it can be moved or comes off
+        {say('it can be moved or comes off')}
       </label>
       {form.distances.map((one, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: distances never change places
         <div className="row-form" key={index}>
           <TextField
-            label={`Distance ${index + 1}`}
-            hint={`in ${unitWords(unit)}, or with its unit`}
+            label={say('Distance {value}', { value: index + 1 })}
+            hint={say('in {unitWords}, or with its unit', { unitWords: unitWords(unit) })}
             value={one.distance}
             onChange={(distance) => change(index, { distance })}
           />
           <TextField
-            label={`From which point (${index + 1})`}
-            hint="such as the first agraffe"
+            label={say('From which point ({value})', { value: index + 1 })}
+            hint={say('such as the first agraffe')}
             value={one.from}
             onChange={(from) => change(index, { from })}
           />
@@ -102,9 +108,9 @@ function PlatePartSheet({ section, onClose }: { section: string; onClose: () => 
         className="button quiet"
         onClick={() => setForm({ ...form, distances: [...form.distances, { from: '', distance: '' }] })}
       >
-        One more distance
+        {say('One more distance')}
       </button>
-      <TextField label="Note" value={form.note} onChange={(note) => setForm({ ...form, note })} />
+      <TextField label={say('Note')} value={form.note} onChange={(note) => setForm({ ...form, note })} />
     </RecordSheet>
   );
 }

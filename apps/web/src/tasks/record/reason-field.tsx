@@ -1,18 +1,20 @@
 import { useDesk } from '../../desk/use-desk.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { TextField } from '../../parts/text-field.tsx';
 import { recordViewOf } from './record-state.ts';
 
 /** Asked for once the record is sealed; one reason stands on every amendment made on the Record screens. */
 export function ReasonField() {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const view = recordViewOf(desk.id);
   const { reason } = useObservable(view);
   if (job.seal === undefined) return null;
   return (
     <TextField
-      label="Reason for changing the sealed record"
-      hint="stands on every amendment you make now"
+      label={say('Reason for changing the sealed record')}
+      hint={say('stands on every amendment you make now')}
       value={reason}
       onChange={(next) => view.update({ reason: next })}
     />

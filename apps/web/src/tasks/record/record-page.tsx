@@ -1,3 +1,4 @@
+import { message } from '@becket/core';
 import { lazy, Suspense } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
@@ -40,18 +41,18 @@ const StripPlace = lazy(() =>
 
 /** The parts of Record: name in the address, words on the screen. */
 const parts = {
-  readings: 'Readings',
-  strings: 'By string',
-  instruments: 'Instruments',
-  sections: 'Sections',
-  sizes: 'Sizes',
-  lengths: 'Lengths',
-  loops: 'Loops',
-  seen: 'Seen',
-  photos: 'Photos',
-  table: 'Table',
-  strip: 'Strip check',
-  'after-strip': 'After the strip',
+  readings: message('Readings'),
+  strings: message('By string'),
+  instruments: message('Instruments'),
+  sections: message('Sections'),
+  sizes: message('Sizes'),
+  lengths: message('Lengths'),
+  loops: message('Loops'),
+  seen: message('Seen'),
+  photos: message('Photos'),
+  table: message('Table'),
+  strip: message('Strip check'),
+  'after-strip': message('After the strip'),
 } as const;
 type PartName = keyof typeof parts;
 /** What a part is called where its word alone says too little. */

@@ -2,6 +2,7 @@ import { noteName } from '@becket/core';
 import { recordFacts } from '@becket/tasks';
 import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { Line, PartHead } from './part-list.tsx';
 import { sampleOf } from './parts-state.ts';
@@ -10,16 +11,22 @@ import { RecordSheet } from './record-sheet.tsx';
 
 /** Pieces of the old stringing kept in labelled bags, of the whole piano. */
 export function SamplesKept() {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const [isOpen, setOpen] = useState(false);
   return (
     <section aria-labelledby="samples">
-      <PartHead id="samples" words="Samples kept" add="Add a sample" onAdd={() => setOpen(true)} />
+      <PartHead
+        id="samples"
+        words={say('Samples kept')}
+        add={say('Add a sample')}
+        onAdd={() => setOpen(true)}
+      />
       <ul className="plain-list">
         {job.samples.map((one) => (
-          <Line key={one.entry} fact={one} spoken={`sample ${one.label}`}>
+          <Line key={one.entry} fact={one} spoken={say('sample {label}', { label: one.label })}>
             <strong>{one.label}</strong> {one.what},{' '}
-            {one.place.key === undefined ? 'of the whole piano' : noteName(one.place.key)}
+            {one.place.key === undefined ? say('of the whole piano') : noteName(one.place.key)}
           </Line>
         ))}
       </ul>
@@ -29,13 +36,14 @@ export function SamplesKept() {
 }
 
 function SampleSheet({ onClose }: { onClose: () => void }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const said = useSaidReason();
   const [form, setForm] = useState({ what: '', label: '', note: '' });
   return (
     <RecordSheet
-      title="A sample kept"
-      keep="Keep the sample"
+      title={say('A sample kept')}
+      keep={say('Keep the sample')}
       onClose={onClose}
       onKeep={() =>
         desk.run(async (context, id) => recordFacts(context, id, [{ ...sampleOf(form), ...said }]))
@@ -43,19 +51,19 @@ function SampleSheet({ onClose }: { onClose: () => void }) {
     >
       <div className="fields">
         <TextField
-          label="What it is"
-          hint="such as wire of string 1, felt"
+          label={say('What it is')}
+          hint={say('such as wire of string 1, felt')}
           value={form.what}
           onChange={(what) => setForm({ ...form, what })}
         />
         <TextField
-          label="Label on the bag"
+          label={say('Label on the bag')}
           value={form.label}
           onChange={(label) => setForm({ ...form, label })}
         />
         <TextField
-          label="Note it comes from"
-          hint="empty for the whole piano"
+          label={say('Note it comes from')}
+          hint={say('empty for the whole piano')}
           value={form.note}
           onChange={(note) => setForm({ ...form, note })}
         />

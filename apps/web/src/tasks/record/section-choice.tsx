@@ -1,5 +1,6 @@
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { recordViewOf } from './record-state.ts';
@@ -14,11 +15,12 @@ export function useSection(): string | undefined {
 
 /** The sections side by side; choosing one holds for all Record screens. */
 export function SectionChoice({ spoken }: { spoken?: (section: string) => string }) {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const section = useSection();
   return (
     <Choice
-      label="Section"
+      label={say('Section')}
       value={section ?? ''}
       onChange={(name) => recordViewOf(desk.id).update({ section: name })}
       options={job.sections.map((one) => ({
@@ -32,10 +34,11 @@ export function SectionChoice({ spoken }: { spoken?: (section: string) => string
 
 /** A section for one form alone. */
 export function SectionSelect({ value, onChange }: { value: string; onChange: (section: string) => void }) {
+  const { say } = useLanguage();
   const { job } = useDesk();
   return (
     <SelectField
-      label="Section"
+      label={say('Section')}
       value={value}
       onChange={onChange}
       options={job.sections.map(({ section }) => ({ value: section, words: section }))}

@@ -4,6 +4,7 @@ import { describeUnisons } from '@becket/tasks';
 import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
@@ -27,6 +28,7 @@ const rangeWords = ({ firstKey, lastKey }: { firstKey: number; lastKey: number }
   firstKey === lastKey ? noteName(firstKey) : `${noteName(firstKey)} to ${noteName(lastKey)}`;
 
 function Sections() {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const [open, setOpen] = useState<{ form: SectionForm; before: Section | undefined }>();
   const left = keysLeft(job.piano!, (key) =>
@@ -35,22 +37,23 @@ function Sections() {
   const next = left[0];
   return (
     <section aria-labelledby="sections">
-      <h2 id="sections">Sections</h2>
+      <h2 id="sections">{say('Sections')}</h2>
       <p>
-        A section is a run of notes between two plate struts, on one bridge, with one kind of front
-        termination.
+        {say(
+          'A section is a run of notes between two plate struts, on one bridge, with one kind of front termination.',
+        )}
       </p>
       {job.sections.length > 0 && (
-        <TableFrame label="Sections of the piano">
+        <TableFrame label={say('Sections of the piano')}>
           <table className="table">
             <thead>
               <tr>
-                <th scope="col">section</th>
-                <th scope="col">notes</th>
-                <th scope="col">bridge</th>
-                <th scope="col">front termination</th>
+                <th scope="col">{say('section')}</th>
+                <th scope="col">{say('notes')}</th>
+                <th scope="col">{say('bridge')}</th>
+                <th scope="col">{say('front termination')}</th>
                 <th scope="col">
-                  <span className="unseen">change</span>
+                  <span className="unseen">{say('change')}</span>
                 </th>
               </tr>
             </thead>
@@ -65,10 +68,10 @@ function Sections() {
                     <button
                       type="button"
                       className="button quiet"
-                      aria-label={`Change section ${section.section}`}
+                      aria-label={say('Change section {section}', { section: section.section })}
                       onClick={() => setOpen({ form: formOfSection(section), before: section })}
                     >
-                      Change
+                      {say('Change')}
                     </button>
                   </td>
                 </tr>
@@ -77,7 +80,9 @@ function Sections() {
           </table>
         </TableFrame>
       )}
-      {left.length > 0 && <p>In no section yet: {left.map(rangeWords).join(', ')}.</p>}
+      {left.length > 0 && (
+        <p>{say('In no section yet: {what}.', { what: left.map(rangeWords).join(', ') })}</p>
+      )}
       <button
         type="button"
         className="button"
@@ -94,7 +99,7 @@ function Sections() {
           })
         }
       >
-        Add a section
+        {say('Add a section')}
       </button>
       {open !== undefined && <SectionSheet {...open} onClose={() => setOpen(undefined)} />}
     </section>
@@ -108,6 +113,7 @@ interface SectionSheetProps {
 }
 
 function SectionSheet({ form: start, before, onClose }: SectionSheetProps) {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const [form, setForm] = useState(start);
   const { reason } = useSaidReason();
@@ -122,8 +128,10 @@ function SectionSheet({ form: start, before, onClose }: SectionSheetProps) {
   );
   return (
     <RecordSheet
-      title={before === undefined ? 'Add a section' : `Section ${before.section}`}
-      keep="Keep the section"
+      title={
+        before === undefined ? say('Add a section') : say('Section {section}', { section: before.section })
+      }
+      keep={say('Keep the section')}
       onClose={onClose}
       onKeep={() => desk.run((context, id) => keepSection(context, id, { state: job, form, before, reason }))}
       more={
@@ -138,7 +146,7 @@ function SectionSheet({ form: start, before, onClose }: SectionSheetProps) {
               if (done) onClose();
             }}
           >
-            Take it out
+            {say('Take it out')}
           </button>
         )
       }
@@ -150,7 +158,7 @@ function SectionSheet({ form: start, before, onClose }: SectionSheetProps) {
       </div>
       {field('bridge', 'Bridge', 'its name in this job, such as bass or long; empty when nobody has looked')}
       <SelectField
-        label="Front termination"
+        label={say('Front termination')}
         value={form.frontTermination}
         onChange={(frontTermination) => setForm({ ...form, frontTermination })}
         options={frontTerminations.map((value) => ({ value, words: value }))}
@@ -167,26 +175,29 @@ const kindWords = {
 type Kind = keyof typeof kindWords;
 
 function Stringing() {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const [open, setOpen] = useState<Partial<StringingRun>>();
   const runs = stringingRuns(job.unisons);
   const left = keysLeft(job.piano!, (key) => job.unisons.has(key));
   return (
     <section aria-labelledby="stringing">
-      <h2 id="stringing">Stringing</h2>
+      <h2 id="stringing">{say('Stringing')}</h2>
       <p>
-        How many strings a note has, and of which kind. A later description stands in place of an earlier one.
+        {say(
+          'How many strings a note has, and of which kind. A later description stands in place of an earlier one.',
+        )}
       </p>
       {runs.length > 0 && (
-        <TableFrame label="Runs of notes">
+        <TableFrame label={say('Runs of notes')}>
           <table className="table">
             <thead>
               <tr>
-                <th scope="col">notes</th>
-                <th scope="col">strings</th>
-                <th scope="col">kind</th>
+                <th scope="col">{say('notes')}</th>
+                <th scope="col">{say('strings')}</th>
+                <th scope="col">{say('kind')}</th>
                 <th scope="col">
-                  <span className="unseen">change</span>
+                  <span className="unseen">{say('change')}</span>
                 </th>
               </tr>
             </thead>
@@ -200,10 +211,12 @@ function Stringing() {
                     <button
                       type="button"
                       className="button quiet"
-                      aria-label={`Change the stringing of ${rangeWords(run)}`}
+                      aria-label={say('Change the stringing of {rangeWords}', {
+                        rangeWords: rangeWords(run),
+                      })}
                       onClick={() => setOpen(run)}
                     >
-                      Change
+                      {say('Change')}
                     </button>
                   </td>
                 </tr>
@@ -212,9 +225,11 @@ function Stringing() {
           </table>
         </TableFrame>
       )}
-      {left.length > 0 && <p>Not described yet: {left.map(rangeWords).join(', ')}.</p>}
+      {left.length > 0 && (
+        <p>{say('Not described yet: {what}.', { what: left.map(rangeWords).join(', ') })}</p>
+      )}
       <button type="button" className="button" onClick={() => setOpen(left[0] ?? {})}>
-        Describe a run of notes
+        {say('Describe a run of notes')}
       </button>
       {open !== undefined && <StringingSheet run={open} onClose={() => setOpen(undefined)} />}
     </section>
@@ -222,6 +237,7 @@ function Stringing() {
 }
 
 function StringingSheet({ run, onClose }: { run: Partial<StringingRun>; onClose: () => void }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const said = useSaidReason();
   const [first, setFirst] = useState(run.firstKey === undefined ? '' : noteName(run.firstKey));
@@ -233,8 +249,8 @@ function StringingSheet({ run, onClose }: { run: Partial<StringingRun>; onClose:
   const [winding, layers] = kind.split('/') as ['plain' | 'wound', string];
   return (
     <RecordSheet
-      title="Stringing of a run of notes"
-      keep="Keep the stringing"
+      title={say('Stringing of a run of notes')}
+      keep={say('Keep the stringing')}
       onClose={onClose}
       onKeep={() =>
         desk.run(async (context, id) =>
@@ -252,17 +268,17 @@ function StringingSheet({ run, onClose }: { run: Partial<StringingRun>; onClose:
       }
     >
       <div className="fields">
-        <TextField label="First note of the run" value={first} onChange={setFirst} />
-        <TextField label="Last note of the run" value={last} onChange={setLast} />
+        <TextField label={say('First note of the run')} value={first} onChange={setFirst} />
+        <TextField label={say('Last note of the run')} value={last} onChange={setLast} />
       </div>
       <Choice
-        label="Strings to the note"
+        label={say('Strings to the note')}
         value={strings}
         onChange={setStrings}
         options={['1', '2', '3'].map((value) => ({ value, words: value }))}
       />
       <Choice
-        label="Kind"
+        label={say('Kind')}
         value={kind}
         onChange={setKind}
         options={(Object.keys(kindWords) as Kind[]).map((value) => ({ value, words: kindWords[value] }))}

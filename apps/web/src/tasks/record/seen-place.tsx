@@ -2,6 +2,7 @@ import { type Absence, absences, type ObservedThing, observedThings } from '@bec
 import { useMemo, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { PlaceReadings } from './place-readings.tsx';
 import { PlateParts } from './plate-parts.tsx';
@@ -17,6 +18,7 @@ import { WindingsSaid } from './windings-said.tsx';
 
 /** What the strip takes away beside the strings, a section at a time: seen, and measured. */
 export function SeenPlace() {
+  const { say } = useLanguage();
   const { desk, job, record } = useDesk();
   const chosen = useSection();
   const [isWhole, setWhole] = useState(chosen === undefined);
@@ -27,9 +29,9 @@ export function SeenPlace() {
   );
   return (
     <section aria-labelledby="seen">
-      <h2 id="seen">Seen and measured</h2>
+      <h2 id="seen">{say('Seen and measured')}</h2>
       <Choice
-        label="Section, and how many things are open in it"
+        label={say('Section, and how many things are open in it')}
         value={section === undefined ? 'whole piano' : `section ${section}`}
         onChange={(value) => {
           setWhole(value === 'whole piano');
@@ -40,9 +42,12 @@ export function SeenPlace() {
           ...open.map((one) => ({
             value: `section ${one.section}`,
             words: one.count === 0 ? `${one.section} ✓` : `${one.section}: ${one.count}`,
-            spoken: `${one.section}, ${one.count === 0 ? 'nothing' : one.count} open`,
+            spoken: say('{section}, {value} open', {
+              section: one.section,
+              value: one.count === 0 ? say('nothing') : one.count,
+            }),
           })),
-          { value: 'whole piano', words: 'whole piano', spoken: 'the whole piano' },
+          { value: 'whole piano', words: say('whole piano'), spoken: say('the whole piano') },
         ]}
       />
       <ReasonField />
@@ -61,6 +66,7 @@ export function SeenPlace() {
 }
 
 function ThingsSeen({ section }: { section: string | undefined }) {
+  const { say } = useLanguage();
   const { desk, job, record } = useDesk();
   const said = useSaidReason();
   const [open, setOpen] = useState<ObservedThing>();
@@ -73,15 +79,15 @@ function ThingsSeen({ section }: { section: string | undefined }) {
     );
   return (
     <section aria-labelledby="things-seen">
-      <h3 id="things-seen">Things seen</h3>
+      <h3 id="things-seen">{say('Things seen')}</h3>
       <p data-open role="status">
         {section === undefined
-          ? 'What is noted here speaks for every section of which nothing else is said.'
+          ? say('What is noted here speaks for every section of which nothing else is said.')
           : left === 0
-            ? 'Nothing is open in this section.'
-            : `${left} of ${things.length - 1} things are open in this section.`}
+            ? say('Nothing is open in this section.')
+            : say('{left} of {value} things are open in this section.', { left, value: things.length - 1 })}
       </p>
-      <ul className="seen-list" aria-label={`Things seen, ${where}`}>
+      <ul className="seen-list" aria-label={say('Things seen, {where}', { where })}>
         {things.map((one) => (
           <li key={one.thing} data-open={one.isOpen || undefined}>
             <strong>{observedThings[one.thing]}</strong>
@@ -96,7 +102,7 @@ function ThingsSeen({ section }: { section: string | undefined }) {
                 aria-label={`${one.seen === undefined ? 'Note' : 'Change'} ${observedThings[one.thing]}, ${where}`}
                 onClick={() => setOpen(one.thing)}
               >
-                {one.seen === undefined ? 'Note' : 'Change'}
+                {one.seen === undefined ? say('Note') : say('Change')}
               </button>
               {one.isOpen &&
                 absences
@@ -139,6 +145,7 @@ function SeenSheet({
   section: string | undefined;
   onClose: () => void;
 }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const said = useSaidReason();
   const [form, setForm] = useState(() => seenForm(one.seen));
@@ -146,7 +153,7 @@ function SeenSheet({
   return (
     <RecordSheet
       title={title}
-      keep="Keep the note"
+      keep={say('Keep the note')}
       onClose={onClose}
       onKeep={() =>
         desk.run((context, id) =>
@@ -155,16 +162,16 @@ function SeenSheet({
       }
     >
       <Choice
-        label="What was found"
+        label={say('What was found')}
         value={form.answer}
         onChange={(answer) => setForm({ ...form, answer })}
         options={[
-          { value: 'known', words: 'it is there' },
+          { value: 'known', words: say('it is there') },
           ...absences.map((value) => ({ value, words: value })),
         ]}
       />
       <TextField
-        label={isKnown ? 'What is there' : 'Why, if there is something to say'}
+        label={isKnown ? say('What is there') : say('Why, if there is something to say')}
         rows={4}
         maxLength={isKnown ? 2000 : 500}
         value={form.text}

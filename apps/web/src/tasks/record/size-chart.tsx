@@ -1,6 +1,7 @@
 import type { InferredWireSizes } from '@becket/tasks';
 import { scaleLinear } from 'd3-scale';
 import { type PointerEvent, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { useLanguage } from '../../parts/language.tsx';
 import { type LengthUnit, lengthNumber, lengthText } from '../../parts/length-text.ts';
 import { oddsText, sizeRuns } from './sizes-state.ts';
 import { bothUnits } from './typed-length.ts';
@@ -17,6 +18,7 @@ const edge = { top: 16, right: 46, bottom: 52, left: 70 };
 
 /** Wire readings against the note, with the inferred sizes drawn through them as steps. */
 export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
+  const { say } = useLanguage();
   const frame = useRef<HTMLElement>(null);
   const [width, setWidth] = useState(720);
   useLayoutEffect(() => {
@@ -83,11 +85,11 @@ export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
     <figure className="size-chart" ref={frame}>
       <p className="size-chart-spoken">
         {chosen === undefined ? (
-          <span className="faint">Tap the chart to see a note.</span>
+          <span className="faint">{say('Tap the chart to see a note.')}</span>
         ) : (
           <>
             <strong>{chosen.note}</strong> {words}
-            {chosen.isDoubtful && <span className="warn"> ◇ doubtful</span>}
+            {chosen.isDoubtful && <span className="warn"> {say('◇ doubtful')}</span>}
           </>
         )}
       </p>
@@ -95,11 +97,11 @@ export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
         className="size-chart-frame"
         role="slider"
         tabIndex={0}
-        aria-label="Wire readings and inferred sizes. Note"
+        aria-label={say('Wire readings and inferred sizes. Note')}
         aria-valuemin={firstKey}
         aria-valuemax={lastKey}
         aria-valuenow={selected ?? firstKey}
-        aria-valuetext={chosen === undefined ? 'no note chosen' : `${chosen.note}: ${words}`}
+        aria-valuetext={chosen === undefined ? say('no note chosen') : `${chosen.note}: ${words}`}
         onPointerDown={(event) => {
           event.currentTarget.setPointerCapture(event.pointerId);
           choose(event);
@@ -158,7 +160,7 @@ export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
             y2={height - edge.bottom}
           />
           <text className="size-words" x={4} y={height - 6}>
-            diameter, {unit}, against the note; right: size
+            {say('diameter, {unit}, against the note; right: size', { unit })}
           </text>
           <path className="size-steps" d={steps} />
           {chosen !== undefined && (
@@ -183,7 +185,7 @@ export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
         </svg>
       </div>
       <figcaption className="faint">
-        ○ a reading; ━ the size that is most probable; ◇ a doubtful note.
+        {say('○ a reading; ━ the size that is most probable; ◇ a doubtful note.')}
       </figcaption>
     </figure>
   );

@@ -6,6 +6,7 @@ import { useSettings } from '../../desk/use-device.ts';
 import { go } from '../../desk/use-route.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { lengthText } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
@@ -27,6 +28,7 @@ import { bothUnits } from './typed-length.ts';
 
 /** Which sizes the worn wire most probably was, and what speaks for it. */
 export function SizesPlace() {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const numbering = numberingOf(desk.id);
   const asked = useObservable(numbering);
@@ -41,26 +43,27 @@ export function SizesPlace() {
   const isFresh = answer?.of === job;
   return (
     <section aria-labelledby="sizes">
-      <h2 id="sizes">Wire sizes</h2>
+      <h2 id="sizes">{say('Wire sizes')}</h2>
       <p>
-        Worn wire reads thin and unevenly. From all readings and stamps together follows the most probable
-        size of every plain note, and how sure that is.
+        {say(
+          'Worn wire reads thin and unevenly. From all readings and stamps together follows the most probable size of every plain note, and how sure that is.',
+        )}
       </p>
       <Choice
-        label="Numbering"
+        label={say('Numbering')}
         value={asked}
         onChange={numbering.set}
         options={[
-          { value: 'as the readings say', words: 'let the readings say' },
+          { value: 'as the readings say', words: say('let the readings say') },
           ...wireLatticeNames.map((value) => ({ value, words: value })),
         ]}
       />
       <div aria-live="polite" aria-busy={!isFresh}>
         {answer === undefined ? (
-          <p className="faint">Working the sizes out…</p>
+          <p className="faint">{say('Working the sizes out…')}</p>
         ) : answer.sizes === undefined ? (
           <p className="notice">
-            No size can be inferred yet: a plain note with a wire reading or a stamp is needed.
+            {say('No size can be inferred yet: a plain note with a wire reading or a stamp is needed.')}
           </p>
         ) : (
           <Sizes sizes={answer.sizes} />
@@ -72,6 +75,7 @@ export function SizesPlace() {
 }
 
 function Sizes({ sizes }: { sizes: InferredWireSizes }) {
+  const { say, sayNodes } = useLanguage();
   const { desk } = useDesk();
   const { unit } = useSettings();
   const [selected, select] = useSelectedKey();
@@ -90,7 +94,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
         <div className="notice next-string">
           <p>{sizes.next.sentence}</p>
           <button type="button" className="button" onClick={() => measure(sizes.next!.key)}>
-            Go to {noteName(sizes.next.key)}
+            {say('Go to {note}', { note: noteName(sizes.next.key) })}
           </button>
         </div>
       )}
@@ -98,11 +102,15 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
       <p>{biasSentence(sizes, unit)}</p>
       {sizes.shiftDoubt !== undefined && <p className="notice">◇ {sizes.shiftDoubt}</p>}
       <h3>
-        Doubtful notes: {doubtful.length}
-        <span className="faint">, of {sizes.notes.length} plain notes</span>
+        {sayNodes('Doubtful notes: {doubtful}{span}', {
+          doubtful: doubtful.length,
+          span: (
+            <span className="faint">{say(', of {notes} plain notes', { notes: sizes.notes.length })}</span>
+          ),
+        })}
       </h3>
       {doubtful.length === 0 ? (
-        <p>Every note is at least 90 % sure.</p>
+        <p>{say('Every note is at least 90 % sure.')}</p>
       ) : (
         <ul className="plain-list">
           {doubtful.map(({ key, note, size, diameter, odds, otherwise, readings }) => (
@@ -110,29 +118,38 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
               <span>
                 <span aria-hidden="true">◇ </span>
                 <strong>{note}</strong> {size}, {bothUnits(diameter, unit, 'diameter')}: {oddsText(odds)}
-                {otherwise !== undefined && `; else ${otherwise.size}, ${oddsText(otherwise.odds)}`}.{' '}
+                {otherwise !== undefined &&
+                  say('; else {size}, {oddsText}', {
+                    size: otherwise.size,
+                    oddsText: oddsText(otherwise.odds),
+                  })}
+                .{' '}
                 <span className="faint">
                   {readings.length === 0
-                    ? 'No reading.'
-                    : `Read ${readings.map(({ value_si }) => lengthText(value_si, unit, 'diameter')).join(', ')}.`}
+                    ? say('No reading.')
+                    : say('Read {what}.', {
+                        what: readings
+                          .map(({ value_si }) => lengthText(value_si, unit, 'diameter'))
+                          .join(', '),
+                      })}
                 </span>
               </span>
               <button type="button" className="button quiet" onClick={() => measure(key)}>
-                Measure {note}
+                {say('Measure {note}', { note })}
               </button>
             </li>
           ))}
         </ul>
       )}
-      <h3>Sizes along the compass, {sizes.lattice} numbers</h3>
-      <TableFrame label="Sizes along the compass">
+      <h3>{say('Sizes along the compass, {lattice} numbers', { lattice: sizes.lattice })}</h3>
+      <TableFrame label={say('Sizes along the compass')}>
         <table className="table size-table">
           <thead>
             <tr>
-              <th scope="col">size</th>
-              <th scope="col">inferred diameter</th>
-              <th scope="col">notes</th>
-              <th scope="col">least sure</th>
+              <th scope="col">{say('size')}</th>
+              <th scope="col">{say('inferred diameter')}</th>
+              <th scope="col">{say('notes')}</th>
+              <th scope="col">{say('least sure')}</th>
             </tr>
           </thead>
           <tbody>
@@ -141,7 +158,9 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
                 <th scope="row">{size}</th>
                 <td>{bothUnits(diameter_m, unit, 'diameter')}</td>
                 <td>
-                  {first.key === last.key ? first.note : `${first.note} to ${last.note}`}{' '}
+                  {first.key === last.key
+                    ? first.note
+                    : say('{note} to {note2}', { note: first.note, note2: last.note })}{' '}
                   <span className="faint">({notes})</span>
                 </td>
                 <td>
@@ -164,6 +183,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
 }
 
 function Stamps() {
+  const { say, sayNodes } = useLanguage();
   const { desk, job } = useDesk();
   const said = useSaidReason();
   const [form, setForm] = useState(newStampForm());
@@ -179,36 +199,42 @@ function Stamps() {
 
   return (
     <section aria-labelledby="stamps">
-      <h3 id="stamps">Size stamps: {job.sizeStamps.length}</h3>
+      <h3 id="stamps">{say('Size stamps: {sizeStamps}', { sizeStamps: job.sizeStamps.length })}</h3>
       {job.sizeStamps.length > 0 && (
         <ul className="plain-list">
           {job.sizeStamps.map(({ entry, key, on, text, lattice, says }) => (
             <li key={entry}>
               <span>
-                <strong>{noteName(key)}</strong> “{text}” {says}, on the {on},{' '}
-                {lattice === 'unknown' ? 'numbering unknown' : `${lattice} number`}
+                {sayNodes('{strong} “{text}” {says}, on the {on}, {value}', {
+                  strong: <strong>{noteName(key)}</strong>,
+                  text,
+                  says,
+                  on,
+                  value:
+                    lattice === 'unknown' ? say('numbering unknown') : say('{lattice} number', { lattice }),
+                })}
               </span>
               <button
                 type="button"
                 className="button quiet"
-                aria-label={`Take back the stamp ${text} at ${noteName(key)}`}
+                aria-label={say('Take back the stamp {text} at {note}', { text, note: noteName(key) })}
                 onClick={() =>
                   void desk.run((context, id) =>
                     withdrawEntry(context, id, entry, said.reason ?? 'taken back while recording'),
                   )
                 }
               >
-                Take back
+                {say('Take back')}
               </button>
             </li>
           ))}
         </ul>
       )}
-      <form onSubmit={submit} aria-label="Add a stamp">
+      <form onSubmit={submit} aria-label={say('Add a stamp')}>
         <ReasonField />
         {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
         <div className="row-form">
-          <Field label="Note it stands at" hint="such as F#3">
+          <Field label={say('Note it stands at')} hint={say('such as F#3')}>
             {(ids) => (
               <input
                 {...ids}
@@ -218,7 +244,7 @@ function Stamps() {
               />
             )}
           </Field>
-          <Field label="What is stamped" hint="as it stands there, such as 14½">
+          <Field label={say('What is stamped')} hint={say('as it stands there, such as 14½')}>
             {(ids) => (
               <input
                 {...ids}
@@ -232,30 +258,30 @@ function Stamps() {
         </div>
         <div className="tools stamp-choices">
           <Choice
-            label="Where"
+            label={say('Where')}
             value={form.on}
             onChange={(on) => setForm({ ...form, on })}
             options={(['bridge', 'plate', 'elsewhere'] as const).map((value) => ({ value, words: value }))}
           />
           <Choice
-            label="The size"
+            label={say('The size')}
             value={form.says}
             onChange={(says) => setForm({ ...form, says })}
             options={(['starts here', 'ends here'] as const).map((value) => ({ value, words: value }))}
           />
           <Choice
-            label="Its numbering"
+            label={say('Its numbering')}
             value={form.lattice}
             onChange={(lattice) => setForm({ ...form, lattice })}
             options={(['unknown', 'US', 'metric'] as const).map((value) => ({
               value,
               words: value,
-              spoken: `numbering ${value}`,
+              spoken: say('numbering {value}', { value }),
             }))}
           />
         </div>
         <button type="submit" className="button strong">
-          Keep the stamp
+          {say('Keep the stamp')}
         </button>
       </form>
     </section>

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { type SoftPart, softPartForm, softPartOf, softParts, softPartWords } from './parts-state.ts';
@@ -13,13 +14,14 @@ import { unitWords } from './unit-words.ts';
 
 /** Felt, braid, punchings and bushings of a section, as measured. */
 export function SoftParts({ section }: { section: string }) {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const { unit } = useSettings();
   const [open, setOpen] = useState<SoftPart>();
   return (
     <section aria-labelledby="soft-parts">
-      <h3 id="soft-parts">Felt, braid, punchings and bushings</h3>
-      <TableFrame label={`Soft parts of ${section}`}>
+      <h3 id="soft-parts">{say('Felt, braid, punchings and bushings')}</h3>
+      <TableFrame label={say('Soft parts of {section}', { section })}>
         <table className="table">
           <tbody>
             {softParts.map((part) => {
@@ -30,7 +32,7 @@ export function SoftParts({ section }: { section: string }) {
                   <th scope="row">{part}</th>
                   <td className="seen-words">
                     {known === undefined ? (
-                      <span className="faint">nothing measured</span>
+                      <span className="faint">{say('nothing measured')}</span>
                     ) : (
                       softPartWords(known, unit)
                     )}
@@ -39,7 +41,7 @@ export function SoftParts({ section }: { section: string }) {
                     <button
                       type="button"
                       className="button quiet"
-                      aria-label={`${verb} ${part}, section ${section}`}
+                      aria-label={say('{verb} {part}, section {section}', { verb, part, section })}
                       onClick={() => setOpen(part)}
                     >
                       {verb}
@@ -59,6 +61,7 @@ export function SoftParts({ section }: { section: string }) {
 }
 
 function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: string; onClose: () => void }) {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const said = useSaidReason();
@@ -71,8 +74,8 @@ function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: st
   const hint = `in ${unitWords(unit)}, or with its unit`;
   return (
     <RecordSheet
-      title={`${part}, section ${section}`}
-      keep="Keep it"
+      title={say('{part}, section {section}', { part, section })}
+      keep={say('Keep it')}
       onClose={onClose}
       onKeep={() =>
         desk.run(async (context, id) =>
@@ -81,44 +84,48 @@ function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: st
       }
     >
       <Choice
-        label="What was found"
+        label={say('What was found')}
         value={form.answer}
         onChange={(answer) => setForm({ ...form, answer })}
         options={[
-          { value: 'known', words: 'it is there' },
+          { value: 'known', words: say('it is there') },
           ...absences.map((value) => ({ value, words: value })),
         ]}
       />
       {form.answer === 'known' ? (
         <div className="fields">
           <TextField
-            label="Thickness"
+            label={say('Thickness')}
             hint={hint}
             value={form.thickness}
             onChange={(thickness) => setForm({ ...form, thickness })}
           />
           <TextField
-            label="Length"
+            label={say('Length')}
             hint={hint}
             value={form.length}
             onChange={(length) => setForm({ ...form, length })}
           />
           <TextField
-            label="Width"
+            label={say('Width')}
             hint={hint}
             value={form.width}
             onChange={(width) => setForm({ ...form, width })}
           />
-          <TextField label="Colour" value={form.colour} onChange={(colour) => setForm({ ...form, colour })} />
           <TextField
-            label="Where it lies"
+            label={say('Colour')}
+            value={form.colour}
+            onChange={(colour) => setForm({ ...form, colour })}
+          />
+          <TextField
+            label={say('Where it lies')}
             value={form.where}
             onChange={(where) => setForm({ ...form, where })}
           />
         </div>
       ) : (
         <TextField
-          label="Why, if there is something to say"
+          label={say('Why, if there is something to say')}
           value={form.why}
           onChange={(why) => setForm({ ...form, why })}
         />

@@ -1,3 +1,4 @@
+import { message } from '@becket/core';
 import { type Absence, type ReadingQuantityName, readingQuantities } from '@becket/journal';
 import {
   type KeyboardEvent,
@@ -13,6 +14,7 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import type { LengthUnit } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
@@ -42,6 +44,7 @@ import { WoundDoubts } from './wound-doubts.tsx';
 
 /** String by string: each string of a unison on its own, at a named point, in a stated condition. Enter goes on. */
 export function StringsPlace() {
+  const { say } = useLanguage();
   const { desk, job, record } = useDesk();
   const { unit } = useSettings();
   const [, select] = useSelectedKey();
@@ -152,7 +155,7 @@ export function StringsPlace() {
     [desk, view],
   );
 
-  const say = (answer: Absence) => {
+  const answerWith = (answer: Absence) => {
     if (active.current === undefined) return;
     commit(active.current, answer);
     goOn(active.current, 1);
@@ -177,26 +180,37 @@ export function StringsPlace() {
   };
 
   if (job.sections.length === 0)
-    return <p className="notice">No section is described yet: strings are taken section by section.</p>;
+    return (
+      <p className="notice">{say('No section is described yet: strings are taken section by section.')}</p>
+    );
   return (
     <section aria-labelledby="strings" className="strings-place">
-      <h2 id="strings">String by string</h2>
+      <h2 id="strings">{say('String by string')}</h2>
       <SectionChoice />
       <RoundFields round={round} offered={offered} onChange={setRound} />
       <ReasonField />
       {rows.length === 0 ? (
-        <p className="notice">How the notes of this section are strung is not described yet.</p>
+        <p className="notice">{say('How the notes of this section are strung is not described yet.')}</p>
       ) : (
         <>
           <p data-strings role="status">
-            {readCount} of {rows.length} strings have their {readingQuantities[quantity].label}. Numbers are
-            read in {unitWords(ownUnit)}
-            {instrument === undefined ? '' : ` by ${instrument.instrument}`}; one typed with its unit keeps
-            it.
+            {say(
+              '{readCount} of {rows} strings have their {label}. Numbers are read in {unitWords}{value}; one typed with its unit keeps it.',
+              {
+                readCount,
+                rows: rows.length,
+                label: readingQuantities[quantity].label,
+                unitWords: unitWords(ownUnit),
+                value:
+                  instrument === undefined
+                    ? ''
+                    : say(' by {instrument}', { instrument: instrument.instrument }),
+              },
+            )}
           </p>
           <ol
             className="string-rows"
-            aria-label={`Strings of the section ${section}`}
+            aria-label={say('Strings of the section {section}', { section: section ?? '' })}
             onKeyDown={takeBackKey}
           >
             {rows.map((row) => (
@@ -221,7 +235,7 @@ export function StringsPlace() {
         canUndo={shown.steps.length > 0}
         undoTitle={shown.steps.at(-1)?.title}
         onUndo={undo}
-        onSay={say}
+        onSay={answerWith}
       />
     </section>
   );
@@ -232,16 +246,16 @@ function inputOf(name: string): HTMLInputElement | null {
 }
 
 const stringsChoices = [
-  { value: 'not said', words: 'not said' },
-  { value: 'on', words: 'on, at tension' },
-  { value: 'let down', words: 'let down' },
-  { value: 'off', words: 'off' },
+  { value: 'not said', words: message('not said') },
+  { value: 'on', words: message('on, at tension') },
+  { value: 'let down', words: message('let down') },
+  { value: 'off', words: message('off') },
 ] as const;
 const surfaceChoices = [
-  { value: 'not said', words: 'not said' },
-  { value: 'bright', words: 'bright' },
-  { value: 'corroded', words: 'corroded' },
-  { value: 'cleaned', words: 'cleaned' },
+  { value: 'not said', words: message('not said') },
+  { value: 'bright', words: message('bright') },
+  { value: 'corroded', words: message('corroded') },
+  { value: 'cleaned', words: message('cleaned') },
 ] as const;
 
 /** What holds for all readings taken now: quantity, instrument, point, state. */
@@ -254,10 +268,11 @@ function RoundFields({
   offered: readonly ReadingQuantityName[];
   onChange: (round: StringRound) => void;
 }) {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   return (
     <div className="fields round-fields">
-      <Field label="What is read">
+      <Field label={say('What is read')}>
         {(ids) => (
           <select
             {...ids}
@@ -283,21 +298,21 @@ function RoundFields({
         )}
       </Field>
       <TextField
-        label="Point"
-        hint="may stay empty"
+        label={say('Point')}
+        hint={say('may stay empty')}
         maxLength={120}
         words={pointsOf(job, round.quantity)}
         value={round.point}
         onChange={(point) => onChange({ ...round, point })}
       />
       <SelectField
-        label="The strings are"
+        label={say('The strings are')}
         value={round.strings}
         onChange={(strings) => onChange({ ...round, strings })}
         options={stringsChoices}
       />
       <SelectField
-        label="The wire is"
+        label={say('The wire is')}
         value={round.surface}
         onChange={(surface) => onChange({ ...round, surface })}
         options={surfaceChoices}
@@ -308,7 +323,7 @@ function RoundFields({
           className="button quiet"
           href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'instruments' })}
         >
-          {job.instruments.size === 0 ? 'Describe an instrument' : 'Instruments'}
+          {job.instruments.size === 0 ? say('Describe an instrument') : say('Instruments')}
         </a>
       </p>
     </div>
@@ -329,6 +344,7 @@ interface RowProps {
 
 const Row = memo(
   function Row({ row, question, quantity, unit, onCommit, onGoOn, onEnter, onTakeOut }: RowProps) {
+    const { say } = useLanguage();
     const { name, readings, ofNote, absence } = row;
     function send(input: HTMLInputElement): void {
       const text = input.value;
@@ -368,14 +384,16 @@ const Row = memo(
                 key={reading.entry}
                 type="button"
                 className="button quiet string-reading"
-                aria-label={`Take back ${words}, ${name}`}
+                aria-label={say('Take back {words}, {name}', { words, name })}
                 onClick={() => onTakeOut(row, reading.entry, words)}
               >
                 {words} <span aria-hidden="true">×</span>
               </button>
             );
           })}
-          {ofNote > 0 && row.string === 1 && <span className="faint">and {ofNote} of the note</span>}
+          {ofNote > 0 && row.string === 1 && (
+            <span className="faint">{say('and {ofNote} of the note', { ofNote })}</span>
+          )}
         </span>
         {question !== '' && (
           <div className="string-question">

@@ -4,10 +4,12 @@ import { useMemo } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { recordViewOf } from './record-state.ts';
 
 /** What was read and said, and does not add up: worth a second look while the strings are on. It keeps nobody from sealing. */
 export function StripDoubts() {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const [, select] = useSelectedKey();
@@ -22,17 +24,18 @@ export function StripDoubts() {
     hashOf({ place: 'job', job: desk.id, task: 'record', ...(part === undefined ? {} : { part }) });
   return (
     <section aria-labelledby="strip-doubts">
-      <h3 id="strip-doubts">Does not add up: {open}</h3>
+      <h3 id="strip-doubts">{say('Does not add up: {open}', { open })}</h3>
       <p>
-        These are there, and say different things of one string or wire. They do not keep the record from
-        being sealed; once the strings are off nobody can look again.
+        {say(
+          'These are there, and say different things of one string or wire. They do not keep the record from being sealed; once the strings are off nobody can look again.',
+        )}
       </p>
       <ul className="gaps">
         {wound.map(({ check, keys, sentence }) => (
           <li key={`${check}/${keys.join()}`}>
             <span>◇ {sentence}</span>
             <a className="button quiet" href={address()} onClick={() => select(keys[0])}>
-              Go there
+              {say('Go there')}
             </a>
           </li>
         ))}
@@ -40,7 +43,7 @@ export function StripDoubts() {
           <li key={`${kind}/${sentence}`}>
             <span>
               ◇ {sentence}
-              {noted !== undefined && ` Noted of it: ${noted}.`}
+              {noted !== undefined && say(' Noted of it: {noted}.', { noted })}
             </span>
             <a
               className="button quiet"
@@ -49,7 +52,7 @@ export function StripDoubts() {
                 if (section !== undefined) recordViewOf(desk.id).update({ section });
               }}
             >
-              Go there
+              {say('Go there')}
             </a>
           </li>
         ))}

@@ -4,6 +4,7 @@ import { useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { LetDownPlan } from './let-down.tsx';
 import { recordViewOf } from './record-state.ts';
 import { StripDoubts } from './strip-doubts.tsx';
@@ -16,6 +17,7 @@ const rankWords: Record<GapRank, string> = {
 
 /** The strip check: what is still missing, and the seal. */
 export function StripPlace() {
+  const { say, sayNodes } = useLanguage();
   const { desk, job } = useDesk();
   const check = useMemo(() => stripCheck(job), [job]);
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
@@ -44,49 +46,62 @@ export function StripPlace() {
 
   return (
     <section aria-labelledby="strip-check">
-      <h2 id="strip-check">Strip check</h2>
+      <h2 id="strip-check">{say('Strip check')}</h2>
       <p className="notice" role="status">
         {check.isPassed ? (
           <>
-            <strong>● Passed.</strong> Nothing is open
-            {check.gaps.length > 0 ? `; ${check.gaps.length} gaps were accepted by name.` : '.'}
+            {sayNodes('{strong} Nothing is open{value}', {
+              strong: <strong>{say('● Passed.')}</strong>,
+              value:
+                check.gaps.length > 0
+                  ? say('; {gaps} gaps were accepted by name.', { gaps: check.gaps.length })
+                  : '.',
+            })}
           </>
         ) : (
           <>
-            <strong>▲ Not passed.</strong> {check.openGaps.length}{' '}
-            {check.openGaps.length === 1 ? 'gap is' : 'gaps are'} open:{' '}
-            {gapRanks
-              .map((rank) => ({ rank, count: check.openGaps.filter((gap) => gap.rank === rank).length }))
-              .filter(({ count }) => count > 0)
-              .map(({ rank, count }) => `${count} ${rank}`)
-              .join(', ')}
-            .
+            {sayNodes('{strong} {openGaps} {openGaps, plural, one {gap is} other {gaps are}} open: {what}.', {
+              strong: <strong>{say('▲ Not passed.')}</strong>,
+              openGaps: check.openGaps.length,
+              what: gapRanks
+                .map((rank) => ({ rank, count: check.openGaps.filter((gap) => gap.rank === rank).length }))
+                .filter(({ count }) => count > 0)
+                .map(({ rank, count }) => `${count} ${rank}`)
+                .join(', '),
+            })}
           </>
         )}
       </p>
       {job.seal === undefined && check.isPassed && (
         <>
           <p>
-            The seal fixes the as-found record with a digest. After it every change is an amendment with a
-            reason, and papers show it.
+            {say(
+              'The seal fixes the as-found record with a digest. After it every change is an amendment with a reason, and papers show it.',
+            )}
           </p>
           <button
             type="button"
             className="button strong"
             onClick={() => void desk.run((context, id) => sealRecord(context, id))}
           >
-            Seal the as-found record
+            {say('Seal the as-found record')}
           </button>
         </>
       )}
       {job.seal !== undefined && (
         <p className="faint digest">
-          Seal {job.seal.digest}, over {job.seal.entries} entries.
+          {say('Seal {digest}, over {entries} entries.', {
+            digest: job.seal.digest,
+            entries: job.seal.entries,
+          })}
         </p>
       )}
       {open.size > 0 && (
         <div className="accept">
-          <Field label="Reason for accepting the ticked gaps" hint="it stands in the record, with your name">
+          <Field
+            label={say('Reason for accepting the ticked gaps')}
+            hint={say('it stands in the record, with your name')}
+          >
             {(ids) => (
               <input
                 {...ids}
@@ -104,8 +119,10 @@ export function StripPlace() {
             onClick={() => void accept()}
           >
             {taken.length === 0
-              ? 'Accept the ticked gaps'
-              : `Accept ${taken.length} ${taken.length === 1 ? 'gap' : 'gaps'} by name`}
+              ? say('Accept the ticked gaps')
+              : say('Accept {taken} {taken, plural, one {gap} other {gaps}} by name', {
+                  taken: taken.length,
+                })}
           </button>
         </div>
       )}
@@ -125,7 +142,7 @@ export function StripPlace() {
             className="button"
             href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'after-strip' })}
           >
-            Found after the strip: {job.damages.length}
+            {say('Found after the strip: {damages}', { damages: job.damages.length })}
           </a>
         </p>
       )}
@@ -142,6 +159,7 @@ interface RankProps {
 }
 
 function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const [, select] = useSelectedKey();
   if (gaps.length === 0) return null;
@@ -149,9 +167,7 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
   const areAllChosen = openNames.length > 0 && openNames.every((name) => chosen.has(name));
   return (
     <section aria-label={rankWords[rank]}>
-      <h3>
-        {rankWords[rank]}: {openNames.length} open
-      </h3>
+      <h3>{say('{value}: {openNames} open', { value: rankWords[rank], openNames: openNames.length })}</h3>
       {openNames.length > 1 && (
         <label className="tick">
           <input
@@ -159,7 +175,7 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
             checked={areAllChosen}
             onChange={(event) => onChoose(openNames, event.target.checked)}
           />
-          tick all {openNames.length}
+          {say('tick all {openNames}', { openNames: openNames.length })}
         </label>
       )}
       <ul className="gaps">
@@ -176,12 +192,16 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
               </label>
             ) : (
               <p className="faint gap-open">
-                ✓ {sentence} Accepted by {accepted.by}: {accepted.reason}.
+                {say('✓ {sentence} Accepted by {by}: {reason}.', {
+                  sentence,
+                  by: accepted.by,
+                  reason: accepted.reason,
+                })}
               </p>
             )}
             <a
               className="button quiet"
-              aria-label={`Go to ${name}`}
+              aria-label={say('Go to {name}', { name })}
               href={hashOf({
                 place: 'job',
                 job: desk.id,
@@ -194,7 +214,7 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
                   recordViewOf(desk.id).update({ section: place.section });
               }}
             >
-              Go there
+              {say('Go there')}
             </a>
           </li>
         ))}

@@ -4,6 +4,7 @@ import { recordFacts } from '@becket/tasks';
 import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { PartHead } from './part-list.tsx';
 import { type LoopStyle, loopStyles, type Twist, twists, windingsOf } from './parts-state.ts';
@@ -12,6 +13,7 @@ import { RecordSheet } from './record-sheet.tsx';
 
 /** Loop and twist of the wound strings of a section, in runs that are alike. */
 export function WindingsSaid({ section }: { section: string }) {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const [isOpen, setOpen] = useState(false);
   const wound = woundKeys(job, section);
@@ -26,8 +28,8 @@ export function WindingsSaid({ section }: { section: string }) {
     <section aria-labelledby="windings">
       <PartHead
         id="windings"
-        words="Windings: loop and twist"
-        add="Say a winding"
+        words={say('Windings: loop and twist')}
+        add={say('Say a winding')}
         onAdd={() => setOpen(true)}
       />
       <dl className="facts">
@@ -69,6 +71,7 @@ function runsText(keys: readonly number[]): string {
 }
 
 function WindingsSheet({ section, onClose }: { section: string; onClose: () => void }) {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   const said = useSaidReason();
   const keys = woundKeys(job, section);
@@ -80,8 +83,8 @@ function WindingsSheet({ section, onClose }: { section: string; onClose: () => v
   });
   return (
     <RecordSheet
-      title="Loop and twist of wound strings"
-      keep="Keep the windings"
+      title={say('Loop and twist of wound strings')}
+      keep={say('Keep the windings')}
       onClose={onClose}
       onKeep={() =>
         desk.run(async (context, id) =>
@@ -94,27 +97,31 @@ function WindingsSheet({ section, onClose }: { section: string; onClose: () => v
       }
     >
       <div className="row-form">
-        <TextField label="From note" value={form.from} onChange={(from) => setForm({ ...form, from })} />
-        <TextField label="To note" value={form.to} onChange={(to) => setForm({ ...form, to })} />
+        <TextField
+          label={say('From note')}
+          value={form.from}
+          onChange={(from) => setForm({ ...form, from })}
+        />
+        <TextField label={say('To note')} value={form.to} onChange={(to) => setForm({ ...form, to })} />
       </div>
       <Choice
-        label="Loop"
+        label={say('Loop')}
         value={form.loopStyle}
         onChange={(loopStyle) => setForm({ ...form, loopStyle })}
         options={loopStyles.map((value) => ({
           value,
           words: value,
-          ...(value === 'unknown' ? { spoken: 'loop unknown' } : {}),
+          ...(value === 'unknown' ? { spoken: say('loop unknown') } : {}),
         }))}
       />
       <Choice
-        label="Twist of the winding, seen from the loop"
+        label={say('Twist of the winding, seen from the loop')}
         value={form.twist}
         onChange={(twist) => setForm({ ...form, twist })}
         options={twists.map((value) => ({
           value,
           words: value,
-          ...(value === 'unknown' ? { spoken: 'twist unknown' } : {}),
+          ...(value === 'unknown' ? { spoken: say('twist unknown') } : {}),
         }))}
       />
     </RecordSheet>

@@ -3,6 +3,7 @@ import { useDeferredValue, useMemo } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { useSection } from './section-choice.tsx';
 
 /**
@@ -10,6 +11,7 @@ import { useSection } from './section-choice.tsx';
  * the rest of the section as a count. It keeps nobody from going on.
  */
 export function WoundDoubts() {
+  const { say, sayNodes } = useLanguage();
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const [key] = useSelectedKey();
@@ -35,9 +37,18 @@ export function WoundDoubts() {
       ))}
       {rest > 0 && (
         <p className="faint">
-          {here.length === 0 ? '' : 'Further: '}
-          {rest} {rest === 1 ? 'thing does' : 'things do'} not add up among the wound strings of this section;{' '}
-          <a href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'lengths' })}>see Lengths</a>.
+          {sayNodes(
+            '{value}{rest} {rest, plural, one {thing does} other {things do}} not add up among the wound strings of this section; {link}.',
+            {
+              value: here.length === 0 ? '' : say('Further: '),
+              rest,
+              link: (
+                <a href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'lengths' })}>
+                  {say('see Lengths')}
+                </a>
+              ),
+            },
+          )}
         </p>
       )}
     </div>

@@ -1,3 +1,4 @@
+import { message } from '@becket/core';
 import { lazy, Suspense } from 'react';
 import { PartBar } from '../../desk/part-bar.tsx';
 import { AsFoundPlace } from './as-found-place.tsx';
@@ -17,11 +18,11 @@ const ProposePlace = lazy(() =>
 
 /** The parts of Scale: name in the address, words on the screen; in the order of the work. */
 const parts = {
-  'as-found': 'As found',
-  propose: 'Propose',
-  compare: 'Compare',
-  hear: 'Hear',
-  loops: 'Loops and cuts',
+  'as-found': message('As found'),
+  propose: message('Propose'),
+  compare: message('Compare'),
+  hear: message('Hear'),
+  loops: message('Loops and cuts'),
 } as const;
 type PartName = keyof typeof parts;
 
