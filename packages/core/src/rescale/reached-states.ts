@@ -5,13 +5,22 @@
 export class ReachedStates {
   length = 0;
   /** Candidate of this note, and of the note before. */
-  candidate = new Int32Array(FIRST_ROOM);
-  before = new Int32Array(FIRST_ROOM);
+  candidate: Int32Array;
+  before: Int32Array;
   /** How long the run is and whether its strings are odd, as the search counts it. */
-  state = new Uint8Array(FIRST_ROOM);
-  cost = new Float64Array(FIRST_ROOM);
+  state: Uint8Array;
+  cost: Float64Array;
   /** Place among the states of the note before that this one comes from. */
-  from = new Int32Array(FIRST_ROOM);
+  from: Int32Array;
+  /** @param expected  how many states there may be: room to begin with, more is made when it is needed */
+  constructor(expected: number) {
+    const room = Math.max(LEAST_ROOM, expected);
+    this.candidate = new Int32Array(room);
+    this.before = new Int32Array(room);
+    this.state = new Uint8Array(room);
+    this.cost = new Float64Array(room);
+    this.from = new Int32Array(room);
+  }
 
   add(candidate: number, before: number, state: number, cost: number, from: number): void {
     if (this.length === this.cost.length) this.makeRoom();
@@ -66,4 +75,4 @@ export class ReachedStates {
   }
 }
 
-const FIRST_ROOM = 256;
+const LEAST_ROOM = 64;

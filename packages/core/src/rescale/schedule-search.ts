@@ -97,6 +97,7 @@ export class ScheduleSearch {
   private readonly isOddKept: boolean;
   /** [note] least that the notes after it can cost by themselves. */
   private readonly restOwn: Float64Array;
+  private lists: SourceList[] = [];
   constructor(
     private readonly stages: readonly SearchStage[],
     private readonly rules: SearchRules,
@@ -120,7 +121,7 @@ export class ScheduleSearch {
     const { stages, statesAt, scope } = this;
     const below = scope.below ?? Number.POSITIVE_INFINITY;
     const first = stages[0]!;
-    const layers = [new ReachedStates()];
+    const layers = [new ReachedStates(first.count)];
     for (let b = 0; b < first.count; b += 1) {
       const run = scope.isStartOpen ? this.runOf(first, b) : 1;
       layers[0]!.add(b, 0, this.state(run, this.isOdd(first, b, 0)), first.own[b]!, -1);
@@ -172,10 +173,10 @@ export class ScheduleSearch {
     // One list of sources for each run state that the same size may lead to, and one for a change.
     const changing = Math.max(statesIn, statesOut);
     const { starts, order, largest } = reached.byCandidate(middle.count);
-    const lists = Array.from({ length: changing + 1 }, () => new SourceList(largest));
+    const lists = this.sourceLists(changing + 1, largest);
     const relations = new Uint8Array(here.count);
     let [kindOfRelations, sizeOfRelations] = [-1, -1];
-    const next = new ReachedStates();
+    const next = new ReachedStates(reached.length);
 
     for (let b = 0; b < middle.count; b += 1) {
       if (starts[b] === starts[b + 1]) continue;
@@ -237,6 +238,13 @@ export class ScheduleSearch {
       }
     }
     return next;
+  }
+
+  /** Lists to use, made anew only where they are too small: they are the same for every note. */
+  private sourceLists(count: number, capacity: number): SourceList[] {
+    if (this.lists.length < count || this.lists[0]!.capacity < capacity)
+      this.lists = Array.from({ length: count }, () => new SourceList(2 * capacity));
+    return this.lists.slice(0, count);
   }
 
   private trace(layers: readonly ReachedStates[], below: number): FoundSchedule | NoSchedule {

@@ -33,19 +33,29 @@ export function searchStages(
   const { weights } = problem;
   return problem.notes.map(({ asFound }, note): SearchStage => {
     const here = candidates[note]!;
+    const count = here.length;
     const factor = bendFactor(problem, note);
-    const column = (value: (candidate: StringCandidate) => number): Float64Array =>
-      Float64Array.from(here, value);
+    const [logTension, logInharmonicity, own] = [
+      new Float64Array(count),
+      new Float64Array(count),
+      new Float64Array(count),
+    ];
+    const [kind, size] = [new Uint8Array(count), new Int32Array(count)];
+    for (let index = 0; index < count; index += 1) {
+      const candidate = here[index]!;
+      logTension[index] = candidate.logTension;
+      logInharmonicity[index] = candidate.logInharmonicity;
+      own[index] = ownCost(candidate, asFoundLogTensions[note]!, weights) + (extra?.(note, candidate) ?? 0);
+      kind[index] = candidate.string.kind === 'plain' ? PLAIN : WOUND;
+      size[index] = Math.abs(candidate.size);
+    }
     return {
-      count: here.length,
-      logTension: column(({ logTension }) => logTension),
-      logInharmonicity: column(({ logInharmonicity }) => logInharmonicity),
-      own: column(
-        (candidate) =>
-          ownCost(candidate, asFoundLogTensions[note]!, weights) + (extra?.(note, candidate) ?? 0),
-      ),
-      kind: Uint8Array.from(here, ({ string }) => (string.kind === 'plain' ? PLAIN : WOUND)),
-      size: Int32Array.from(here, ({ size }) => Math.abs(size)),
+      count,
+      logTension,
+      logInharmonicity,
+      own,
+      kind,
+      size,
       strings: asFound.strings,
       beginsSection: note > 0 && problem.notes[note - 1]!.asFound.section !== asFound.section,
       bridge: asFound.bridge,

@@ -8,7 +8,7 @@ export class SourceList {
   private readonly unsortedCandidates: Int32Array;
   private readonly unsortedSums: Float64Array;
   private readonly order: Int32Array;
-  constructor(capacity: number) {
+  constructor(readonly capacity: number) {
     this.sources = new Int32Array(capacity);
     this.candidates = new Int32Array(capacity);
     this.sums = new Float64Array(capacity);

@@ -145,7 +145,7 @@ class Gathering {
       windingDensity: string.windingDensity ?? COPPER_DENSITY,
     });
     const { tension } = layout.flexible(densities, this.note.asFound.frequency);
-    if (!this.isAllowed(tension, string.coreDiameter)) return;
+    if (!this.isAllowed(tension, this.breakLoadOf(string.coreDiameter))) return;
     const over = windings.reduce((sum, winding) => sum + 2 * winding, string.coreDiameter as number);
     if (!this.isWindingAllowed(string.coreDiameter, over)) return;
     this.push(string, tension, exactInharmonicityOfEnds(this.withModulus(string), newtons(tension)));
@@ -159,6 +159,7 @@ class Gathering {
     if (!layout.isPossible) return;
     let calibration = 0;
     for (const coreDiameter of problem.catalogue.cores) {
+      const load = this.breakLoadOf(coreDiameter);
       for (const windings of this.windingsThatMayFit(layout, coreDiameter, layers)) {
         const densities = layout.densities(coreDiameter, windings, DENSITIES);
         const string: WoundString = {
@@ -169,7 +170,7 @@ class Gathering {
         };
         if (this.isThere(string)) continue;
         const { tension, inharmonicityOfEnds } = layout.flexible(densities, frequency);
-        if (!this.isAllowed(tension, coreDiameter)) continue;
+        if (!this.isAllowed(tension, load)) continue;
         if (calibration === 0) {
           const exact = exactInharmonicityOfEnds(this.withModulus(string), newtons(tension));
           calibration = inharmonicityOfEnds > 0 && exact > 0 ? exact / inharmonicityOfEnds : 1;
@@ -181,45 +182,53 @@ class Gathering {
 
   /** Windings of one core whose rough tension lies near enough to the limits to be looked at exactly. */
   private windingsThatMayFit(layout: WindingLayout, coreDiameter: Metres, layers: number): Metres[][] {
-    const { problem, note } = this;
+    const { problem, note, windings } = this;
     const { frequency } = note.asFound;
     const { twoLayerStep, innerOfOuter } = problem.rules;
     const isOne = layers === 1;
     const fitting: Metres[][] = [];
     const nearest = new Map<number, { inner: Metres; outer: Metres; distance: number }>();
-    // Numbers alone until a pair fits: a catalogue has thousands of pairs for every core.
-    const roughOf = (inner: Metres, outer: Metres): number =>
-      isOne
-        ? layout.roughTension(coreDiameter, outer, 0, frequency, DENSITIES)
-        : layout.roughTension(coreDiameter, inner, outer, frequency, DENSITIES);
-    const consider = (inner: Metres, outer: Metres, rough: number): void => {
-      if (!this.isAllowed(rough, coreDiameter, ROUGH)) return;
-      if (!this.isWindingAllowed(coreDiameter, coreDiameter + 2 * outer + (isOne ? 0 : 2 * inner))) return;
-      if (isOne || twoLayerStep === 0) {
-        fitting.push(isOne ? [outer] : [inner, outer]);
-        return;
-      }
-      const step = Math.round(Math.log(rough) / twoLayerStep);
-      const distance = Math.abs(inner / outer - innerOfOuter);
-      const before = nearest.get(step);
-      if (before === undefined || distance < before.distance) nearest.set(step, { inner, outer, distance });
-    };
     // Tension grows with the outer winding, so those that fit stand together; one beyond each end shows which limit ends it.
-    const { windings } = this;
     const load = this.breakLoadOf(coreDiameter);
     const least = Math.max(note.lowestTension, note.lowestBreakShare * load) / (1 + ROUGH);
     const most = Math.min(note.highestTension, note.highestBreakShare * load);
+    // Numbers alone until a pair fits: a catalogue has thousands of pairs for every core.
     for (let from = 0; from < (isOne ? 1 : windings.length); from += 1) {
       const inner = windings[from]!;
       let [low, high] = [from, windings.length];
       while (low < high) {
         const middle = (low + high) >> 1;
-        if (roughOf(inner, windings[middle]!) < least) low = middle + 1;
+        const outer = windings[middle]!;
+        const rough = layout.roughTension(
+          coreDiameter,
+          isOne ? outer : inner,
+          isOne ? 0 : outer,
+          frequency,
+          DENSITIES,
+        );
+        if (rough < least) low = middle + 1;
         else high = middle;
       }
       for (let index = Math.max(from, low - 1); index < windings.length; index += 1) {
-        const rough = roughOf(inner, windings[index]!);
-        consider(inner, windings[index]!, rough);
+        const outer = windings[index]!;
+        const rough = layout.roughTension(
+          coreDiameter,
+          isOne ? outer : inner,
+          isOne ? 0 : outer,
+          frequency,
+          DENSITIES,
+        );
+        const over = coreDiameter + 2 * outer + (isOne ? 0 : 2 * inner);
+        if (this.isAllowed(rough, load, ROUGH) && this.isWindingAllowed(coreDiameter, over)) {
+          if (isOne || twoLayerStep === 0) fitting.push(isOne ? [outer] : [inner, outer]);
+          else {
+            const step = Math.round(Math.log(rough) / twoLayerStep);
+            const distance = Math.abs(inner / outer - innerOfOuter);
+            const before = nearest.get(step);
+            if (before === undefined || distance < before.distance)
+              nearest.set(step, { inner, outer, distance });
+          }
+        }
         if (rough > most) break;
       }
     }
@@ -233,12 +242,12 @@ class Gathering {
       frequency: this.note.asFound.frequency,
       density: string.steelDensity,
     });
-    if (this.isAllowed(tension, string.diameter)) this.push(string, tension, 0);
+    if (this.isAllowed(tension, this.breakLoadOf(string.diameter))) this.push(string, tension, 0);
   }
 
-  private isAllowed(tension: number, wire: Metres, slack = 0): boolean {
+  private isAllowed(tension: number, load: number, slack = 0): boolean {
     const { note, forbidden } = this;
-    const share = tension / this.breakLoadOf(wire);
+    const share = tension / load;
     // Rough tensions are only ever low, and are looked at again exactly.
     const isTooLow = tension * (1 + slack) < note.lowestTension;
     const isTooHigh = tension > note.highestTension;
