@@ -1,10 +1,15 @@
+import { english } from '@becket/core';
 import { bassOrder, type Order } from '@becket/journal';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import type { BulletList, Table } from '../page-tree.ts';
 import { renderCsv } from '../render/csv.ts';
+import { fontsOnNode } from '../render/fonts-on-node.ts';
+import { renderPdf } from '../render/pdf.ts';
+import { germanOptions } from '../testing/german-options.ts';
 import { testOptions } from '../testing/paper-options.ts';
+import { readPdf, withoutSpaces } from '../testing/read-pdf.ts';
 import { smallJob } from '../testing/small-job.ts';
 import { wholeCompassJob } from '../testing/whole-compass-job.ts';
 import { bassStringOrderPaper } from './bass-string-order-paper.ts';
@@ -51,6 +56,39 @@ describe('bassStringOrderPaper()', () => {
     await expect(JSON.stringify(inInches, null, 1)).toMatchFileSnapshot(
       '../saved-trees/bass-string-order-open.json',
     );
+  });
+
+  it('makes the German tree that was looked at and accepted, and the same table for machines', async () => {
+    const german = bassStringOrderPaper(smallJob({ sealed: true }), germanOptions);
+    const { machineTable, ...rest } = german;
+    await expect(JSON.stringify(rest, null, 1)).toMatchFileSnapshot(
+      '../saved-trees/bass-string-order-german.json',
+    );
+    expect(machineTable).toEqual(tree.machineTable);
+    expect(renderCsv(german)).toBe(renderCsv(tree));
+  });
+
+  it('can be read back from its German PDF: trade words, umlauts, quotation marks and decimal commas', async () => {
+    const german = bassStringOrderPaper(smallJob({ sealed: true }), germanOptions);
+    const pdf = await renderPdf(german, { size: 'A4', madeAt: new Date(0), fonts: await fontsOnNode() });
+    const { language, pages } = await readPdf(pdf);
+    const text = pages.map(({ words }) => words).join('');
+    expect(language).toBe('de-DE');
+    for (const words of [
+      'Basssaitenbestellung',
+      'Kerndraht',
+      'Außen-Ø',
+      'Öse bis Umspinnung',
+      'vorn blank',
+      'am Steg blank',
+      'G2: Bemerkt wurde „left string is a replacement“.',
+      'Durchmesser des Anhangstifts nicht angegeben: F2 bis A#2.',
+      // E2: speaking length 1105.75 mm, core 1.205 mm.
+      '1105,8',
+      '1,205',
+    ])
+      expect(text).toContain(withoutSpaces(words));
+    expect(text).not.toMatch(/\d\.\d{3}(?!\d)/);
   });
 
   it('orders every string of the wound notes by its side, and nothing else', () => {
@@ -203,7 +241,11 @@ describe('the bass string order as CSV', () => {
 
 describe('notesInWords()', () => {
   it('draws runs of neighbours together', () => {
-    const words = (...keys: number[]) => notesInWords(keys.map((key) => ({ note: { key } })));
+    const words = (...keys: number[]) =>
+      notesInWords(
+        keys.map((key) => ({ note: { key } })),
+        english,
+      );
     expect(words(1, 2, 3, 5, 7, 8)).toBe('A0 to B0, C#1, D#1 to E1');
     expect(words(88)).toBe('C8');
   });

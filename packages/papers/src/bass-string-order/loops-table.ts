@@ -1,4 +1,5 @@
 import type { Language } from '@becket/core';
+import type { BassString } from '@becket/journal';
 import type { LengthUnit } from '../figures/lengths.ts';
 import { lengthColumns } from '../figures/lengths.ts';
 import type { Cell, Table } from '../page-tree.ts';
@@ -11,30 +12,32 @@ export function loopsTable(
   unit: LengthUnit,
   language: Language,
 ): Table | undefined {
+  const { say } = language;
   const isKnown = ({ string }: OrderLine) =>
     string.loopStyle !== 'unknown' ||
     string.twist !== 'unknown' ||
     string.stated['hitch-pin-diameter'].is === 'length';
   if (!lines.some(isKnown)) return undefined;
   const hasInner = lines.some(({ string }) => hasInnerLayer(string));
-  const word = (text: string): Cell => (text === 'unknown' ? { blank: 'not said' } : text);
+  const word = (text: BassString['loopStyle'] | BassString['twist']): Cell =>
+    text === 'unknown' ? { blank: say('not said') } : say(text);
   return {
     is: 'table',
-    title: 'Windings, loops and ends',
+    title: say('Windings, loops and ends'),
     columns: [
-      { heading: 'note', align: 'left', share: 30 },
-      { heading: 'side', align: 'left', share: 34 },
-      { heading: 'loop style', align: 'left', share: 70 },
-      { heading: 'winding runs, seen from the loop', align: 'left', share: 70 },
-      ...(hasInner ? lengthColumns('inner winding wire', unit, [42, 42]) : []),
-      ...lengthColumns(hasInner ? 'outer winding wire' : 'winding wire', unit, [42, 42]),
-      ...lengthColumns('hitch pin', unit, [42, 42]),
-      ...lengthColumns('core beyond front', unit, [42, 42]),
+      { heading: say('[of the scale] note'), align: 'left', share: 30 },
+      { heading: say('[of a string in its unison] side'), align: 'left', share: 34 },
+      { heading: say('loop style'), align: 'left', share: 70 },
+      { heading: say('winding runs, seen from the loop'), align: 'left', share: 70 },
+      ...(hasInner ? lengthColumns(say('inner winding wire'), unit, [42, 42]) : []),
+      ...lengthColumns(hasInner ? say('outer winding wire') : say('winding wire'), unit, [42, 42]),
+      ...lengthColumns(say('hitch pin'), unit, [42, 42]),
+      ...lengthColumns(say('core beyond front'), unit, [42, 42]),
     ],
     rows: lines.map(({ string }) => ({
       cells: [
         string.note,
-        string.side,
+        say(string.side),
         word(string.loopStyle),
         word(string.twist),
         ...(hasInner ? statedCells(string, 'inner-wire-diameter', unit, language) : []),

@@ -1,4 +1,4 @@
-import { A228_MINIMUM, analyseNote, type NoteAnalysis } from '@becket/core';
+import { A228_MINIMUM, analyseNote, message, type NoteAnalysis } from '@becket/core';
 import {
   type AsFoundNote,
   asFoundRecord,
@@ -26,29 +26,29 @@ export interface OrderLine {
 /** The strength table that every break share of the order is taken from. */
 export const strengthTable = A228_MINIMUM;
 
-/** What is read of a note for its strings, in the order of the paper. */
+/** What is read of a note for its strings, in the order of the paper, with the line that says which notes lack it. */
 export const orderedQuantities = [
-  ['speaking-length', 'speaking length'],
-  ['core-diameter', 'core'],
-  ['inner-layer-diameter', 'over inner layer'],
-  ['over-all-diameter', 'over all'],
-  ['bare-front', 'bare at front'],
-  ['bare-back', 'bare at bridge'],
-  ['loop-to-winding', 'loop to winding'],
-  ['winding-length', 'winding length'],
+  ['speaking-length', message('Speaking length: {notes}.')],
+  ['core-diameter', message('Core: {notes}.')],
+  ['inner-layer-diameter', message('Over inner layer: {notes}.')],
+  ['over-all-diameter', message('Over all: {notes}.')],
+  ['bare-front', message('Bare at front: {notes}.')],
+  ['bare-back', message('Bare at bridge: {notes}.')],
+  ['loop-to-winding', message('Loop to winding: {notes}.')],
+  ['winding-length', message('Winding length: {notes}.')],
 ] as const satisfies readonly (readonly [ReadingQuantityName, string])[];
 
 /** The lengths and diameters that a maker of strings asks for, string by string. */
 export const statedQuantities = [
-  ['speaking-length', 'speaking length'],
-  ['core-diameter', 'core'],
-  ['inner-layer-diameter', 'over inner layer'],
-  ['over-all-diameter', 'over all'],
-  ['bare-front', 'bare at front'],
-  ['bare-back', 'bare at bridge'],
-  ['loop-to-winding', 'loop to winding'],
-  ['winding-length', 'winding length'],
-  ['loop-to-termination', 'loop to front termination'],
+  ['speaking-length', message('speaking length')],
+  ['core-diameter', message('core')],
+  ['inner-layer-diameter', message('over inner layer')],
+  ['over-all-diameter', message('over all')],
+  ['bare-front', message('bare at front')],
+  ['bare-back', message('bare at bridge')],
+  ['loop-to-winding', message('loop to winding')],
+  ['winding-length', message('winding length')],
+  ['loop-to-termination', message('loop to front termination')],
 ] as const satisfies readonly (readonly [BassQuantity, string])[];
 
 /** The wound notes of the record, bass to treble. */

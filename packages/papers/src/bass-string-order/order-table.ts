@@ -1,4 +1,4 @@
-import { inNewtons, inPoundsForce, type Language, type NoteAnalysis, newtons } from '@becket/core';
+import { inNewtons, inPoundsForce, type Language, type NoteAnalysis, newtons, sayKnown } from '@becket/core';
 import type { BassQuantity, BassString, Stated } from '@becket/journal';
 import {
   type LengthKind,
@@ -28,55 +28,62 @@ export const bassLengthKind = (quantity: BassQuantity): LengthKind =>
 
 /** One row a string, under the name of its section. A figure that is missing is a blank with its reason. */
 export function orderTable(lines: readonly OrderLine[], unit: LengthUnit, language: Language): Table {
+  const { say } = language;
   const isStated = (quantity: BassQuantity) =>
     quantity !== 'inner-layer-diameter' || lines.some(({ string }) => hasInnerLayer(string));
   const quantities = statedQuantities.filter(([quantity]) => isStated(quantity));
   const columns: TableColumn[] = [
-    { heading: 'note', align: 'left', share: 25 },
-    { heading: 'side', align: 'left', share: 31 },
-    { heading: 'lay', align: 'right', share: 17 },
-    ...quantities.flatMap(([quantity, group]) => lengthColumns(group, unit, shares[quantity])),
-    ...tensionColumns(unit),
-    { group: 'of core', heading: '%', align: 'right', share: 26, page: 'core/strings/break-share' },
+    { heading: say('[of the scale] note'), align: 'left', share: 25 },
+    { heading: say('[of a string in its unison] side'), align: 'left', share: 31 },
+    { heading: say('[layers, in a very narrow column] lay'), align: 'right', share: 17 },
+    ...quantities.flatMap(([quantity, group]) => lengthColumns(say(group), unit, shares[quantity])),
+    ...tensionColumns(unit, language),
+    {
+      group: say('[share of the break load] of core'),
+      heading: '%',
+      align: 'right',
+      share: 26,
+      page: 'core/strings/break-share',
+    },
   ];
   const rows: TableRow[] = [];
   let section: string | undefined;
   for (const line of lines) {
-    const name = line.string.section ?? 'no section';
-    if (name !== section) rows.push({ band: `Section: ${name}` });
+    const name = line.string.section ?? say('no section');
+    if (name !== section) rows.push({ band: say('Section: {name}', { name }) });
     section = name;
     rows.push({ cells: cellsOf(line, quantities, unit, language) });
   }
-  return { is: 'table', columns, rows, title: 'Wound strings', remarks: remarksOf(lines) };
+  return { is: 'table', columns, rows, title: say('Wound strings'), remarks: remarksOf(lines, language) };
 }
 
 function cellsOf(
   { string, analysis }: OrderLine,
-  quantities: readonly (readonly [BassQuantity, string])[],
+  quantities: readonly (readonly [BassQuantity, unknown])[],
   unit: LengthUnit,
   language: Language,
 ): Cell[] {
   return [
     string.note,
-    string.side,
+    language.say(string.side),
     String(string.layers),
     ...quantities.flatMap(([quantity]) => statedCells(string, quantity, unit, language)),
     ...loadCells(analysis, unit, language),
   ];
 }
 
-function tensionColumns(unit: LengthUnit): TableColumn[] {
+function tensionColumns(unit: LengthUnit, { say }: Language): TableColumn[] {
   const page = 'core/scale/note-analysis';
   const [first, second] = forcesFrom(unit);
   return [
-    { group: 'tension', heading: first.name, align: 'right', share: 26, page },
-    { group: 'tension', heading: second.name, align: 'right', share: 25, tone: 'quiet', page },
-    { group: 'tension', heading: 'u', align: 'right', share: 18, tone: 'quiet', page },
+    { group: say('tension'), heading: first.name, align: 'right', share: 26, page },
+    { group: say('tension'), heading: second.name, align: 'right', share: 25, tone: 'quiet', page },
+    { group: say('tension'), heading: 'u', align: 'right', share: 18, tone: 'quiet', page },
   ];
 }
 
 function loadCells(analysis: NoteAnalysis | undefined, unit: LengthUnit, language: Language): Cell[] {
-  if (analysis === undefined) return [{ absent: 'not computed', across: 4 }];
+  if (analysis === undefined) return [{ absent: language.say('not computed'), across: 4 }];
   const { tension, standardUncertainties, breakShare, isWithinStrengthTable } = analysis;
   const [first, second] = forcesFrom(unit);
   return [
@@ -118,17 +125,31 @@ export function statedCells(
       lengthText(stated.value, otherUnit(unit), kind, language),
     ];
   }
-  if (stated.why === 'none' || stated.why === 'does not apply') return [{ absent: stated.why, across: 2 }];
+  if (stated.why === 'none' || stated.why === 'does not apply')
+    return [{ absent: language.say(stated.why), across: 2 }];
   return [{ blank: noFigureText(stated.why === 'not read' ? undefined : stated.why, language), across: 2 }];
 }
 
-function remarksOf(lines: readonly OrderLine[]): string[] {
+function remarksOf(lines: readonly OrderLine[], language: Language): string[] {
+  const { say } = language;
   const isOutside = lines.some(({ analysis }) => analysis?.isWithinStrengthTable === false);
   return [
-    'Side: as seen from the keyboard, left is the bass side. Lay: layers of winding. Speaking length: front termination to bridge pin. Bare ends: unwound, inside the speaking length. Lengths from the loop are from its inside, where it lies on the hitch pin. ° worked out from other readings.',
-    `Tension of one string at its pitch: core/scale/note-analysis (steel core, copper winding, bare ends counted as bare); u: its standard uncertainty, with what is common for instruments and materials. Of core: tension as a share of the break load of the core by ${strengthTable.name} (core/strings/break-share). ${strengthTable.remark}`,
+    say(
+      'Side: as seen from the keyboard, left is the bass side. Lay: layers of winding. Speaking length: front termination to bridge pin. Bare ends: unwound, inside the speaking length. Lengths from the loop are from its inside, where it lies on the hitch pin. ° worked out from other readings.',
+    ),
+    [
+      say(
+        'Tension of one string at its pitch: {tension} (steel core, copper winding, bare ends counted as bare); u: its standard uncertainty, with what is common for instruments and materials. Of core: tension as a share of the break load of the core by {table} ({share}).',
+        {
+          tension: 'core/scale/note-analysis',
+          share: 'core/strings/break-share',
+          table: sayKnown(strengthTable.name, language),
+        },
+      ),
+      sayKnown(strengthTable.remark, language),
+    ].join(' '),
     ...(isOutside
-      ? ['* The core lies outside the range of that table; the figure is an extension of it.']
+      ? [say('* The core lies outside the range of that table; the figure is an extension of it.')]
       : []),
   ];
 }

@@ -139,7 +139,10 @@ export function wireTable({ wires }: ScaleComparison, unit: LengthUnit, language
           lengthText(diameter, unit, 'diameter', language),
           lengthText(diameter, otherUnit(unit), 'diameter', language),
           String(strings),
-          notesInWords(keys.map((key) => ({ note: { key } }))),
+          notesInWords(
+            keys.map((key) => ({ note: { key } })),
+            language,
+          ),
         ],
       })),
   };
