@@ -1,4 +1,5 @@
 import { noteName } from '../units/index.ts';
+import type { Language } from '../words/index.ts';
 
 /** A part of the field in which low pins may gather. */
 export interface FieldRegion {
@@ -15,6 +16,11 @@ export interface FieldRegion {
   readonly price: number;
 }
 
+/** A region that is tried. Thousands are, so only the one that is told of says where it is. */
+export interface TriedRegion extends Omit<FieldRegion, 'where'> {
+  readonly whereIn: (language: Language) => string;
+}
+
 interface ReadPin {
   readonly key: number;
   readonly string: number | undefined;
@@ -24,7 +30,7 @@ interface SectionKeys {
   readonly firstKey: number;
   readonly lastKey: number;
 }
-type Unpriced = Omit<FieldRegion, 'price'>;
+type Unpriced = Omit<TriedRegion, 'price'>;
 
 /** Notes on either side of a strut that count as beside it. Our own figures. */
 const EDGE_NOTES = [1, 2, 3] as const;
@@ -34,9 +40,9 @@ const EDGE_NOTES = [1, 2, 3] as const;
  * three notes wide; and runs of neighbouring pins, in the whole field and in each row, 2 to half of the pins long in steps of
  * about √2.
  */
-export function regionsOfField(pins: readonly ReadPin[], sections: readonly SectionKeys[]): FieldRegion[] {
+export function regionsOfField(pins: readonly ReadPin[], sections: readonly SectionKeys[]): TriedRegion[] {
   return [sectionRegions(pins, sections), flangeRegions(pins, sections), lineRegions(pins)].flatMap(
-    (kind): FieldRegion[] => {
+    (kind): TriedRegion[] => {
       const some = kind.filter((region) => region.pins.length > 0 && region.pins.length < pins.length);
       return some.map((region) => ({ ...region, price: Math.log(some.length) }));
     },
@@ -47,7 +53,7 @@ function sectionRegions(pins: readonly ReadPin[], sections: readonly SectionKeys
   return sections.map(({ section, firstKey, lastKey }) => ({
     kind: 'one section',
     pins: indices(pins, ({ key }) => firstKey <= key && key <= lastKey),
-    where: `in the section ${section}`,
+    whereIn: ({ say }) => say('in the section {section}', { section }),
     firstKey,
     lastKey,
     row: undefined,
@@ -62,7 +68,11 @@ function flangeRegions(pins: readonly ReadPin[], sections: readonly SectionKeys[
     const all: Unpriced = {
       kind: 'along the flange',
       pins: indices(pins, ({ key }) => sections.some((one) => isAtEnd(one, key))),
-      where: `in the ${width === 1 ? 'last note' : `last ${width} notes`} at the ends of the sections, beside the struts`,
+      whereIn: ({ say }) =>
+        say(
+          'in the {width, plural, =1 {last note} other {last # notes}} at the ends of the sections, beside the struts',
+          { width },
+        ),
       firstKey: sections[0]!.firstKey,
       lastKey: sections.at(-1)!.lastKey,
       row: undefined,
@@ -77,7 +87,11 @@ function flangeRegions(pins: readonly ReadPin[], sections: readonly SectionKeys[
             (key > left.lastKey - width && key <= left.lastKey) ||
             (key >= right.firstKey && key < right.firstKey + width),
         ),
-        where: `beside the strut between ${noteName(left.lastKey)} and ${noteName(right.firstKey)}`,
+        whereIn: ({ say }) =>
+          say('beside the strut between {lower} and {upper}', {
+            lower: noteName(left.lastKey),
+            upper: noteName(right.firstKey),
+          }),
         firstKey: left.lastKey - width + 1,
         lastKey: right.firstKey + width - 1,
         row: undefined,
@@ -101,15 +115,17 @@ function lineRegions(pins: readonly ReadPin[]): Unpriced[] {
     return [...whole, ...runs].flatMap((run): Unpriced[] => {
       if (run.length === 0) return [];
       const [firstKey, lastKey] = [pins[run[0]!]!.key, pins[run.at(-1)!]!.key];
-      const span =
-        firstKey === lastKey
-          ? `at ${noteName(firstKey)}`
-          : `from ${noteName(firstKey)} to ${noteName(lastKey)}`;
       return [
         {
           kind: 'a line inside the field',
           pins: run,
-          where: row === undefined ? span : `in the row of string ${row} ${span}`,
+          whereIn: ({ say }) => {
+            const span =
+              firstKey === lastKey
+                ? say('at {note}', { note: noteName(firstKey) })
+                : say('from {first} to {last}', { first: noteName(firstKey), last: noteName(lastKey) });
+            return row === undefined ? span : say('in the row of string {row} {span}', { row, span });
+          },
           firstKey,
           lastKey,
           row,

@@ -1,4 +1,5 @@
 import { type NewtonMetres, newtonMetres, requireNotNegative, requirePositive } from '../units/index.ts';
+import { message } from '../words/index.ts';
 import type { PinGrip, TorqueReading } from './grip.ts';
 
 /** What a torque reading is worth, as shares: plain data, so that a shop can state its own. */
@@ -20,7 +21,7 @@ export const COMMON_TORQUE_ACCURACY: TorqueAccuracy = {
   wrenchLimit: 0.06,
   handScatter: 0.05,
   frictionLimit: 0.1,
-  source: 'assumed: wrench ±6 %, hand 5 %, friction ±10 % of the pull (common practice, no source)',
+  source: message('assumed: wrench ±6 %, hand 5 %, friction ±10 % of the pull (common practice, no source)'),
 };
 
 /** Torque with which the string pulls the pin back, and what that figure is worth without friction. */

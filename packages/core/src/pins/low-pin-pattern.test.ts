@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { german } from '../german.ts';
 import { newtonMetres } from '../units/index.ts';
+import { makeLanguage } from '../words/index.ts';
 import { regionsOfField } from './field-regions.ts';
 import { lowPinPattern, type PinInField } from './low-pin-pattern.ts';
 import { seededChance } from './seeded-chance.ts';
@@ -147,5 +149,19 @@ describe('lowPinPattern()', () => {
   it('needs no string numbers', () => {
     const pins = readPins.map(({ key }) => ({ key, string: undefined, isLow: key >= 59 }));
     expect(lowPinPattern(pins, { sections, random: seededChance(1) }).kind).toBe('one section');
+  });
+});
+
+describe('a pattern in German', () => {
+  it('says where the low pins gather, what it often means and how sure it is', () => {
+    const pins = readPins.map((pin): PinInField => ({ ...pin, isLow: pin.key > 58 }));
+    const pattern = lowPinPattern(pins, { sections, random: seededChance(5) }, makeLanguage('de-DE', german));
+    expect(pattern.looksLike).toBe(
+      `Schwache Wirbel häufen sich im Abschnitt treble: dort ${pattern.low} von ${pattern.low}, sonst 0 von ${pattern.read - pattern.low}.`,
+    );
+    expect(pattern.oftenMeans).toMatch(/^Oft frühere Arbeiten/);
+    expect(pattern.howSure).toMatch(
+      /^Der bloße Zufall bringt das bei 0,1 % der Mischungen hervor: eindeutig\./,
+    );
   });
 });

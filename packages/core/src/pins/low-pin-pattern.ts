@@ -1,6 +1,8 @@
-import { inInchPounds, type NewtonMetres, requireWithin } from '../units/index.ts';
-import { type FieldRegion, regionsOfField } from './field-regions.ts';
+import { type NewtonMetres, requireWithin } from '../units/index.ts';
+import { english, type Language, type Message, message } from '../words/index.ts';
+import { type FieldRegion, regionsOfField, type TriedRegion } from './field-regions.ts';
 import { bestRegion, gatheringTable, regionCounter, type Scored } from './region-counter.ts';
+import { torqueText } from './torque-text.ts';
 
 /** A pin of the field that was read. Pins are handed in in the order in which they lie: by key, then by string. */
 export interface PinInField {
@@ -49,19 +51,26 @@ const SHARE_EVERYWHERE = 0.8;
 const NAMED_BELOW = 0.05;
 
 /** What each pattern often comes from. Common practice, no source; no more than a hint where to look. */
-export const MEANING_OF_PATTERNS: Readonly<Record<LowPinPatternKind, string>> = {
-  'cannot tell': 'Read more pins, spread over the field, before anything is made of it.',
-  none: 'Nothing in these readings speaks against the block; pins that were not read may still be loose.',
-  everywhere:
+export const MEANING_OF_PATTERNS: Readonly<Record<LowPinPatternKind, Message>> = {
+  'cannot tell': message('Read more pins, spread over the field, before anything is made of it.'),
+  none: message(
+    'Nothing in these readings speaks against the block; pins that were not read may still be loose.',
+  ),
+  everywhere: message(
     'Often a block that has dried out or worn as a whole, holes drilled wide, or a block treated with oil; also a season with dry air.',
-  'one section':
+  ),
+  'one section': message(
     'Often earlier work on that section (pins changed, holes reamed, liquid put in), or a block joint beside it.',
-  'along the flange':
+  ),
+  'along the flange': message(
     'Often a block that does not fit its plate flange, so that pins lean there, or splits that start at the plate screws beside the struts.',
-  'a line inside the field':
+  ),
+  'a line inside the field': message(
     'Often layers that part or a crack that runs along these holes. It can go on where no pin was read.',
-  scattered:
+  ),
+  scattered: message(
     'Often single worn holes or earlier repairs; a block that is sound between them can then be kept with larger pins, bushings or plugs.',
+  ),
 };
 
 /**
@@ -79,6 +88,7 @@ export const MEANING_OF_PATTERNS: Readonly<Record<LowPinPatternKind, string>> = 
  * @param pins              in the order in which they lie
  * @param options.sections  first and last key of each, in order
  * @param options.random    numbers in [0, 1), seeded
+ * @param language          of its words
  *
  * Holds for: one row of notes; where the pins stand in rows, a row is taken to be the same string of each unison.
  * Error: false alarms one in twenty by construction; both kinds of error are measured by `npm run bench pins`.
@@ -102,7 +112,9 @@ export function lowPinPattern(
     readonly random: () => number;
     readonly shuffles?: number;
   },
+  language: Language = english,
 ): LowPinPattern {
+  const { say } = language;
   requireWithin(shuffles, 99, 1e5, 'the number of shuffles', 'the pattern of low pins');
   const read = pins.length;
   const low = pins.filter((pin) => pin.isLow).length;
@@ -114,44 +126,61 @@ export function lowPinPattern(
     below: undefined,
     chance: undefined,
     looksLike,
-    oftenMeans: MEANING_OF_PATTERNS[kind],
+    oftenMeans: say(MEANING_OF_PATTERNS[kind]),
     howSure,
   });
-  const count = `${low} of ${read} pins read are low`;
+  const count = say('{low} of {read} pins read are low.', { low, read });
   if (low === 0 && read > 0)
-    return plain('none', 'No pin that was read is low.', 'As far as the pins read go.');
+    return plain('none', say('No pin that was read is low.'), say('As far as the pins read go.'));
   if (read < FEWEST_READ)
     return plain(
       'cannot tell',
-      read === 0 ? 'No pin has a grip yet.' : `${count}.`,
-      `${FEWEST_READ} pins are needed to speak of a pattern.`,
+      read === 0 ? say('No pin has a grip yet.') : count,
+      say('{count} pins are needed to speak of a pattern.', { count: FEWEST_READ }),
     );
 
   const { region, cut, chance } = clearestRegion(pins, { low, sections, random, shuffles });
   if (region === undefined || cut === undefined || chance > NAMED_BELOW) {
     if (low >= SHARE_EVERYWHERE * read)
-      return plain('everywhere', `${count}.`, 'Low pins are the rule, and no place among them stands out.');
+      return plain('everywhere', count, say('Low pins are the rule, and no place among them stands out.'));
     return {
-      ...plain('scattered', `${count}, and they gather nowhere in particular.`, ''),
+      ...plain(
+        'scattered',
+        say('{low} of {read} pins read are low, and they gather nowhere in particular.', { low, read }),
+        say(
+          'Chance alone gathers as many low pins in one place in {share} of shuffles; a small zone can still hide among few readings.',
+          { share: percent(chance, language) },
+        ),
+      ),
       chance,
-      howSure: `Chance alone gathers as many low pins in one place in ${percent(chance)} of shuffles; a small zone can still hide among few readings.`,
     };
   }
   const inside = region.pins.reduce((sum, pin) => sum + cut.isMarked[pin]!, 0);
-  const [there, elsewhere] = [region.pins.length, read - region.pins.length];
+  const { whereIn, ...told } = region;
+  const where = whereIn(language);
+  const counts = { where, inside, there: region.pins.length, elsewhere: read - region.pins.length };
   return {
     kind: region.kind,
     read,
     low,
-    region,
+    region: { ...told, where },
     below: cut.below,
     chance,
     looksLike:
       cut.below === undefined
-        ? `Low pins gather ${region.where}: ${inside} of ${there} there, ${low - inside} of ${elsewhere} elsewhere.`
-        : `The lowest pins gather ${region.where}: ${inside} of ${there} there are under ${torqueText(cut.below)}, ${cut.marked - inside} of ${elsewhere} elsewhere.`,
-    oftenMeans: MEANING_OF_PATTERNS[region.kind],
-    howSure: `Chance alone does this in ${percent(chance)} of shuffles: ${chance <= 0.01 ? 'clear' : 'likely, not certain'}. What it comes from is for the eye: look at the block there.`,
+        ? say('Low pins gather {where}: {inside} of {there} there, {outside} of {elsewhere} elsewhere.', {
+            ...counts,
+            outside: low - inside,
+          })
+        : say(
+            'The lowest pins gather {where}: {inside} of {there} there are under {torque}, {outside} of {elsewhere} elsewhere.',
+            { ...counts, torque: torqueText(cut.below, language), outside: cut.marked - inside },
+          ),
+    oftenMeans: say(MEANING_OF_PATTERNS[region.kind]),
+    howSure: say(
+      'Chance alone does this in {share} of shuffles: {sure, select, clear {clear} other {likely, not certain}}. What it comes from is for the eye: look at the block there.',
+      { share: percent(chance, language), sure: chance <= 0.01 ? 'clear' : 'likely' },
+    ),
   };
 }
 
@@ -192,7 +221,7 @@ function clearestRegion(
     random,
     shuffles,
   }: { readonly low: number } & Required<Parameters<typeof lowPinPattern>[1]>,
-): { readonly region: FieldRegion | undefined; readonly cut: Cut | undefined; readonly chance: number } {
+): { readonly region: TriedRegion | undefined; readonly cut: Cut | undefined; readonly chance: number } {
   const counter = regionCounter(pins, regionsOfField(pins, sections));
   const cuts = cutsOf(pins, low).map((cut) => ({
     ...cut,
@@ -237,8 +266,5 @@ function shuffle(values: Int32Array, random: () => number): void {
   }
 }
 
-const percent = (share: number): string =>
-  share < 0.01 ? `${(100 * share).toFixed(1)} %` : `${Math.round(100 * share)} %`;
-
-const torqueText = (torque: NewtonMetres): string =>
-  `${torque.toFixed(1)} N·m (${inInchPounds(torque).toFixed(0)} in·lbf)`;
+const percent = (share: number, { fixed }: Language): string =>
+  share < 0.01 ? `${fixed(100 * share, 1)} %` : `${Math.round(100 * share)} %`;

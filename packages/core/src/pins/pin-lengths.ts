@@ -7,6 +7,7 @@ import {
   requireNotNegative,
   requirePositive,
 } from '../units/index.ts';
+import { english, type Language } from '../words/index.ts';
 
 /** Lengths in which tuning pins are sold. Common practice, from memory. */
 export const COMMON_PIN_LENGTHS: readonly { readonly label: string; readonly length_m: number }[] = [
@@ -39,22 +40,26 @@ export interface PinLengthFit {
  * @param holeDepth       of the pin hole in the block [m], > 0
  * @param plateThickness  plate with bushing that the pin passes first [m], ≥ 0
  * @param height          of the pin above the plate, coil and becket included [m], > 0
+ * @param language        of the sentences
  *
  * Throws: RangeError when a dimension is outside its range.
  * Source: geometry; lengths are common practice.
  * @example pinLengthFits({ holeDepth: millimetres(35), plateThickness: millimetres(8), height: millimetres(20) }).filter((one) => one.fits).length  // = 4
  */
-export function pinLengthFits({
-  holeDepth,
-  plateThickness,
-  height,
-  lengths = COMMON_PIN_LENGTHS,
-}: {
-  readonly holeDepth: Metres;
-  readonly plateThickness: Metres;
-  readonly height: Metres;
-  readonly lengths?: typeof COMMON_PIN_LENGTHS;
-}): PinLengthFit[] {
+export function pinLengthFits(
+  {
+    holeDepth,
+    plateThickness,
+    height,
+    lengths = COMMON_PIN_LENGTHS,
+  }: {
+    readonly holeDepth: Metres;
+    readonly plateThickness: Metres;
+    readonly height: Metres;
+    readonly lengths?: typeof COMMON_PIN_LENGTHS;
+  },
+  { say, fixed }: Language = english,
+): PinLengthFit[] {
   const task = 'the pin length';
   requirePositive(holeDepth, 'the depth of the hole', task);
   requireNotNegative(plateThickness, 'the thickness of the plate', task);
@@ -63,7 +68,7 @@ export function pinLengthFits({
     const depth = length_m - plateThickness - height;
     const gap = holeDepth - depth;
     const fits = depth > 0 && gap >= LEAST_GAP_UNDER_PIN;
-    const say = (value: number) => `${inMillimetres(metres(value)).toFixed(1)} mm`;
+    const told = (value: number) => `${fixed(inMillimetres(metres(value)), 1)} mm`;
     return {
       label,
       length: metres(length_m),
@@ -72,10 +77,22 @@ export function pinLengthFits({
       fits,
       sentence:
         depth <= 0
-          ? `${label} does not reach the block.`
+          ? say('{size} does not reach the block.', { size: label })
           : fits
-            ? `${label} sits ${say(depth)} in the block, ${say(gap)} above the bottom of the hole.`
-            : `${label} is too long: it would sit ${say(depth)} in a hole of ${say(holeDepth)}, and ${say(LEAST_GAP_UNDER_PIN)} are to be left under it.`,
+            ? say('{size} sits {depth} in the block, {gap} above the bottom of the hole.', {
+                size: label,
+                depth: told(depth),
+                gap: told(gap),
+              })
+            : say(
+                '{size} is too long: it would sit {depth} in a hole of {hole}, and {least} are to be left under it.',
+                {
+                  size: label,
+                  depth: told(depth),
+                  hole: told(holeDepth),
+                  least: told(LEAST_GAP_UNDER_PIN),
+                },
+              ),
     };
   });
 }

@@ -1,13 +1,14 @@
 import {
   inches,
   inchPounds,
-  inInchPounds,
   type Metres,
   metres,
   type NewtonMetres,
   newtonMetres,
   requirePositive,
 } from '../units/index.ts';
+import { english, type Language, message, sayKnown } from '../words/index.ts';
+import { torqueText } from './torque-text.ts';
 
 /** One size in which tuning pins are sold. */
 export interface PinSize {
@@ -36,8 +37,8 @@ export interface PinSizePolicy {
   readonly sizesUpWhenLoose: number;
 }
 
-const LISTED = 'common practice';
-const REMEMBERED = 'common practice, from memory';
+const LISTED = message('common practice');
+const REMEMBERED = message('common practice, from memory');
 
 /**
  * Tuning pin sizes as commonly listed, 1/0 to 8/0. Half size 2½/0 is sold but is not a step of the rule's ladder: the rule
@@ -61,7 +62,7 @@ export const COMMON_PIN_SIZES: PinSizePolicy['sizes'] = [
  * Common practice, no source.
  */
 export const COMMON_PIN_SIZE_POLICY: PinSizePolicy = {
-  source: 'common practice',
+  source: message('common practice'),
   sizes: COMMON_PIN_SIZES,
   firmTorque_n_m: inchPounds(120),
   veryLooseTorque_n_m: inchPounds(40),
@@ -86,6 +87,7 @@ export type PinSizeAdvice =
  * @param input.readings  torque [N·m], each > 0; all taken the same way (see how-to: direction and string on or off), at least one
  * @param input.asFound   size of the pins as found, by label
  * @param input.policy    the shop's rule; `COMMON_PIN_SIZE_POLICY` when not given
+ * @param language        of the sentence; the source of a shop's own rule stays as typed
  * @returns the advice with the sentence to print; a size only where the rule gives one
  *
  * Holds for: a drilled wooden block that is sound between the holes. The rule does not see cracks, delamination or oil: have
@@ -95,11 +97,15 @@ export type PinSizeAdvice =
  * Source: the policy names it.
  * @example  pinSizeAdvice({ readings: [inchPounds(130), inchPounds(145)], asFound: '2/0' }).to.label  // = 3/0
  */
-export function pinSizeAdvice(input: {
-  readings: readonly NewtonMetres[];
-  asFound: string;
-  policy?: PinSizePolicy;
-}): PinSizeAdvice {
+export function pinSizeAdvice(
+  input: {
+    readings: readonly NewtonMetres[];
+    asFound: string;
+    policy?: PinSizePolicy;
+  },
+  language: Language = english,
+): PinSizeAdvice {
+  const { say } = language;
   const policy = input.policy ?? COMMON_PIN_SIZE_POLICY;
   const task = 'the pin size to go up to';
   if (input.readings.length === 0) {
@@ -115,24 +121,37 @@ export function pinSizeAdvice(input: {
   }
 
   const lowest = newtonMetres(Math.min(...input.readings));
-  const evidence = `lowest of ${counted(input.readings.length, 'reading')} is ${torqueText(lowest)}`;
+  const isFirm = lowest >= policy.firmTorque_n_m;
+  const evidence = {
+    readings: input.readings.length,
+    lowest: torqueText(lowest, language),
+    source: sayKnown(policy.source, language),
+  };
   if (lowest < policy.veryLooseTorque_n_m) {
     return {
       kind: 'block in question',
-      sentence:
-        `The block itself is in question: the ${evidence}, under ${torqueText(newtonMetres(policy.veryLooseTorque_n_m))} ` +
-        `(${policy.source}). Have it examined before a pin size is chosen.`,
+      sentence: say(
+        'The block itself is in question: the lowest of {readings, plural, one {# reading} other {# readings}} is {lowest}, under {limit} ({source}). Have it examined before a pin size is chosen.',
+        { ...evidence, limit: torqueText(newtonMetres(policy.veryLooseTorque_n_m), language) },
+      ),
     };
   }
-  const isFirm = lowest >= policy.firmTorque_n_m;
   const sizesUp = isFirm ? policy.sizesUpWhenFirm : policy.sizesUpWhenLoose;
   const to = sizeAbove(policy, found, sizesUp);
-  const limit = torqueText(newtonMetres(policy.firmTorque_n_m));
-  const reason = `the ${evidence}, ${isFirm ? 'at or above' : 'under'} ${limit} (${policy.source})`;
+  const reasons = {
+    ...evidence,
+    sizes: sizesUp,
+    from: found.label,
+    side: isFirm ? 'firm' : 'under',
+    limit: torqueText(newtonMetres(policy.firmTorque_n_m), language),
+  };
   if (to === undefined) {
     return {
       kind: 'no larger size',
-      sentence: `Go up ${counted(sizesUp, 'size')} from ${found.label}: ${reason}; but the shop's list has no such size.`,
+      sentence: say(
+        "Go up {sizes, plural, one {# size} other {# sizes}} from {from}: the lowest of {readings, plural, one {# reading} other {# readings}} is {lowest}, {side, select, firm {at or above} other {under}} {limit} ({source}); but the shop's list has no such size.",
+        reasons,
+      ),
     };
   }
   return {
@@ -140,9 +159,10 @@ export function pinSizeAdvice(input: {
     sizesUp,
     from: pinSize(found),
     to: pinSize(to),
-    sentence:
-      `Go up ${counted(sizesUp, 'size')} from ${found.label} to ${to.label}: ${reason}. ` +
-      'Fit test pins in the worst and the best place first.',
+    sentence: say(
+      'Go up {sizes, plural, one {# size} other {# sizes}} from {from} to {to}: the lowest of {readings, plural, one {# reading} other {# readings}} is {lowest}, {side, select, firm {at or above} other {under}} {limit} ({source}). Fit test pins in the worst and the best place first.',
+      { ...reasons, to: to.label },
+    ),
   };
 }
 
@@ -158,13 +178,4 @@ function sizeAbove(policy: PinSizePolicy, found: ListedSize, steps: number): Lis
 
 function pinSize(size: ListedSize): PinSize {
   return { label: size.label, diameter: metres(size.diameter_m), source: size.source };
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
-}
-
-/** Both units side by side, as the trade reads them. */
-function torqueText(torque: NewtonMetres): string {
-  return `${torque.toFixed(1)} N·m (${inInchPounds(torque).toFixed(0)} in·lbf)`;
 }

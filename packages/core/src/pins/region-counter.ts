@@ -1,8 +1,8 @@
-import type { FieldRegion } from './field-regions.ts';
+import type { TriedRegion } from './field-regions.ts';
 
 export interface Scored {
   readonly score: number;
-  readonly region: FieldRegion | undefined;
+  readonly region: TriedRegion | undefined;
 }
 
 /**
@@ -17,7 +17,7 @@ export interface RegionCounter {
   readonly starts: Int32Array;
   readonly ends: Int32Array;
   readonly ofRegion: Int32Array;
-  readonly regions: readonly FieldRegion[];
+  readonly regions: readonly TriedRegion[];
   readonly sizes: Int32Array;
   readonly prices: Float64Array;
 }
@@ -26,7 +26,7 @@ const ROW_START = -1;
 
 export function regionCounter(
   pins: readonly { readonly string: number | undefined }[],
-  regions: readonly FieldRegion[],
+  regions: readonly TriedRegion[],
 ): RegionCounter {
   const pinAt: number[] = [];
   const placeIn = [undefined, 1, 2, 3].map((row) => {
