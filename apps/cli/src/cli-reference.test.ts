@@ -18,8 +18,15 @@ describe('docs/reference/cli.md', () => {
 
   it('has every option of every command', async () => {
     const program = await becketProgram([]);
-    for (const command of [program, ...program.commands])
+    const all = [program, ...program.commands, ...program.commands.flatMap(({ commands }) => commands)];
+    for (const command of all)
       for (const { long } of command.options) expect(text, `${command.name()} ${long}`).toContain(`${long}`);
+  });
+
+  it('has every command that belongs to another', async () => {
+    const program = await becketProgram([]);
+    for (const command of program.commands)
+      for (const part of command.commands) expect(text).toContain(`| \`${command.name()} ${part.name()}`);
   });
 
   it('has every exit status', () => {

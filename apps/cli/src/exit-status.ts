@@ -1,7 +1,7 @@
 /** What the exit status of `becket` means; docs/reference/cli.md lists the same. */
 export const exitStatus = {
   done: 0,
-  /** The command ran, and the answer is no: the strip check is not passed, some compute lines had errors. */
+  /** The command ran, and the answer is no: the strip check is not passed, something is to be bought, some compute lines had errors. */
   no: 1,
   /** The command line itself was not understood. */
   wrongUse: 2,
@@ -9,7 +9,7 @@ export const exitStatus = {
   badInput: 3,
   /** There is no such job, paper, file or store. */
   notFound: 4,
-  /** The record is sealed, or gaps are open: the job does not allow this now. */
+  /** The record is sealed, gaps are open, or checks of an order are: the job does not allow this now. */
   notNow: 5,
   /** The store cannot be read or written. */
   store: 6,

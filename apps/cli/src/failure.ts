@@ -1,4 +1,5 @@
 import { type ErrorCode, errorAnswer } from '@becket/contract';
+import { BassOrderNotReady } from '@becket/tasks';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
 import { NoStore, WrongUse } from './refusals.ts';
 
@@ -37,6 +38,10 @@ export function failureOf(error: unknown): Failure {
   }
   if (error instanceof Error && ['CannotListen', 'AccountsNeeded'].includes(error.name)) {
     return { sentence: error.message, status: exitStatus.badInput, code: 'cannot-listen' };
+  }
+  if (error instanceof BassOrderNotReady) {
+    const { message, open } = error;
+    return { sentence: message, status: exitStatus.notNow, code: 'not-possible', details: { open } };
   }
   const answer = errorAnswer(error);
   if (answer !== undefined) {
