@@ -1,4 +1,4 @@
-import type { Language } from '@becket/core';
+import { english, type Language } from '@becket/core';
 import { type Entry, type Fact, foldJob, type Job, nextStep, parseEntry, type Ulid } from '@becket/journal';
 import type { JournalStore } from '@becket/store';
 
@@ -17,9 +17,12 @@ export interface TaskContext {
 export class JobNotFound extends Error {
   override readonly name = 'JobNotFound';
   readonly job: string;
-  constructor(job: string) {
+  constructor(job: string, { say }: Language = english) {
     super(
-      `Cannot find job ${job}: this store has no entries of it. List the jobs and take an id from there.`,
+      say(
+        'Cannot find job {job}: this store has no entries of it. List the jobs and take an id from there.',
+        { job },
+      ),
     );
     this.job = job;
   }
@@ -28,17 +31,23 @@ export class JobNotFound extends Error {
 /** The as-found record is sealed; a change to it needs a reason. */
 export class RecordIsSealed extends Error {
   override readonly name = 'RecordIsSealed';
-  constructor(sealedAt: string) {
+  constructor(sealedAt: string, { say }: Language = english) {
     super(
-      `Cannot change the as-found record as it was sealed on ${sealedAt}: a reason is needed, none was given. Give the reason and try again.`,
+      say(
+        'Cannot change the as-found record as it was sealed on {at}: a reason is needed, none was given. Give the reason and try again.',
+        { at: sealedAt },
+      ),
     );
   }
 }
 
 /** All entries of one job. Throws JobNotFound. */
-export async function entriesOf(context: Pick<TaskContext, 'store'>, job: Ulid): Promise<readonly Entry[]> {
+export async function entriesOf(
+  context: Pick<TaskContext, 'store' | 'language'>,
+  job: Ulid,
+): Promise<readonly Entry[]> {
   const { entries } = await context.store.entries(job);
-  if (entries.length === 0) throw new JobNotFound(job);
+  if (entries.length === 0) throw new JobNotFound(job, context.language);
   return entries;
 }
 

@@ -7,4 +7,4 @@ import { german as handOver } from './hand-over/german.ts';
 import { german as settle } from './settle/german.ts';
 
 /** All messages of the packages in German, for whoever makes papers or runs tasks. */
-export const german: Catalogue = { ...core, ...journal, ...papers, ...handOver, ...settle };
+export const german: Catalogue = { ...core, ...journal, ...papers, ...appraise, ...handOver, ...settle };

@@ -1,4 +1,12 @@
-import { inMillimetres, type Metres, metres, millimetres, noteName } from '@becket/core';
+import {
+  english,
+  inMillimetres,
+  type Language,
+  type Metres,
+  metres,
+  millimetres,
+  noteName,
+} from '@becket/core';
 import {
   canonicalText,
   findingGravities,
@@ -67,7 +75,10 @@ export const EXTENT_READING_ERROR: Metres = millimetres(5);
  */
 export function compareSurveys(
   job: Job,
-  { readingError = EXTENT_READING_ERROR }: { readonly readingError?: Metres } = {},
+  {
+    readingError = EXTENT_READING_ERROR,
+    language = english,
+  }: { readonly readingError?: Metres; readonly language?: Language } = {},
 ): SurveyComparison {
   const copied = job.findings.filter(({ copiedFrom }) => copiedFrom !== undefined);
   const current = job.findings.filter(({ copiedFrom }) => copiedFrom === undefined);
@@ -76,7 +87,7 @@ export function compareSurveys(
   const lines = names.flatMap((name) => {
     const earlier = latestDay(copied.filter((one) => placeName(one) === name));
     const now = current.filter((one) => placeName(one) === name);
-    return pairsOf(earlier, now).map((pair) => lineOf(pair, thingsBefore, readingError));
+    return pairsOf(earlier, now).map((pair) => lineOf(pair, { thingsBefore, readingError, language }));
   });
   return {
     days: [...new Set(copied.flatMap(({ copiedFrom }) => copiedFrom ?? []))].sort().reverse(),
@@ -90,13 +101,15 @@ export function compareSurveys(
 }
 
 /** The place of a finding in words: 'C4 string 2, near the agraffe', 'treble', 'the whole piano'. */
-export function placeInWords({ key, string, section, point }: Place): string {
+export function placeInWords({ key, string, section, point }: Place, { say }: Language = english): string {
+  const stringOf = (note: string) =>
+    string === undefined ? note : say('{note} string {string}', { note, string });
   const parts = [
-    ...(key === undefined ? [] : [`${noteName(key)}${string === undefined ? '' : ` string ${string}`}`]),
+    ...(key === undefined ? [] : [stringOf(noteName(key))]),
     ...(section === undefined ? [] : [section]),
     ...(point === undefined ? [] : [point]),
   ];
-  return parts.length === 0 ? 'the whole piano' : parts.join(', ');
+  return parts.length === 0 ? say('the whole piano') : parts.join(', ');
 }
 
 const placeName = ({ thing, place }: Finding): string => canonicalText({ thing, place });
@@ -133,11 +146,18 @@ const wordsOf = ({ answer }: Finding): string | undefined =>
 
 function lineOf(
   { earlier, now }: Pair,
-  thingsBefore: ReadonlySet<SurveyThing>,
-  readingError: Metres,
+  {
+    thingsBefore,
+    readingError,
+    language,
+  }: {
+    readonly thingsBefore: ReadonlySet<SurveyThing>;
+    readonly readingError: Metres;
+    readonly language: Language;
+  },
 ): SurveyComparisonLine {
   const { thing, place } = (now ?? earlier)!;
-  const { label } = surveyThings[thing];
+  const label = language.say(surveyThings[thing].label);
   const [was, is] = [seenOf(earlier), seenOf(now)];
   const grownBy =
     was?.extent_m === undefined || is?.extent_m === undefined
@@ -157,7 +177,7 @@ function lineOf(
     change,
     grownBy,
     repair: is?.repair ?? (was?.repair !== undefined && now?.answer.is === 'sound' ? 'holds' : undefined),
-    sentence: `${label}, ${placeInWords(place)}: ${sentenceOf(change, { earlier, grownBy, readingError })}`,
+    sentence: `${label}, ${placeInWords(place, language)}: ${sentenceOf(change, { earlier, grownBy, readingError, language })}`,
   };
 }
 
@@ -195,39 +215,58 @@ function sentenceOf(
     earlier,
     grownBy,
     readingError,
+    language: { say, fixed },
   }: {
     readonly earlier: Finding | undefined;
     readonly grownBy: Metres | undefined;
     readonly readingError: Metres;
+    readonly language: Language;
   },
 ): string {
-  const since = earlier?.copiedFrom === undefined ? '' : ` since ${earlier.copiedFrom}`;
-  const error = `readings agree within ${inMillimetres(readingError).toFixed(0)} mm`;
-  const by = grownBy === undefined ? '' : `${Math.abs(inMillimetres(grownBy)).toFixed(0)} mm`;
+  const day = earlier?.copiedFrom ?? 'unknown';
+  const error = fixed(inMillimetres(readingError), 0);
+  const by = grownBy === undefined ? '' : fixed(Math.abs(inMillimetres(grownBy)), 0);
   switch (change) {
     case 'grew':
-      return `it grew by ${by}${since}; ${error}.`;
+      return say(
+        'it grew by {by} mm{day, select, unknown {} other { since {day}}}; readings agree within {error} mm.',
+        { by, day, error },
+      );
     case 'graver':
-      return `it is judged graver${since}${grownBy === undefined ? '; it was not measured both times' : ''}.`;
+      return grownBy === undefined
+        ? say(
+            'it is judged graver{day, select, unknown {} other { since {day}}}; it was not measured both times.',
+            { day },
+          )
+        : say('it is judged graver{day, select, unknown {} other { since {day}}}.', { day });
     case 'as before':
       return grownBy === undefined
-        ? `as before${since}, by eye: it was not measured both times.`
-        : `as before${since}: ${by} apart, and ${error}.`;
+        ? say(
+            'as before{day, select, unknown {} other { since {day}}}, by eye: it was not measured both times.',
+            { day },
+          )
+        : say(
+            'as before{day, select, unknown {} other { since {day}}}: {by} mm apart, and readings agree within {error} mm.',
+            { day, by, error },
+          );
     case 'reads shorter':
-      return `it reads ${by} shorter${since}: was it mended, or measured another way?`;
+      return say(
+        'it reads {by} mm shorter{day, select, unknown {} other { since {day}}}: was it mended, or measured another way?',
+        { by, day },
+      );
     case 'sound now':
-      return `it was seen${since.replace('since', 'on')} and is sound now.`;
+      return say('it was seen{day, select, unknown {} other { on {day}}} and is sound now.', { day });
     case 'still sound':
-      return `sound, as${since.replace('since', 'on')}.`;
+      return say('sound, as{day, select, unknown {} other { on {day}}}.', { day });
     case 'new':
-      return 'new: it was looked at before and nothing was noted.';
+      return say('new: it was looked at before and nothing was noted.');
     case 'not looked at before':
-      return 'the earlier survey does not speak of it.';
+      return say('the earlier survey does not speak of it.');
     case 'not looked at again':
-      return `noted${since.replace('since', 'on')} and not looked at again.`;
+      return say('noted{day, select, unknown {} other { on {day}}} and not looked at again.', { day });
     case 'could not be seen now':
-      return 'it could not be seen this time.';
+      return say('it could not be seen this time.');
     case 'cannot be compared':
-      return 'there is nothing to compare it with.';
+      return say('there is nothing to compare it with.');
   }
 }

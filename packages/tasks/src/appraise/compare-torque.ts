@@ -31,7 +31,7 @@ export interface TorqueComparison {
 export function compareTorque(job: Job, options: Omit<TorqueMapOptions, 'stage'> = {}): TorqueComparison {
   const before = pinTorqueMap(job, { ...options, stage: 'as found' });
   const after = pinTorqueMap(job, { ...options, stage: 'as strung' });
-  const nameOf = ({ key, string }: PinTorque) => pinName({ key, string });
+  const nameOf = ({ key, string }: PinTorque) => pinName({ key, string }, options.language);
   const befores = new Map(before.pins.map((pin) => [nameOf(pin), pin]));
   const afters = new Map(after.pins.map((pin) => [nameOf(pin), pin]));
   const names = new Map([...befores, ...afters]);

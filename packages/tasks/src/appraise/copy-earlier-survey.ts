@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import { canonicalText, type FactOf, type Job, type Place, type Ulid } from '@becket/journal';
 import { addFacts, readJob, type TaskContext } from '../context.ts';
 import { type Finding, placeInWords } from './compare-surveys.ts';
@@ -23,26 +24,34 @@ export async function copyEarlierSurvey(
   job: Ulid,
   earlierJob: Ulid,
 ): Promise<CopiedSurvey> {
+  const language = context.language ?? english;
+  const { say } = language;
   if (job === earlierJob)
     throw new RangeError(
-      'Cannot copy the survey: an earlier job is needed, this job itself was found. Choose another one.',
+      say('Cannot copy the survey: an earlier job is needed, this job itself was found. Choose another one.'),
     );
   const state = await readJob(context, job);
   const earlier = await readJob(context, earlierJob);
-  requireSamePiano(state, earlier);
+  requireSamePiano(state, earlier, language);
   const day = state.openedAt?.slice(0, 10);
   const known = new Set(state.findings.filter(({ copiedFrom }) => copiedFrom !== undefined).map(nameOf));
-  const facts = earlier.findings.map((finding) => copyOf(finding, state.seal !== undefined));
+  const facts = earlier.findings.map((finding) => copyOf(finding, state.seal !== undefined, language));
   if (facts.length === 0)
     throw new RangeError(
-      `Cannot copy the survey of ‘${earlier.title}’: at least one line is needed, it has none. Choose another job.`,
+      say(
+        'Cannot copy the survey of ‘{title}’: at least one line is needed, it has none. Choose another job.',
+        { title: earlier.title },
+      ),
     );
   const later = facts.find(
     ({ copiedFrom }) => day !== undefined && copiedFrom !== undefined && copiedFrom > day,
   );
   if (later !== undefined)
     throw new RangeError(
-      `Cannot copy the survey of ‘${earlier.title}’: one made before this job was opened on ${day} is needed, a line of ${later.copiedFrom} was found. Choose the earlier job.`,
+      say(
+        'Cannot copy the survey of ‘{title}’: one made before this job was opened on {day} is needed, a line of {found} was found. Choose the earlier job.',
+        { title: earlier.title, day: day!, found: later.copiedFrom! },
+      ),
     );
   const fitting = facts.filter(({ place }) => isOnPiano(state, place));
   const fresh = fitting.filter((fact) => !known.has(nameOf(fact)));
@@ -53,11 +62,15 @@ export async function copyEarlierSurvey(
     already: fitting.length - fresh.length,
     notOnThisPiano: facts
       .filter(({ place }) => !isOnPiano(state, place))
-      .map(({ place }) => placeInWords(place)),
+      .map(({ place }) => placeInWords(place, language)),
   };
 }
 
-function copyOf({ thing, place, answer, at, copiedFrom }: Finding, isSealed: boolean): FactOf<'finding'> {
+function copyOf(
+  { thing, place, answer, at, copiedFrom }: Finding,
+  isSealed: boolean,
+  { say }: Language,
+): FactOf<'finding'> {
   // A line that the earlier job had copied itself keeps the day on which somebody looked.
   const day = copiedFrom ?? at.slice(0, 10);
   return {
@@ -67,18 +80,21 @@ function copyOf({ thing, place, answer, at, copiedFrom }: Finding, isSealed: boo
     place,
     answer,
     copiedFrom: day,
-    ...(isSealed ? { reason: `copied from the survey of ${day}` } : {}),
+    ...(isSealed ? { reason: say('copied from the survey of {day}', { day }) } : {}),
   };
 }
 
 const nameOf = ({ thing, place, answer, copiedFrom }: Omit<FactOf<'finding'>, 'kind' | 'v'>): string =>
   canonicalText({ thing, place, answer, copiedFrom });
 
-function requireSamePiano(state: Job, earlier: Job): void {
+function requireSamePiano(state: Job, earlier: Job, { say }: Language): void {
   const [here, there] = [state.piano?.serialNumber?.trim(), earlier.piano?.serialNumber?.trim()];
   if (!here || !there || here === there) return;
   throw new RangeError(
-    `Cannot copy the survey of ‘${earlier.title}’: a job of the same piano is needed, serial number ${there} was found and not ${here}. Choose another job, or correct the serial number.`,
+    say(
+      'Cannot copy the survey of ‘{title}’: a job of the same piano is needed, serial number {found} was found and not {needed}. Choose another job, or correct the serial number.',
+      { title: earlier.title, found: there, needed: here },
+    ),
   );
 }
 

@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import { type FactOf, type Job, type Ulid, type Verdict, verdicts } from '@becket/journal';
 import { addFacts, readJob, type TaskContext } from '../context.ts';
 import { compareSurveys } from './compare-surveys.ts';
@@ -26,26 +27,36 @@ export interface DecisionAdvice {
  *
  * The rules are plain data in `decision-rules`: common practice, no source. Plate and structure are left to specialists.
  */
-export function decisionAdvice(job: Job, choice: PinChoice = pinChoice(job)): DecisionAdvice {
-  const survey = compareSurveys(job);
-  const unknown = stillUnknown(job, choice, survey);
+export function decisionAdvice(
+  job: Job,
+  given: PinChoice | undefined = undefined,
+  language: Language = english,
+): DecisionAdvice {
+  const { say } = language;
+  const choice = given ?? pinChoice(job, { language });
+  const survey = compareSurveys(job, { language });
+  const unknown = stillUnknown(job, { choice, survey }, language);
+  const source = say(DECISION_SOURCE);
   const reasons = [
-    ...findingReasons(survey),
-    ...pinReasons(choice),
-    ...boardReasons(job),
-    ...unknown.filter(({ isNeededFirst }) => isNeededFirst).map(reasonOfUnknown),
+    ...findingReasons(survey, language),
+    ...pinReasons(choice, language),
+    ...boardReasons(job, language),
+    ...unknown.filter(({ isNeededFirst }) => isNeededFirst).map((one) => reasonOfUnknown(one, source)),
   ].sort((a, b) => verdicts.indexOf(b.verdict) - verdicts.indexOf(a.verdict));
   return {
     verdict: reasons[0]?.verdict ?? 'go',
     reasons,
     conditions: [...new Set(reasons.flatMap(({ condition }) => condition ?? []))],
     unknown,
-    cautions: [...DECISION_CAUTIONS, ...choice.map.season.cautions],
-    source: DECISION_SOURCE,
+    cautions: [...DECISION_CAUTIONS.map((caution) => say(caution)), ...choice.map.season.cautions],
+    source,
   };
 }
 
-function reasonOfUnknown({ what, wouldSettle, figure, entries }: StillUnknown): DecisionReason {
+function reasonOfUnknown(
+  { what, wouldSettle, figure, entries }: StillUnknown,
+  source: string,
+): DecisionReason {
   return {
     about: 'what is unknown',
     verdict: 'go with conditions',
@@ -54,7 +65,7 @@ function reasonOfUnknown({ what, wouldSettle, figure, entries }: StillUnknown): 
     entries,
     condition: wouldSettle,
     deferTo: undefined,
-    source: DECISION_SOURCE,
+    source,
   };
 }
 
@@ -71,19 +82,25 @@ export async function recordDecision(
   job: Ulid,
   { verdict, conditions, because }: DecisionToRecord,
 ): Promise<Job> {
+  const { say } = context.language ?? english;
   const state = await readJob(context, job);
   const named = conditions.map((one) => one.trim()).filter((one) => one !== '');
   if (because.trim() === '')
     throw new RangeError(
-      'Cannot keep this decision: why it was made is needed, nothing was found. Say why in a sentence.',
+      say('Cannot keep this decision: why it was made is needed, nothing was found. Say why in a sentence.'),
     );
   if (verdict === 'go with conditions' && named.length === 0)
     throw new RangeError(
-      'Cannot keep a go with conditions: at least one condition is needed, none was found. Name it, or choose go.',
+      say(
+        'Cannot keep a go with conditions: at least one condition is needed, none was found. Name it, or choose go.',
+      ),
     );
   if (verdict === 'go' && named.length > 0)
     throw new RangeError(
-      `Cannot keep a plain go: no condition is needed, ${named.length} ${named.length === 1 ? 'was' : 'were'} found. Choose go with conditions, or take them out.`,
+      say(
+        'Cannot keep a plain go: no condition is needed, {count, plural, one {# was} other {# were}} found. Choose go with conditions, or take them out.',
+        { count: named.length },
+      ),
     );
   const { verdict: advised } = decisionAdvice(state);
   return (

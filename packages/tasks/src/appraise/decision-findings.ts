@@ -1,16 +1,20 @@
-import { inMillimetres, metres } from '@becket/core';
+import { english, inMillimetres, type Language, metres } from '@becket/core';
 import { surveyThings } from '@becket/journal';
 import { type Finding, placeInWords, type SurveyComparison } from './compare-surveys.ts';
 import type { DecisionReason } from './decision-reason.ts';
 import { DECISION_SOURCE, FINDING_RULES } from './decision-rules.ts';
 
 /** Reasons that the survey gives: what stops the job, what the rules say, and what somebody noted to be done first. */
-export function findingReasons({ lines }: SurveyComparison): DecisionReason[] {
+export function findingReasons({ lines }: SurveyComparison, language: Language = english): DecisionReason[] {
+  const { say } = language;
+  const source = say(DECISION_SOURCE);
   return lines.flatMap(({ now, earlier, change, sentence, repair }): DecisionReason[] => {
     // What could not be seen now says nothing against what was seen before.
     const finding = now?.answer.is === 'could not be seen' ? (earlier ?? now) : (now ?? earlier);
     if (finding === undefined || finding.answer.is !== 'seen') return [];
-    const reason = reasonOf(finding);
+    const reason = reasonOf(finding, language);
+    const thing = say(surveyThings[finding.thing].label);
+    const place = placeInWords(finding.place, language);
     const grown: DecisionReason[] =
       change === 'grew'
         ? [
@@ -20,9 +24,9 @@ export function findingReasons({ lines }: SurveyComparison): DecisionReason[] {
               sentence,
               figure: undefined,
               entries: [earlier?.entry, now?.entry].filter((entry) => entry !== undefined),
-              condition: `Why it grows is found out first: ${surveyThings[finding.thing].label}, ${placeInWords(finding.place)}.`,
+              condition: say('Why it grows is found out first: {thing}, {place}.', { thing, place }),
               deferTo: undefined,
-              source: DECISION_SOURCE,
+              source,
             },
           ]
         : [];
@@ -32,12 +36,12 @@ export function findingReasons({ lines }: SurveyComparison): DecisionReason[] {
             {
               about: aboutOf(finding),
               verdict: 'go with conditions',
-              sentence: `An earlier repair fails: ${named(finding)}.`,
+              sentence: say('An earlier repair fails: {finding}.', { finding: named(finding, language) }),
               figure: undefined,
               entries: [finding.entry],
-              condition: `The repair is done anew: ${surveyThings[finding.thing].label}, ${placeInWords(finding.place)}.`,
+              condition: say('The repair is done anew: {thing}, {place}.', { thing, place }),
               deferTo: undefined,
-              source: DECISION_SOURCE,
+              source,
             },
           ]
         : [];
@@ -45,15 +49,16 @@ export function findingReasons({ lines }: SurveyComparison): DecisionReason[] {
   });
 }
 
-function reasonOf(finding: Finding): DecisionReason[] {
+function reasonOf(finding: Finding, language: Language): DecisionReason[] {
+  const { say, fixed } = language;
   const { answer, entry, thing } = finding;
   if (answer.is !== 'seen') return [];
   const base = {
     about: aboutOf(finding),
     figure:
-      answer.extent_m === undefined ? undefined : `${inMillimetres(metres(answer.extent_m)).toFixed(0)} mm`,
+      answer.extent_m === undefined ? undefined : `${fixed(inMillimetres(metres(answer.extent_m)), 0)} mm`,
     entries: [entry],
-    source: DECISION_SOURCE,
+    source: say(DECISION_SOURCE),
   };
   const rule = FINDING_RULES.find(({ things }) => things.includes(thing));
   if (answer.whatToDo === 'stops the job')
@@ -61,9 +66,12 @@ function reasonOf(finding: Finding): DecisionReason[] {
       {
         ...base,
         verdict: 'stop',
-        sentence: `It was noted as stopping the job: ${named(finding)}.`,
-        condition: rule?.condition ?? `It is settled first: ${named(finding)}.`,
-        deferTo: rule?.deferTo,
+        sentence: say('It was noted as stopping the job: {finding}.', { finding: named(finding, language) }),
+        condition:
+          rule === undefined
+            ? say('It is settled first: {finding}.', { finding: named(finding, language) })
+            : say(rule.condition),
+        deferTo: rule?.deferTo && say(rule.deferTo),
       },
     ];
   const verdict = rule?.verdict[answer.gravity];
@@ -74,20 +82,28 @@ function reasonOf(finding: Finding): DecisionReason[] {
     {
       ...base,
       verdict: verdict ?? 'go with conditions',
-      sentence: `${capital(named(finding))} (${answer.gravity}).`,
+      sentence: `${capital(named(finding, language))} (${say(answer.gravity)}).`,
       condition:
         byRule && rule !== undefined
-          ? rule.condition
-          : `Dealt with ${answer.whatToDo}: ${surveyThings[thing].label}, ${placeInWords(finding.place)}.`,
-      deferTo: byRule ? rule?.deferTo : undefined,
+          ? say(rule.condition)
+          : say('Dealt with {when}: {thing}, {place}.', {
+              when: say(answer.whatToDo),
+              thing: say(surveyThings[thing].label),
+              place: placeInWords(finding.place, language),
+            }),
+      deferTo: byRule && rule?.deferTo ? say(rule.deferTo) : undefined,
     },
   ];
 }
 
-function named({ thing, place, answer, copiedFrom }: Finding): string {
-  const what = answer.is === 'seen' ? `, ${answer.what}` : '';
-  const day = copiedFrom === undefined ? '' : `, as of ${copiedFrom}`;
-  return `${surveyThings[thing].label}, ${placeInWords(place)}${what}${day}`;
+function named({ thing, place, answer, copiedFrom }: Finding, language: Language): string {
+  const { say } = language;
+  return [
+    say(surveyThings[thing].label),
+    placeInWords(place, language),
+    ...(answer.is === 'seen' ? [answer.what] : []),
+    ...(copiedFrom === undefined ? [] : [say('as of {day}', { day: copiedFrom })]),
+  ].join(', ');
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,3 +1,4 @@
+import { type Message, message } from '@becket/core';
 import type { findingGravities, SurveyThing, Verdict } from '@becket/journal';
 
 type Gravity = (typeof findingGravities)[number];
@@ -8,62 +9,64 @@ export interface FindingRule {
   /** Verdict by how far it has gone; left out where it weighs nothing. */
   readonly verdict: Readonly<Partial<Record<Gravity, Verdict>>>;
   /** What has to be done or judged, where the verdict is not a plain go. */
-  readonly condition: string;
+  readonly condition: Message;
   /** Who judges it; undefined where the technician does. */
-  readonly deferTo: string | undefined;
+  readonly deferTo: Message | undefined;
 }
 
 /** Where all of this comes from. */
-export const DECISION_SOURCE = 'common practice, no source';
+export const DECISION_SOURCE = message('common practice, no source');
 
 /** Rules for what the survey says. Common practice, no source. */
 export const FINDING_RULES: readonly FindingRule[] = [
   {
     things: ['plate-cracks'],
     verdict: { slight: 'go with conditions', clear: 'go with conditions', grave: 'stop' },
-    condition: 'The plate is judged by a specialist before tension is changed.',
-    deferTo: 'a plate repair specialist',
+    condition: message('The plate is judged by a specialist before tension is changed.'),
+    deferTo: message('a plate repair specialist'),
   },
   {
     things: ['plate-bolts'],
     verdict: { clear: 'go with conditions', grave: 'go with conditions' },
-    condition: 'Plate bolts and screws are put right with the tension down, to the maker’s data.',
+    condition: message('Plate bolts and screws are put right with the tension down, to the maker’s data.'),
     deferTo: undefined,
   },
   {
     things: ['block-cracks', 'block-layers'],
     verdict: { slight: 'go with conditions', clear: 'go with conditions', grave: 'stop' },
-    condition: 'The pin block is examined with the strings off before pins are ordered.',
-    deferTo: 'a specialist for pin blocks',
+    condition: message('The pin block is examined with the strings off before pins are ordered.'),
+    deferTo: message('a specialist for pin blocks'),
   },
   {
     things: ['block-flange', 'block-treated'],
     verdict: { clear: 'go with conditions', grave: 'go with conditions' },
-    condition: 'Pin block and flange are looked at with the strings off, and test pins are fitted there.',
+    condition: message(
+      'Pin block and flange are looked at with the strings off, and test pins are fitted there.',
+    ),
     deferTo: undefined,
   },
   {
     things: ['bridge-cracks', 'bridge-cap', 'bridge-parting', 'bridge-pins'],
     verdict: { clear: 'go with conditions', grave: 'go with conditions' },
-    condition: 'The bridge is mended before strings go on.',
+    condition: message('The bridge is mended before strings go on.'),
     deferTo: undefined,
   },
   {
     things: ['board-crown', 'rib-parting', 'rib-cracks'],
     verdict: { clear: 'go with conditions', grave: 'go with conditions' },
-    condition: 'The soundboard and its ribs are judged before the scale is settled.',
-    deferTo: 'a specialist for soundboards',
+    condition: message('The soundboard and its ribs are judged before the scale is settled.'),
+    deferTo: message('a specialist for soundboards'),
   },
   {
     things: ['board-cracks', 'board-repairs'],
     verdict: { clear: 'go with conditions', grave: 'go with conditions' },
-    condition: 'The soundboard is mended while the strings are off.',
+    condition: message('The soundboard is mended while the strings are off.'),
     deferTo: undefined,
   },
   {
     things: ['agraffes', 'pressure-bar', 'hitch-pins'],
     verdict: { clear: 'go with conditions', grave: 'go with conditions' },
-    condition: 'Agraffes, bars and hitch pins are put right before strings go on.',
+    condition: message('Agraffes, bars and hitch pins are put right before strings go on.'),
     deferTo: undefined,
   },
 ];
@@ -81,8 +84,14 @@ export const DECISION_LIMITS = {
 /** Things that have to be looked at before a plain go can be said. */
 export const LOOK_FIRST: readonly SurveyThing[] = ['plate-cracks', 'block-cracks', 'block-layers'];
 
-export const DECISION_CAUTIONS: readonly string[] = [
-  'This weighs what was noted and nothing else. Plate and structure are for a specialist, by the maker’s data.',
-  'The strings of a piano pull with many tonnes-force together. Do not loosen plate bolts or screws under tension, and let tension down evenly.',
-  'Keep to local codes, and leave to licensed trades what they ask for: lifting and moving, solvents, electrical parts in the piano.',
+export const DECISION_CAUTIONS: readonly Message[] = [
+  message(
+    'This weighs what was noted and nothing else. Plate and structure are for a specialist, by the maker’s data.',
+  ),
+  message(
+    'The strings of a piano pull with many tonnes-force together. Do not loosen plate bolts or screws under tension, and let tension down evenly.',
+  ),
+  message(
+    'Keep to local codes, and leave to licensed trades what they ask for: lifting and moving, solvents, electrical parts in the piano.',
+  ),
 ];

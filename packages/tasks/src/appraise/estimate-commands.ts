@@ -1,4 +1,4 @@
-import { currencyDigits, type EstimateTotals, estimateTotals } from '@becket/core';
+import { currencyDigits, type EstimateTotals, english, estimateTotals, type Language } from '@becket/core';
 import {
   estimateStanding,
   type Fact,
@@ -32,24 +32,41 @@ export async function makeEstimate(
   job: Ulid,
   estimate: EstimateToMake,
 ): Promise<EstimateOutcome & { readonly version: number; readonly totals: EstimateTotals }> {
+  const { say } = context.language ?? english;
   const state = await readJob(context, job);
   currencyDigits(estimate.currency);
   const totals = estimateTotals(estimate);
   const today = context.now().toISOString().slice(0, 10);
   if (estimate.validUntil !== undefined && estimate.validUntil < today)
     throw new RangeError(
-      `Cannot make this estimate: a last day of validity from ${today} on is needed, ${estimate.validUntil} was found. Choose a later day, or leave it out.`,
+      say(
+        'Cannot make this estimate: a last day of validity from {today} on is needed, {found} was found. Choose a later day, or leave it out.',
+        { today, found: estimate.validUntil },
+      ),
     );
   const { latest, accepted } = estimateStanding(state);
   const version = (latest?.version ?? 0) + 1;
   const said = [
     ...(latest !== undefined && latest.currency !== estimate.currency
-      ? [`This version is in ${estimate.currency}; version ${latest.version} was in ${latest.currency}.`]
+      ? [
+          say('This version is in {currency}; version {earlier} was in {before}.', {
+            currency: estimate.currency,
+            earlier: latest.version,
+            before: latest.currency,
+          }),
+        ]
       : []),
     ...(accepted === undefined
       ? []
       : [
-          `Version ${accepted.estimate.version} was accepted by ${accepted.answer.name} on ${accepted.answer.on}; that holds for it alone, and this version needs an answer of its own.`,
+          say(
+            'Version {version} was accepted by {name} on {day}; that holds for it alone, and this version needs an answer of its own.',
+            {
+              version: accepted.estimate.version,
+              name: accepted.answer.name,
+              day: accepted.answer.on,
+            },
+          ),
         ]),
   ];
   return {
@@ -78,54 +95,88 @@ export async function answerEstimate(
   job: Ulid,
   { isOlderVersionMeant = false, ...answer }: AnswerToEstimate,
 ): Promise<EstimateOutcome> {
+  const language = context.language ?? english;
+  const { say } = language;
   const state = await readJob(context, job);
   const estimate = state.estimates.find(({ entry }) => entry === answer.estimate);
   if (estimate === undefined)
     throw new RangeError(
-      `Cannot keep this answer: a version of this job's estimate is needed${versionsInWords(state.estimates)}, none of that id was found. Choose a version.`,
+      state.estimates.length === 0
+        ? say(
+            "Cannot keep this answer: a version of this job's estimate is needed, and none was made yet, none of that id was found. Choose a version.",
+          )
+        : say(
+            "Cannot keep this answer: a version of this job's estimate is needed ({versions}), none of that id was found. Choose a version.",
+            { versions: state.estimates.map(({ version }) => version).join(', ') },
+          ),
     );
   const latest = state.estimates.at(-1)!;
   if (estimate !== latest && !isOlderVersionMeant)
     throw new RangeError(
-      `Cannot keep this answer: version ${latest.version} is the last, and an answer to version ${estimate.version} was found. Answer version ${latest.version}, or say that the older one is meant.`,
+      say(
+        'Cannot keep this answer: version {latest} is the last, and an answer to version {found} was found. Answer version {latest}, or say that the older one is meant.',
+        { latest: latest.version, found: estimate.version },
+      ),
     );
-  requireConditionalLines(estimate, answer.conditionalLines);
+  requireConditionalLines(estimate, answer.conditionalLines, language);
   if (answer.answer === 'declined' && answer.conditionalLines.length > 0)
     throw new RangeError(
-      `Cannot keep this answer: conditional lines can only be agreed with an estimate that is accepted, ${answer.conditionalLines.length} were found with one that is declined. Leave them out.`,
+      say(
+        'Cannot keep this answer: conditional lines can only be agreed with an estimate that is accepted, {count} were found with one that is declined. Leave them out.',
+        { count: answer.conditionalLines.length },
+      ),
     );
   const before = state.estimateAnswers.findLast(({ estimate: id }) => id === estimate.entry);
   const said = [
     ...(answer.answer === 'accepted' && estimate.validUntil !== undefined && answer.on > estimate.validUntil
-      ? [`The estimate was valid until ${estimate.validUntil}; it was accepted on ${answer.on}.`]
+      ? [
+          say('The estimate was valid until {until}; it was accepted on {day}.', {
+            until: estimate.validUntil,
+            day: answer.on,
+          }),
+        ]
       : []),
     ...(before === undefined
       ? []
-      : [`This stands in place of the answer of ${before.on}: ${before.answer} by ${before.name}.`]),
+      : [
+          say('This stands in place of the answer of {day}: {answer} by {name}.', {
+            day: before.on,
+            answer: say(before.answer),
+            name: before.name,
+          }),
+        ]),
     ...(estimate === latest
       ? []
-      : [`This answers version ${estimate.version}; version ${latest.version} was made after it.`]),
+      : [
+          say('This answers version {version}; version {latest} was made after it.', {
+            version: estimate.version,
+            latest: latest.version,
+          }),
+        ]),
   ];
   return addOne(context, job, { kind: 'estimate-answered', v: 1, ...answer }, said);
 }
 
-function requireConditionalLines({ lines, version }: MadeEstimate, ids: readonly string[]): void {
+function requireConditionalLines(
+  { lines, version }: MadeEstimate,
+  ids: readonly string[],
+  { say }: Language,
+): void {
   const conditional = lines.filter(({ ifFound }) => ifFound !== undefined).map(({ id }) => id);
   const strange = ids.find((id) => !conditional.includes(id));
   if (strange !== undefined)
     throw new RangeError(
-      `Cannot keep this answer: conditional lines of version ${version} are needed (${conditional.join(', ') || 'it has none'}), '${strange}' was found. Choose among them.`,
+      say(
+        "Cannot keep this answer: conditional lines of version {version} are needed ({lines}), '{found}' was found. Choose among them.",
+        { version, lines: conditional.join(', ') || say('it has none'), found: strange },
+      ),
     );
   if (new Set(ids).size < ids.length)
     throw new RangeError(
-      'Cannot keep this answer: each conditional line is needed once, one was found twice. Leave it out once.',
+      say(
+        'Cannot keep this answer: each conditional line is needed once, one was found twice. Leave it out once.',
+      ),
     );
-}
-
-function versionsInWords(estimates: readonly MadeEstimate[]): string {
-  return estimates.length === 0
-    ? ', and none was made yet'
-    : ` (${estimates.map(({ version }) => version).join(', ')})`;
 }
 
 /** What the customer said to a line of the change order, as a person gives it. */
@@ -141,20 +192,34 @@ export async function answerChange(
   job: Ulid,
   answer: AnswerToChange,
 ): Promise<EstimateOutcome> {
+  const { say } = context.language ?? english;
   const state = await readJob(context, job);
   const damage = state.damages.find(({ entry }) => entry === answer.damage);
   if (damage === undefined)
     throw new RangeError(
-      `Cannot keep this answer: a line of this job's change order is needed, none of that id was found among ${state.damages.length}. Look at the change order again.`,
+      say(
+        "Cannot keep this answer: a line of this job's change order is needed, none of that id was found among {count}. Look at the change order again.",
+        { count: state.damages.length },
+      ),
     );
   const before = state.changeAnswers.find((one) => one.damage === answer.damage);
   const said = [
     ...(answer.answer === 'agreed' && damage.priceMinorUnits === undefined
-      ? ['This was agreed before anybody priced it: tell the customer the price before the work is done.']
+      ? [
+          say(
+            'This was agreed before anybody priced it: tell the customer the price before the work is done.',
+          ),
+        ]
       : []),
     ...(before === undefined
       ? []
-      : [`This stands in place of the answer of ${before.on}: ${before.answer} by ${before.name}.`]),
+      : [
+          say('This stands in place of the answer of {day}: {answer} by {name}.', {
+            day: before.on,
+            answer: say(before.answer),
+            name: before.name,
+          }),
+        ]),
   ];
   return addOne(context, job, { kind: 'change-answered', v: 1, ...answer }, said);
 }
@@ -173,6 +238,7 @@ export async function recordHours(
   job: Ulid,
   hours: HoursToRecord,
 ): Promise<EstimateOutcome> {
+  const { say } = context.language ?? english;
   const state = await readJob(context, job);
   const steps = new Set([
     ...STARTING_LABOUR_STEPS.map(({ id }) => id),
@@ -182,12 +248,15 @@ export async function recordHours(
   ]);
   if (!steps.has(hours.labourStep))
     throw new RangeError(
-      `Cannot note this time: a step of the work is needed (${[...steps].join(', ')}), '${hours.labourStep}' was found. Choose one, or add it to the estimate as a line of labour first.`,
+      say(
+        "Cannot note this time: a step of the work is needed ({steps}), '{found}' was found. Choose one, or add it to the estimate as a line of labour first.",
+        { steps: [...steps].join(', '), found: hours.labourStep },
+      ),
     );
   const wasFinished = state.hoursWorked.some(
     ({ labourStep, isFinished }) => labourStep === hours.labourStep && isFinished,
   );
-  const said = wasFinished ? ['This step was said to be finished before; the time is added to it.'] : [];
+  const said = wasFinished ? [say('This step was said to be finished before; the time is added to it.')] : [];
   return addOne(context, job, { kind: 'hours-worked', v: 1, ...hours }, said);
 }
 

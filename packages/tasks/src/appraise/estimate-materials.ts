@@ -1,4 +1,4 @@
-import { inMetres, metres, STEEL_DENSITY } from '@becket/core';
+import { english, inMetres, type Language, metres, STEEL_DENSITY } from '@becket/core';
 import { type AsFoundNote, asFoundRecord, type Job } from '@becket/journal';
 import { pianoCounts } from './labour-steps.ts';
 
@@ -20,40 +20,41 @@ export interface MaterialQuantity {
 }
 
 /** Materials of a restringing with the quantities that the job gives. Spares and stock come with the order. */
-export function materialQuantities(job: Job): MaterialQuantity[] {
-  const { strings, woundStrings, assumed } = pianoCounts(job);
+export function materialQuantities(job: Job, language: Language = english): MaterialQuantity[] {
+  const { say } = language;
+  const { strings, woundStrings, assumed } = pianoCounts(job, language);
   const isDescribed = assumed.length === 0;
   return [
     {
       id: 'tuning-pins',
-      what: 'Tuning pins',
-      unit: 'pins',
+      what: say('Tuning pins'),
+      unit: say('pins'),
       quantity_thousandths: strings * 1000,
-      because: `one a string${isDescribed ? '' : `; ${assumed.join(' ')}`}`,
+      because: [say('one a string'), ...(isDescribed ? [] : [assumed.join(' ')])].join('; '),
     },
-    plainWire(job),
+    plainWire(job, language),
     {
       id: 'bass-strings',
-      what: 'Wound strings, made to order',
-      unit: 'strings',
+      what: say('Wound strings, made to order'),
+      unit: say('strings'),
       quantity_thousandths: isDescribed ? woundStrings * 1000 : undefined,
       because: isDescribed
-        ? 'strings described as wound'
-        : 'the stringing is not all described, so that the wound strings cannot be counted',
+        ? say('strings described as wound')
+        : say('the stringing is not all described, so that the wound strings cannot be counted'),
     },
     {
       id: 'felts',
-      what: 'Stringing felt, braid and punchings',
-      unit: 'set',
+      what: say('Stringing felt, braid and punchings'),
+      unit: say('set'),
       quantity_thousandths: 1000,
-      because: 'one set a piano',
+      because: say('one set a piano'),
     },
   ];
 }
 
 /** Mass of the plain wire: of each note that was read, and the mean of those for each string that was not. */
-function plainWire(job: Job): MaterialQuantity {
-  const line = { id: 'plain-wire', what: 'Plain wire', unit: 'kg' };
+function plainWire(job: Job, { say, plain: figure }: Language): MaterialQuantity {
+  const line = { id: 'plain-wire', what: say('Plain wire'), unit: 'kg' };
   const plain = asFoundRecord(job).notes.filter(({ winding }) => winding === 'plain');
   const readEnds = plain.flatMap(({ figures }) => endsOf(figures) ?? []);
   const usualEnds =
@@ -77,15 +78,17 @@ function plainWire(job: Job): MaterialQuantity {
       quantity_thousandths: undefined,
       because:
         read === 0
-          ? 'no note has both wire diameter and speaking length yet'
-          : 'the stringing is not all described',
+          ? say('no note has both wire diameter and speaking length yet')
+          : say('the stringing is not all described'),
     };
   const grams = Math.ceil(1000 * (mass / read) * all * (1 + WASTE));
-  const unread = all === read ? '' : `; ${all - read} of them not read and taken as the mean`;
   return {
     ...line,
     quantity_thousandths: grams,
-    because: `diameters and lengths of ${all} plain strings${unread}, with ends, coils and ${WASTE * 100} % waste (our own starting figures)`,
+    because: say(
+      'diameters and lengths of {strings} plain strings{unread, plural, =0 {} other {; # of them not read and taken as the mean}}, with ends, coils and {waste} % waste (our own starting figures)',
+      { strings: all, unread: all - read, waste: figure(WASTE * 100) },
+    ),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { MinorUnits } from '@becket/core';
+import { english, type Language, type MinorUnits } from '@becket/core';
 import type { EstimateLine, Job } from '@becket/journal';
 import { workFromFindings } from './estimate-findings.ts';
 import { materialQuantities } from './estimate-materials.ts';
@@ -6,7 +6,7 @@ import {
   type LabourStep,
   type PianoCounts,
   pianoCounts,
-  STARTING_LABOUR_STEPS,
+  startingLabourSteps,
   unitsOf,
 } from './labour-steps.ts';
 import type { LearnedHours } from './learned-hours.ts';
@@ -57,18 +57,21 @@ export function draftEstimate(
     readonly rates: EstimateRates;
     readonly labourSteps?: readonly LabourStep[] | undefined;
     readonly learned?: readonly LearnedHours[] | undefined;
+    /** What its lines are written in; English when not given. */
+    readonly language?: Language | undefined;
   },
 ): EstimateDraft {
-  const { rates, labourSteps = STARTING_LABOUR_STEPS, learned = [] } = options;
-  const counts = pianoCounts(job);
+  const { rates, learned = [], language = english } = options;
+  const { labourSteps = startingLabourSteps(language) } = options;
+  const counts = pianoCounts(job, language);
   const because = new Map<string, string>();
   const proposed: NotPricedLine[] = [
     ...labourSteps.map((step) => {
       const own = learned.find((one) => one.step === step.id);
-      because.set(step.id, whyTime(step, own, counts));
+      because.set(step.id, whyTime({ step, learned: own, counts }, language));
       return labour(step, minutesOf(step, own, counts), rates);
     }),
-    ...materialQuantities(job).map(({ id, what, unit, quantity_thousandths, because: why }) => {
+    ...materialQuantities(job, language).map(({ id, what, unit, quantity_thousandths, because: why }) => {
       because.set(id, why);
       return {
         id,
@@ -79,7 +82,7 @@ export function draftEstimate(
         needs: [],
       };
     }),
-    ...workFromFindings(job).map(({ id, what, ifFound, because: why }) => {
+    ...workFromFindings(job, language).map(({ id, what, ifFound, because: why }) => {
       because.set(id, why);
       return { ...labour({ id, what }, undefined, rates), ...(ifFound === undefined ? {} : { ifFound }) };
     }),
@@ -142,15 +145,37 @@ function minutesOf(step: LabourStep, learned: LearnedHours | undefined, counts: 
   return Math.ceil(minutes / 15 - 1e-9) * 15;
 }
 
-function whyTime(step: LabourStep, learned: LearnedHours | undefined, counts: PianoCounts): string {
+function whyTime(
+  {
+    step,
+    learned,
+    counts,
+  }: {
+    readonly step: LabourStep;
+    readonly learned: LearnedHours | undefined;
+    readonly counts: PianoCounts;
+  },
+  { say, plain }: Language,
+): string {
+  const text = (minutes: number) => plain(Math.round(minutes * 10) / 10);
   if (learned !== undefined) {
     const { median_minutes, low_minutes, high_minutes, jobs, per } = learned;
-    const of = jobs === 1 ? '1 finished job' : `${jobs} finished jobs`;
-    return `${of} of this shop: ${text(median_minutes)} (${text(low_minutes)} to ${text(high_minutes)}) minutes a ${per}`;
+    return say(
+      '{jobs, plural, one {# finished job} other {# finished jobs}} of this shop: {middle} ({low} to {high}) minutes a {per, select, string {string} note {note} other {job}}',
+      { jobs, middle: text(median_minutes), low: text(low_minutes), high: text(high_minutes), per },
+    );
   }
   const { fixed_minutes, perUnit_minutes, per, source } = step;
-  const growing = `${fixed_minutes} minutes and ${perUnit_minutes} a ${per}, ${unitsOf(step, counts)} of them`;
-  return `${per === 'job' ? `${fixed_minutes + perUnit_minutes} minutes` : growing} (${source})`;
+  if (per === 'job')
+    return say('{minutes} minutes ({source})', { minutes: plain(fixed_minutes + perUnit_minutes), source });
+  return say(
+    '{fixed} minutes and {more} a {per, select, string {string} other {note}}, {count} of them ({source})',
+    {
+      fixed: plain(fixed_minutes),
+      more: plain(perUnit_minutes),
+      per,
+      count: unitsOf(step, counts),
+      source,
+    },
+  );
 }
-
-const text = (minutes: number): string => String(Math.round(minutes * 10) / 10);

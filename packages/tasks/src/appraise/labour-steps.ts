@@ -1,3 +1,4 @@
+import { english, type Language, type Message, message } from '@becket/core';
 import type { Job } from '@becket/journal';
 
 /** What the time of a step grows with. */
@@ -17,33 +18,41 @@ export interface LabourStep {
   readonly source: string;
 }
 
-const source = 'our own starting figure';
+const source = message('our own starting figure');
 
 /**
  * The steps of a restringing in their order, with times to start from until the shop has its own.
  * Our own starting figures, no source: replace them, or let finished jobs do it.
  */
-export const STARTING_LABOUR_STEPS: readonly LabourStep[] = [
-  step('appraise', 'Look the piano over, survey its structure, write the report', [120, 'job', 0]),
-  step('record', 'Record strings, pins, felts and bearing before the strip', [45, 'note', 3]),
-  step('strip', 'Let the tension down and take off the old strings', [60, 'string', 0.8]),
-  step('clean', 'Clean plate, soundboard and terminations while the strings are off', [240, 'job', 0]),
-  step('order', 'Order pins, wire and bass strings, and check them in', [120, 'job', 0]),
-  step('pins', 'Ready the pin holes, try test pins, drive the pins', [90, 'string', 1.2]),
-  step('fit-felts', 'Fit new felts, braid and punchings', [150, 'job', 0]),
-  step('stringing', 'Put on the new strings', [60, 'string', 3.5]),
-  step('chip-and-raise', 'Chip to pitch and raise, three passes', [30, 'string', 1.8]),
-  step('settle', 'Tune and let settle, four visits', [120, 'string', 1.2]),
-  step('hand-over', 'Check, write the record and hand the piano over', [90, 'job', 0]),
+export const STARTING_LABOUR_STEPS = [
+  step('appraise', message('Look the piano over, survey its structure, write the report'), [120, 'job', 0]),
+  step('record', message('Record strings, pins, felts and bearing before the strip'), [45, 'note', 3]),
+  step('strip', message('Let the tension down and take off the old strings'), [60, 'string', 0.8]),
+  step('clean', message('Clean plate, soundboard and terminations while the strings are off'), [
+    240,
+    'job',
+    0,
+  ]),
+  step('order', message('Order pins, wire and bass strings, and check them in'), [120, 'job', 0]),
+  step('pins', message('Ready the pin holes, try test pins, drive the pins'), [90, 'string', 1.2]),
+  step('fit-felts', message('Fit new felts, braid and punchings'), [150, 'job', 0]),
+  step('stringing', message('Put on the new strings'), [60, 'string', 3.5]),
+  step('chip-and-raise', message('Chip to pitch and raise, three passes'), [30, 'string', 1.8]),
+  step('settle', message('Tune and let settle, four visits'), [120, 'string', 1.2]),
+  step('hand-over', message('Check, write the record and hand the piano over'), [90, 'job', 0]),
 ];
 
 function step(
   id: string,
-  what: string,
+  what: Message,
   [fixed_minutes, per, perUnit_minutes]: readonly [number, LabourUnit, number],
-): LabourStep {
-  return { id, what, fixed_minutes, per, perUnit_minutes, source };
+) {
+  return { id, what, fixed_minutes, per, perUnit_minutes, source } satisfies LabourStep;
 }
+
+/** The steps to start from, in the words of a language. */
+export const startingLabourSteps = ({ say }: Language = english): readonly LabourStep[] =>
+  STARTING_LABOUR_STEPS.map((one) => ({ ...one, what: say(one.what), source: say(one.source) }));
 
 /** Strings of a note where nobody has said how many it has: 230 strings on 88 notes, our own starting figure. */
 const STARTING_STRINGS_PER_NOTE = 230 / 88;
@@ -59,7 +68,7 @@ export interface PianoCounts {
 }
 
 /** Counts of a piano for its estimate. What is not described is assumed, and said. */
-export function pianoCounts({ piano, unisons }: Job): PianoCounts {
+export function pianoCounts({ piano, unisons }: Job, { say }: Language = english): PianoCounts {
   const notes = piano === undefined ? STARTING_NOTES : piano.lastKey - piano.firstKey + 1;
   const described = [...unisons.values()].filter(
     ({ key }) => piano === undefined || (key >= piano.firstKey && key <= piano.lastKey),
@@ -73,12 +82,20 @@ export function pianoCounts({ piano, unisons }: Job): PianoCounts {
     woundStrings: sum(described.filter(({ winding }) => winding === 'wound')),
     assumed: [
       ...(piano === undefined
-        ? [`The compass is not described: ${STARTING_NOTES} notes are assumed (${source}).`]
+        ? [
+            say('The compass is not described: {notes} notes are assumed ({source}).', {
+              notes: STARTING_NOTES,
+              source: say(source),
+            }),
+          ]
         : []),
       ...(open === 0
         ? []
         : [
-            `The stringing of ${open} of ${notes} notes is not described: ${missing} strings are assumed for them (${source}).`,
+            say(
+              'The stringing of {open} of {notes} notes is not described: {strings} strings are assumed for them ({source}).',
+              { open, notes, strings: missing, source: say(source) },
+            ),
           ]),
     ],
   };

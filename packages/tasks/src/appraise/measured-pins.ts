@@ -1,4 +1,12 @@
-import { type Metres, medianOf, metres, type PinSizePolicy, pinSizeGuess } from '@becket/core';
+import {
+  english,
+  type Language,
+  type Metres,
+  medianOf,
+  metres,
+  type PinSizePolicy,
+  pinSizeGuess,
+} from '@becket/core';
 import type { Job, Ulid } from '@becket/journal';
 import { pinName } from './pin-field.ts';
 import type { PinTorque } from './pin-torque.ts';
@@ -20,7 +28,11 @@ export interface PinMeasured {
 }
 
 /** Every pin with a diameter as found, in the order in which they lie. */
-export function measuredPins(job: Job, map: PinTorqueMap, policy: PinSizePolicy): PinMeasured[] {
+export function measuredPins(
+  job: Job,
+  { map, policy }: { readonly map: PinTorqueMap; readonly policy: PinSizePolicy },
+  language: Language = english,
+): PinMeasured[] {
   const byPin = new Map<string, { diameters: number[]; entries: Ulid[]; key: number; string?: number }>();
   for (const { quantity, stage, place, value_si, entry } of job.readings) {
     if (quantity !== 'pin-diameter' || stage !== 'as found' || place.key === undefined) continue;
@@ -43,7 +55,7 @@ export function measuredPins(job: Job, map: PinTorqueMap, policy: PinSizePolicy)
       return {
         key,
         string,
-        name: pinName({ key, string }),
+        name: pinName({ key, string }, language),
         section: map.field.sections.find((one) => one.firstKey <= key && key <= one.lastKey)?.section,
         diameter,
         entries,

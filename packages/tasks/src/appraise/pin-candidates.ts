@@ -1,5 +1,7 @@
 import {
+  english,
   inMillimetres,
+  type Language,
   type Metres,
   metres,
   type NewtonMetres,
@@ -68,6 +70,7 @@ export function candidatesOf(
     readonly advice: PinSizeAdvice | undefined;
   },
   known: KnownForChoice,
+  language: Language = english,
 ): PinCandidate[] {
   const above = known.policy.sizes.filter(({ diameter_m }) => diameter_m > size.diameter_m);
   return above.slice(0, SIZES_LOOKED_AT).map(({ label, diameter_m }) => ({
@@ -75,7 +78,7 @@ export function candidatesOf(
     diameter: metres(diameter_m),
     larger: metres(diameter_m - median),
     isAdvised: advice?.kind === 'size up' && advice.to.label === label,
-    ...limitsOn(metres(diameter_m), known),
+    ...limitsOn(metres(diameter_m), known, language),
     expected: expectedAt(metres(diameter_m), pins, known),
   }));
 }
@@ -83,17 +86,25 @@ export function candidatesOf(
 function limitsOn(
   diameter: Metres,
   { limits, leastClearance }: KnownForChoice,
+  { say, fixed }: Language,
 ): Pick<PinCandidate, 'against' | 'unknown'> {
   const against: string[] = [];
   const unknown: string[] = [];
   const { largestDiameter, plateHoleDiameter } = limits;
-  const say = (value: number) => `${inMillimetres(metres(value)).toFixed(2)} mm`;
+  const millimetresText = (value: number) => `${fixed(inMillimetres(metres(value)), 2)} mm`;
   if (largestDiameter !== undefined && diameter > largestDiameter)
-    against.push(`It is larger than the largest pin allowed here, ${say(largestDiameter)}.`);
-  if (plateHoleDiameter === undefined) unknown.push('the smallest plate hole');
+    against.push(
+      say('It is larger than the largest pin allowed here, {largest}.', {
+        largest: millimetresText(largestDiameter),
+      }),
+    );
+  if (plateHoleDiameter === undefined) unknown.push(say('the smallest plate hole'));
   else if (plateHoleDiameter - diameter < leastClearance)
     against.push(
-      `It leaves ${say(plateHoleDiameter - diameter)} in the smallest plate hole, ${say(leastClearance)} are asked for.`,
+      say('It leaves {left} in the smallest plate hole, {asked} are asked for.', {
+        left: millimetresText(plateHoleDiameter - diameter),
+        asked: millimetresText(leastClearance),
+      }),
     );
   return { against, unknown };
 }

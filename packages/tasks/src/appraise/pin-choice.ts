@@ -1,7 +1,8 @@
 import {
-  COMMON_PIN_SIZE_POLICY,
+  english,
   type Metres,
   medianOf,
+  message,
   metres,
   type PinLengthFit,
   type PinSizePolicy,
@@ -13,6 +14,7 @@ import { type PinCounts, pinCounts } from './pin-counts.ts';
 import { type PinDriving, pinDriving } from './pin-driving.ts';
 import { type PinGroup, pinGroups } from './pin-groups.ts';
 import { lengthsOf, limitsOf, type PinLimitsKnown } from './pin-limits.ts';
+import { pinPolicyOf } from './pin-policy.ts';
 import { type SuggestedRemedy, suggestedRemedies } from './pin-remedies.ts';
 import { type PinTorqueMap, pinTorqueMap, type TorqueMapOptions } from './pin-torque-map.ts';
 import { type TestPinTried, testPinsOf } from './test-pins.ts';
@@ -52,10 +54,12 @@ export interface PinChoiceOptions extends TorqueMapOptions {
 
 const LEAST_CLEARANCE = 0.0005;
 const CAUTIONS = [
-  'Support the block from beneath before a pin is driven: a blow on an unsupported block can split it or break the plate.',
-  'Wear eye protection when pins are driven or knocked out.',
-  'Fit test pins in the worst and in the best place before the whole set is bought.',
-  'Whether a block with cracks or parting layers can be kept is a judgement for a specialist.',
+  message(
+    'Support the block from beneath before a pin is driven: a blow on an unsupported block can split it or break the plate.',
+  ),
+  message('Wear eye protection when pins are driven or knocked out.'),
+  message('Fit test pins in the worst and in the best place before the whole set is bought.'),
+  message('Whether a block with cracks or parting layers can be kept is a judgement for a specialist.'),
 ];
 
 /**
@@ -65,15 +69,16 @@ const CAUTIONS = [
  * taken out. The program suggests; what each pin gets is decided by a person (`choosePinRemedy`).
  */
 export function pinChoice(job: Job, options: PinChoiceOptions = {}): PinChoice {
-  const policy: PinSizePolicy = job.pinPolicy ?? COMMON_PIN_SIZE_POLICY;
+  const { language = english } = options;
+  const policy = pinPolicyOf(job, language);
   const leastClearance = options.leastClearance ?? metres(LEAST_CLEARANCE);
   const map = pinTorqueMap(job, { ...options, stage: 'as found' });
-  const measured = measuredPins(job, map, policy);
-  const { tried, law, sentence } = testPinsOf(job, map, measured);
+  const measured = measuredPins(job, { map, policy }, language);
+  const { tried, law, sentence } = testPinsOf(job, { map, measured }, language);
   const limits = limitsOf(job);
-  const groups = pinGroups(measured, map, { policy, law, limits, leastClearance });
+  const groups = pinGroups(measured, map, { policy, law, limits, leastClearance }, language);
   const diameters = measured.map(({ diameter }) => diameter);
-  const { lengths, need } = lengthsOf(job, limits);
+  const { lengths, need } = lengthsOf(job, limits, language);
   return {
     policy,
     isOwnPolicy: job.pinPolicy !== undefined,
@@ -96,10 +101,10 @@ export function pinChoice(job: Job, options: PinChoiceOptions = {}): PinChoice {
     testPins: tried,
     law,
     lawSentence: sentence,
-    suggested: suggestedRemedies(groups, { map, policy, law, limits }),
+    suggested: suggestedRemedies(groups, { map, policy, law, limits }, language),
     remedies: job.pinRemedies,
     counts: pinCounts(job, map.field, groups, policy),
-    driving: pinDriving(job, map.field),
-    cautions: CAUTIONS,
+    driving: pinDriving(job, map.field, language),
+    cautions: CAUTIONS.map((caution) => language.say(caution)),
   };
 }

@@ -1,6 +1,7 @@
-import { inMillimetres, metres, noteName } from '@becket/core';
+import { english, inMillimetres, type Language, metres, noteName } from '@becket/core';
 import { type FactOf, type Job, siFromRead, type Ulid } from '@becket/journal';
 import { addFacts, readJob, type TaskContext } from '../context.ts';
+import { pinName } from './pin-field.ts';
 
 export type PinPolicyToSet = Omit<FactOf<'pin-policy-set'>, 'kind' | 'v'>;
 export type PinLimitsToSet = Omit<FactOf<'pin-limits-set'>, 'kind' | 'v'>;
@@ -20,21 +21,31 @@ export interface TestPinToRecord
  * stored then.
  */
 export async function setPinPolicy(context: TaskContext, job: Ulid, policy: PinPolicyToSet): Promise<Job> {
+  const language = context.language ?? english;
+  const { say, fixed } = language;
   const { sizes, firmTorque_n_m, veryLooseTorque_n_m } = policy;
   const labels = sizes.map(({ label }) => label);
   const twice = labels.find((label, index) => labels.indexOf(label) !== index);
   if (twice !== undefined)
     throw new RangeError(
-      `Cannot keep this rule: each size is needed once, ${twice} was found twice. Take one of them out.`,
+      say('Cannot keep this rule: each size is needed once, {size} was found twice. Take one of them out.', {
+        size: twice,
+      }),
     );
   const falling = sizes.find((size, index) => size.diameter_m <= (sizes[index - 1]?.diameter_m ?? 0));
   if (falling !== undefined)
     throw new RangeError(
-      `Cannot keep this rule: sizes from small to large are needed, ${falling.label} (${millimetresText(falling.diameter_m)}) was found after a larger one. Put them in order.`,
+      say(
+        'Cannot keep this rule: sizes from small to large are needed, {size} ({diameter}) was found after a larger one. Put them in order.',
+        { size: falling.label, diameter: millimetresText(falling.diameter_m, language) },
+      ),
     );
   if (veryLooseTorque_n_m >= firmTorque_n_m)
     throw new RangeError(
-      `Cannot keep this rule: a very loose torque under the firm one is needed, ${veryLooseTorque_n_m.toFixed(1)} and ${firmTorque_n_m.toFixed(1)} N·m were found. Change one of them.`,
+      say(
+        'Cannot keep this rule: a very loose torque under the firm one is needed, {loose} and {firm} N·m were found. Change one of them.',
+        { loose: fixed(veryLooseTorque_n_m, 1), firm: fixed(firmTorque_n_m, 1) },
+      ),
     );
   return add(context, job, { kind: 'pin-policy-set', v: 1, ...policy });
 }
@@ -44,9 +55,11 @@ export async function setPinPolicy(context: TaskContext, job: Ulid, policy: PinP
  * Throws: RangeError when nothing is said, or the plate hole is smaller than the largest pin. Nothing is stored then.
  */
 export async function setPinLimits(context: TaskContext, job: Ulid, limits: PinLimitsToSet): Promise<Job> {
+  const language = context.language ?? english;
+  const { say } = language;
   if (Object.values(limits).every((value) => value === undefined))
     throw new RangeError(
-      'Cannot keep these limits: at least one figure is needed, none was found. Give what was measured.',
+      say('Cannot keep these limits: at least one figure is needed, none was found. Give what was measured.'),
     );
   const { largestDiameter_m, plateHoleDiameter_m } = limits;
   if (
@@ -55,7 +68,13 @@ export async function setPinLimits(context: TaskContext, job: Ulid, limits: PinL
     plateHoleDiameter_m < largestDiameter_m
   )
     throw new RangeError(
-      `Cannot keep these limits: a plate hole at least as wide as the largest pin is needed, ${millimetresText(plateHoleDiameter_m)} and ${millimetresText(largestDiameter_m)} were found. Measure the hole again, or choose a smaller pin.`,
+      say(
+        'Cannot keep these limits: a plate hole at least as wide as the largest pin is needed, {hole} and {pin} were found. Measure the hole again, or choose a smaller pin.',
+        {
+          hole: millimetresText(plateHoleDiameter_m, language),
+          pin: millimetresText(largestDiameter_m, language),
+        },
+      ),
     );
   return add(context, job, { kind: 'pin-limits-set', v: 1, ...limits });
 }
@@ -70,11 +89,16 @@ export async function recordTestPin(
   { key, string, torque, ...rest }: TestPinToRecord,
 ): Promise<Job> {
   const state = await readJob(context, job);
-  requireString(state, { key, string }, 'this test pin');
+  const language = context.language ?? english;
+  const { say, plain } = language;
+  requireString(state, { key, string, what: say('this test pin') }, language);
   const torque_n_m = siFromRead(torque.value, torque.unit);
   if (!(torque_n_m > 0))
     throw new RangeError(
-      `Cannot keep this test pin: a torque above 0 is needed, ${torque.value} ${torque.unit} was found. A pin that turns freely needs a larger one; note it there.`,
+      say(
+        'Cannot keep this test pin: a torque above 0 is needed, {found} was found. A pin that turns freely needs a larger one; note it there.',
+        { found: `${plain(torque.value)} ${torque.unit}` },
+      ),
     );
   return add(context, job, {
     kind: 'test-pin',
@@ -97,15 +121,22 @@ export async function choosePinRemedy(
   remedy: PinRemedyToChoose,
 ): Promise<Job> {
   const state = await readJob(context, job);
-  requireString(state, remedy, 'what this pin needs');
-  const name = `${noteName(remedy.key)} string ${remedy.string}`;
+  const language = context.language ?? english;
+  const { say } = language;
+  requireString(state, { ...remedy, what: say('what this pin needs') }, language);
+  const name = pinName(remedy, language);
   if (remedy.remedy === 'larger pin' && remedy.pinDiameter_m === undefined)
     throw new RangeError(
-      `Cannot keep a larger pin for ${name}: its size is needed, none was found. Choose the size.`,
+      say('Cannot keep a larger pin for {name}: its size is needed, none was found. Choose the size.', {
+        name,
+      }),
     );
   if (remedy.remedy === 'as the rest' && remedy.pinDiameter_m !== undefined)
     throw new RangeError(
-      `Cannot put ${name} back with the rest: no size of its own is needed, ${millimetresText(remedy.pinDiameter_m)} was found. Leave the size out.`,
+      say(
+        'Cannot put {name} back with the rest: no size of its own is needed, {found} was found. Leave the size out.',
+        { name, found: millimetresText(remedy.pinDiameter_m, language) },
+      ),
     );
   return add(context, job, { kind: 'pin-remedy', v: 1, ...remedy });
 }
@@ -116,11 +147,16 @@ export async function choosePinRemedy(
  */
 export async function logPinsDriven(context: TaskContext, job: Ulid, pins: PinsToLog): Promise<Job> {
   const state = await readJob(context, job);
-  requireKey(state, pins.firstKey, 'these pins');
-  requireKey(state, pins.lastKey, 'these pins');
+  const language = context.language ?? english;
+  const { say } = language;
+  for (const key of [pins.firstKey, pins.lastKey])
+    requireKey(state, { key, what: say('these pins') }, language);
   if (pins.firstKey > pins.lastKey)
     throw new RangeError(
-      `Cannot log these pins: the first note at or below the last is needed, ${noteName(pins.firstKey)} to ${noteName(pins.lastKey)} was found. Change them over.`,
+      say(
+        'Cannot log these pins: the first note at or below the last is needed, {first} to {last} was found. Change them over.',
+        { first: noteName(pins.firstKey), last: noteName(pins.lastKey) },
+      ),
     );
   return add(context, job, { kind: 'pins-driven', v: 1, ...pins });
 }
@@ -133,25 +169,36 @@ async function add(
   return (await addFacts(context, job, [fact])).job;
 }
 
-function requireKey({ piano }: Job, key: number, what: string): void {
+function requireKey(
+  { piano }: Job,
+  { key, what }: { readonly key: number; readonly what: string },
+  { say }: Language,
+): void {
   if (piano === undefined || (key >= piano.firstKey && key <= piano.lastKey)) return;
   throw new RangeError(
-    `Cannot keep ${what}: a note from ${noteName(piano.firstKey)} to ${noteName(piano.lastKey)} is needed, ${noteName(key)} was found. Check the note, or the piano's compass.`,
+    say(
+      "Cannot keep {what}: a note from {first} to {last} is needed, {found} was found. Check the note, or the piano's compass.",
+      { what, first: noteName(piano.firstKey), last: noteName(piano.lastKey), found: noteName(key) },
+    ),
   );
 }
 
 function requireString(
   state: Job,
-  { key, string }: { readonly key: number; readonly string: number },
-  what: string,
+  { key, string, what }: { readonly key: number; readonly string: number; readonly what: string },
+  language: Language,
 ): void {
-  requireKey(state, key, what);
+  requireKey(state, { key, what }, language);
   const strings = state.unisons.get(key)?.strings;
   // A string of a note that nobody has described is taken at its word.
   if (strings === undefined || (string >= 1 && string <= strings)) return;
   throw new RangeError(
-    `Cannot keep ${what}: a string from 1 to ${strings} of ${noteName(key)} is needed, string ${string} was found. Check the string, or the stringing of the note.`,
+    language.say(
+      'Cannot keep {what}: a string from 1 to {strings} of {note} is needed, string {string} was found. Check the string, or the stringing of the note.',
+      { what, strings, note: noteName(key), string },
+    ),
   );
 }
 
-const millimetresText = (value_m: number): string => `${inMillimetres(metres(value_m)).toFixed(2)} mm`;
+const millimetresText = (value_m: number, { fixed }: Language): string =>
+  `${fixed(inMillimetres(metres(value_m)), 2)} mm`;

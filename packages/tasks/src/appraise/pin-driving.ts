@@ -1,4 +1,4 @@
-import { type Metres, metres, noteName } from '@becket/core';
+import { english, type Language, type Metres, metres, noteName } from '@becket/core';
 import type { Job, Ulid } from '@becket/journal';
 import type { PinField } from './pin-field.ts';
 
@@ -30,7 +30,7 @@ export interface PinDriving {
 }
 
 /** The driving log in the order in which pins went in, and what is left. Pins of a note driven twice count once. */
-export function pinDriving(job: Job, field: PinField): PinDriving {
+export function pinDriving(job: Job, field: PinField, { say }: Language = english): PinDriving {
   const isIn = (key: number) => job.pinsDriven.some((one) => one.firstKey <= key && key <= one.lastKey);
   const lines = job.pinsDriven.map((one, index): PinsDrivenLine => {
     const { firstKey, lastKey } = one;
@@ -39,7 +39,10 @@ export function pinDriving(job: Job, field: PinField): PinDriving {
       order: index + 1,
       firstKey,
       lastKey,
-      notes: firstKey === lastKey ? noteName(firstKey) : `${noteName(firstKey)} to ${noteName(lastKey)}`,
+      notes:
+        firstKey === lastKey
+          ? noteName(firstKey)
+          : say('{first} to {last}', { first: noteName(firstKey), last: noteName(lastKey) }),
       pins: field.pins.filter(({ key }) => firstKey <= key && key <= lastKey).length,
       diameter: metres(one.pinDiameter_m),
       length: one.pinLength_m === undefined ? undefined : metres(one.pinLength_m),

@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { english, type Language, noteName } from '@becket/core';
 import type { Job } from '@becket/journal';
 
 /** One pin of the block. */
@@ -57,12 +57,12 @@ export function pinFieldOf(job: Job): PinField {
 }
 
 /** 'C4 string 2', 'C4, string not said' */
-export function pinName({
-  key,
-  string,
-}: {
-  readonly key: number;
-  readonly string: number | undefined;
-}): string {
-  return string === undefined ? `${noteName(key)}, string not said` : `${noteName(key)} string ${string}`;
+export function pinName(
+  { key, string }: { readonly key: number; readonly string: number | undefined },
+  { say }: Language = english,
+): string {
+  const note = noteName(key);
+  return string === undefined
+    ? say('{note}, string not said', { note })
+    : say('{note} string {string}', { note, string });
 }

@@ -1,4 +1,6 @@
 import {
+  english,
+  type Language,
   type Metres,
   newtonMetres,
   type PinSizeAdvice,
@@ -32,10 +34,14 @@ export function pinGroups(
   measured: readonly PinMeasured[],
   map: PinTorqueMap,
   known: KnownForChoice,
+  language: Language = english,
 ): PinGroup[] {
   return pinSizeGroups(measured, known.policy.sizes).map(
     ({ size, pins, median, smallest, largest, doubtful, unlisted }) => {
-      const { advice, restsOn } = adviceFor(size.label, pins, map, known.policy);
+      const { advice, restsOn } = adviceFor(
+        { asFound: size.label, pins, map, policy: known.policy },
+        language,
+      );
       return {
         asFound: size.label,
         pins,
@@ -46,36 +52,53 @@ export function pinGroups(
         unlisted,
         advice,
         adviceRestsOn: restsOn,
-        candidates: candidatesOf({ size, pins, median, advice }, known),
+        candidates: candidatesOf({ size, pins, median, advice }, known, language),
       };
     },
   );
 }
 
 function adviceFor(
-  asFound: string,
-  pins: readonly PinMeasured[],
-  map: PinTorqueMap,
-  policy: PinSizePolicy,
+  {
+    asFound,
+    pins,
+    map,
+    policy,
+  }: {
+    readonly asFound: string;
+    readonly pins: readonly PinMeasured[];
+    readonly map: PinTorqueMap;
+    readonly policy: PinSizePolicy;
+  },
+  language: Language,
 ): { readonly advice: PinSizeAdvice | undefined; readonly restsOn: string } {
+  const { say } = language;
   const ofGroup = pins.flatMap(({ torque }) => torque?.grip?.grip ?? []);
   const ofBlock = map.pins.flatMap(({ grip }) => grip?.grip ?? []);
   const grips = ofGroup.length > 0 ? ofGroup : ofBlock;
   if (grips.length === 0)
     return {
       advice: undefined,
-      restsOn: 'No pin has a grip yet: read torque first, some of it in every section.',
+      restsOn: say('No pin has a grip yet: read torque first, some of it in every section.'),
     };
   return {
-    advice: pinSizeAdvice({
-      // The rule asks for a torque above 0; a pin that its string can turn has none.
-      readings: grips.map((grip) => newtonMetres(Math.max(grip, 0.01))),
-      asFound,
-      policy,
-    }),
+    advice: pinSizeAdvice(
+      {
+        // The rule asks for a torque above 0; a pin that its string can turn has none.
+        readings: grips.map((grip) => newtonMetres(Math.max(grip, 0.01))),
+        asFound,
+        policy,
+      },
+      language,
+    ),
     restsOn:
       ofGroup.length > 0
-        ? `Grip of ${ofGroup.length} ${ofGroup.length === 1 ? 'pin' : 'pins'} of this size, the pull of the string taken out.`
-        : `No pin of this size was read for torque: grip of the ${grips.length} that were, of other sizes.`,
+        ? say(
+            'Grip of {count, plural, one {# pin} other {# pins}} of this size, the pull of the string taken out.',
+            { count: ofGroup.length },
+          )
+        : say('No pin of this size was read for torque: grip of the {count} that were, of other sizes.', {
+            count: grips.length,
+          }),
   };
 }

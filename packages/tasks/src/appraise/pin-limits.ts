@@ -1,4 +1,12 @@
-import { type Metres, medianOf, metres, type PinLengthFit, pinLengthFits } from '@becket/core';
+import {
+  english,
+  type Language,
+  type Metres,
+  medianOf,
+  metres,
+  type PinLengthFit,
+  pinLengthFits,
+} from '@becket/core';
 import type { Job, Ulid } from '@becket/journal';
 
 /** What this block and plate allow, as far as it was measured. */
@@ -26,17 +34,19 @@ export function limitsOf({ pinLimits }: Job): PinLimitsKnown {
 export function lengthsOf(
   job: Job,
   { holeDepth, plateThickness }: PinLimitsKnown,
+  language: Language = english,
 ): { readonly lengths: readonly PinLengthFit[] | undefined; readonly need: readonly string[] } {
+  const { say } = language;
   const heights = job.readings.filter(
     ({ quantity, stage }) => quantity === 'pin-height' && stage === 'as found',
   );
   const height = heights.length === 0 ? undefined : medianOf(heights.map(({ value_si }) => value_si));
   const need = [
-    ...(holeDepth === undefined ? ['the depth of the pin hole'] : []),
-    ...(plateThickness === undefined ? ['the thickness of plate and bushing'] : []),
-    ...(height === undefined ? ['the height of a pin above the plate'] : []),
+    ...(holeDepth === undefined ? [say('the depth of the pin hole')] : []),
+    ...(plateThickness === undefined ? [say('the thickness of plate and bushing')] : []),
+    ...(height === undefined ? [say('the height of a pin above the plate')] : []),
   ];
   if (holeDepth === undefined || plateThickness === undefined || height === undefined)
     return { lengths: undefined, need };
-  return { lengths: pinLengthFits({ holeDepth, plateThickness, height: metres(height) }), need };
+  return { lengths: pinLengthFits({ holeDepth, plateThickness, height: metres(height) }, language), need };
 }

@@ -1,5 +1,6 @@
 import {
-  inInchPounds,
+  english,
+  type Language,
   type Metres,
   metres,
   type NewtonMetres,
@@ -13,6 +14,7 @@ import type { PinMeasured } from './measured-pins.ts';
 import type { PinGroup } from './pin-groups.ts';
 import type { PinLimitsKnown } from './pin-limits.ts';
 import type { PinTorqueMap } from './pin-torque-map.ts';
+import { torqueText } from './torque-text.ts';
 
 export type PinRemedy = (typeof pinRemedies)[number];
 
@@ -47,14 +49,18 @@ export function suggestedRemedies(
     readonly law: TestPinLaw | undefined;
     readonly limits: PinLimitsKnown;
   },
+  language: Language = english,
 ): SuggestedRemedy[] {
+  const { say } = language;
   const firm = newtonMetres(policy.firmTorque_n_m);
   const veryLoose = newtonMetres(policy.veryLooseTorque_n_m);
   const measured = groups.flatMap((group) => group.pins.map((pin) => ({ pin, group })));
   const withLaw =
     law === undefined
       ? []
-      : measured.flatMap(({ pin, group }) => remedyByLaw(pin, group, { law, firm, veryLoose, limits }));
+      : measured.flatMap(({ pin, group }) =>
+          remedyByLaw(pin, group, { law, firm, veryLoose, limits, language }),
+        );
   const named = new Set(withLaw.map(({ name }) => name));
   const loose = map.pins.flatMap((pin): SuggestedRemedy[] => {
     if (named.has(pin.name) || pin.grip === undefined || pin.grip.grip >= veryLoose) return [];
@@ -69,7 +75,10 @@ export function suggestedRemedies(
         name: pin.name,
         remedy: 'plug',
         diameter: undefined,
-        because: `Its grip is ${torqueText(pin.grip.grip)}, very loose (under ${torqueText(veryLoose)}): look at the hole and at the block around it first.`,
+        because: say(
+          'Its grip is {grip}, very loose (under {limit}): look at the hole and at the block around it first.',
+          { grip: torqueText(pin.grip.grip, language), limit: torqueText(veryLoose, language) },
+        ),
       },
     ];
   });
@@ -84,11 +93,13 @@ function remedyByLaw(
     firm,
     veryLoose,
     limits,
+    language,
   }: {
     readonly law: TestPinLaw;
     readonly firm: NewtonMetres;
     readonly veryLoose: NewtonMetres;
     readonly limits: PinLimitsKnown;
+    readonly language: Language;
   },
 ): SuggestedRemedy[] {
   const grip = pin.torque?.grip?.grip;
@@ -99,7 +110,12 @@ function remedyByLaw(
   const expected = at(advised.diameter);
   if (expected >= firm) return [];
   const base = { key: pin.key, string: pin.string, name: pin.name };
-  const why = `At ${advised.label} its grip is expected at ${torqueText(expected)}, under ${torqueText(firm)}`;
+  const { say } = language;
+  const figures = {
+    size: advised.label,
+    grip: torqueText(expected, language),
+    firm: torqueText(firm, language),
+  };
   const next = group.candidates.find(
     (one) => one.diameter > advised.diameter && one.against.length === 0 && at(one.diameter) >= firm,
   );
@@ -109,23 +125,29 @@ function remedyByLaw(
         ...base,
         remedy: 'larger pin',
         diameter: next.diameter,
-        because: `${why}; at ${next.label} at ${torqueText(at(next.diameter))}.`,
+        because: say('At {size} its grip is expected at {grip}, under {firm}; at {larger} at {largerGrip}.', {
+          ...figures,
+          larger: next.label,
+          largerGrip: torqueText(at(next.diameter), language),
+        }),
       },
     ];
   const isVeryLoose = grip < veryLoose;
-  const why2 =
-    limits.largestDiameter === undefined
-      ? 'no size looked at reaches it'
-      : 'no size within the limits reaches it';
   return [
     {
       ...base,
       remedy: isVeryLoose ? 'plug' : 'bushing',
       diameter: undefined,
-      because: `${why}, and ${why2}.`,
+      because:
+        limits.largestDiameter === undefined
+          ? say(
+              'At {size} its grip is expected at {grip}, under {firm}, and no size looked at reaches it.',
+              figures,
+            )
+          : say(
+              'At {size} its grip is expected at {grip}, under {firm}, and no size within the limits reaches it.',
+              figures,
+            ),
     },
   ];
 }
-
-const torqueText = (torque: NewtonMetres): string =>
-  `${torque.toFixed(1)} N·m (${inInchPounds(torque).toFixed(0)} in·lbf)`;

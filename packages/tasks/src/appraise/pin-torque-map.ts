@@ -1,6 +1,7 @@
 import {
-  COMMON_PIN_SIZE_POLICY,
   COMMON_TORQUE_ACCURACY,
+  english,
+  type Language,
   type LowPinPattern,
   lowPinPattern,
   type NewtonMetres,
@@ -10,6 +11,7 @@ import {
 } from '@becket/core';
 import type { Job } from '@becket/journal';
 import { type PinField, pinFieldOf } from './pin-field.ts';
+import { pinPolicyOf } from './pin-policy.ts';
 import type { PinStage } from './pin-pulls.ts';
 import { type PinTorque, pinTorques } from './pin-torque.ts';
 import { type TorqueQuestion, torqueQuestions, torqueReadings } from './torque-readings.ts';
@@ -34,6 +36,8 @@ export interface TorqueMapOptions {
   readonly accuracy?: TorqueAccuracy;
   /** Two maps with one seed are alike; 1 when not given. */
   readonly seed?: number;
+  /** What its sentences are written in; English when not given. */
+  readonly language?: Language;
 }
 
 export interface PinTorqueMap {
@@ -69,11 +73,12 @@ const ZONE_PINS = 6;
  */
 export function pinTorqueMap(job: Job, options: TorqueMapOptions = {}): PinTorqueMap {
   const { stage = 'as found', accuracy = COMMON_TORQUE_ACCURACY, zonePins = ZONE_PINS, seed = 1 } = options;
-  const policy = job.pinPolicy ?? COMMON_PIN_SIZE_POLICY;
+  const { language = english } = options;
+  const policy = pinPolicyOf(job, language);
   const lowBelow = options.lowBelow ?? newtonMetres(policy.firmTorque_n_m);
   const field = pinFieldOf(job);
   const { readings, withoutNote } = torqueReadings(job, stage);
-  const pins = pinTorques(job, { readings, field, stage, accuracy, lowBelow });
+  const pins = pinTorques(job, { readings, field, stage, accuracy, lowBelow }, language);
   const gripped = pins.filter((pin) => pin.grip !== undefined);
   const sections = field.sections.map(({ section }) =>
     torqueSection(section, { field, pins, zonePins, seed }),
@@ -87,7 +92,9 @@ export function pinTorqueMap(job: Job, options: TorqueMapOptions = {}): PinTorqu
     bins: binsOf(gripped),
     lowBelow,
     lowBelowFrom:
-      options.lowBelow === undefined ? `the firm figure of the rule (${policy.source})` : 'as asked',
+      options.lowBelow === undefined
+        ? language.say('the firm figure of the rule ({source})', { source: policy.source })
+        : language.say('as asked'),
     pattern: lowPinPattern(
       gripped.map(({ key, string, isLow, grip }) => ({
         key,
@@ -96,9 +103,10 @@ export function pinTorqueMap(job: Job, options: TorqueMapOptions = {}): PinTorqu
         grip: grip!.grip,
       })),
       { sections: field.sections, random: seededChance(seed) },
+      language,
     ),
-    season: torqueSeason(readings),
-    questions: torqueQuestions(readings),
+    season: torqueSeason(readings, language),
+    questions: torqueQuestions(readings, language),
     readingsWithoutNote: withoutNote,
     accuracy,
   };

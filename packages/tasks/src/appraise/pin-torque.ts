@@ -1,6 +1,8 @@
 import {
+  english,
   type GripEstimate,
   gripEstimate,
+  type Language,
   type NewtonMetres,
   newtonMetres,
   noteName,
@@ -66,6 +68,7 @@ export function pinTorques(
     readonly accuracy: TorqueAccuracy;
     readonly lowBelow: NewtonMetres;
   },
+  language: Language = english,
 ): PinTorque[] {
   const pullOf = readings.length === 0 ? () => undefined : pinPulls(job, stage);
   const byPin = new Map<string, TorqueRead[]>();
@@ -89,7 +92,7 @@ export function pinTorques(
         key,
         string,
         note: noteName(key),
-        name: pinName({ key, string }),
+        name: pinName({ key, string }, language),
         section: field.sections.find((one) => one.firstKey <= key && key <= one.lastKey)?.section,
         pin: field.indexOf(key, string),
         readings: own,
@@ -100,11 +103,14 @@ export function pinTorques(
           }),
         ),
         grip,
-        whyNoGrip: grip === undefined ? whyNoGrip(usable.length > 0) : undefined,
+        whyNoGrip: grip === undefined ? whyNoGrip(usable.length > 0, language) : undefined,
         pull,
         whyNoPull:
           pull === undefined
-            ? `The pull of the string is unknown: length and wire of ${noteName(key)} are needed for its tension.`
+            ? language.say(
+                'The pull of the string is unknown: length and wire of {note} are needed for its tension.',
+                { note: noteName(key) },
+              )
             : undefined,
         margin: isPulled ? newtonMetres(grip.grip - pull.pull) : undefined,
         marginUncertainty: isPulled ? marginUncertainty(grip, pull, worth.accuracy) : undefined,
@@ -117,10 +123,14 @@ export function pinTorques(
     .sort((a, b) => a.key - b.key || (a.string ?? 0) - (b.string ?? 0));
 }
 
-function whyNoGrip(hasDirection: boolean): string {
+function whyNoGrip(hasDirection: boolean, { say }: Language): string {
   return hasDirection
-    ? 'One direction with the string on gives a grip only when the pull is known. Read it the other way as well, or slack.'
-    : 'It was not said which way the pin was turned and whether its string was on. Say so, or read it again.';
+    ? say(
+        'One direction with the string on gives a grip only when the pull is known. Read it the other way as well, or slack.',
+      )
+    : say(
+        'It was not said which way the pin was turned and whether its string was on. Say so, or read it again.',
+      );
 }
 
 /** With one direction the grip already holds the pull, with its sign: the margin is τ ∓ M − M. */

@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { english, type Language, noteName } from '@becket/core';
 import { type FactOf, type Job, surveyThings, type Ulid } from '@becket/journal';
 import { addFacts, RecordIsSealed, readJob, type TaskContext } from '../context.ts';
 
@@ -18,9 +18,9 @@ export async function recordFindings(
   findings: readonly FindingToRecord[],
 ): Promise<Job> {
   const state = await readJob(context, job);
-  for (const finding of findings) requireFinding(state, finding);
+  for (const finding of findings) requireFinding(state, finding, context.language ?? english);
   if (state.seal !== undefined && findings.some(({ reason }) => (reason ?? '').trim() === ''))
-    throw new RecordIsSealed(state.seal.at);
+    throw new RecordIsSealed(state.seal.at, context.language);
   const { job: changed } = await addFacts(
     context,
     job,
@@ -29,24 +29,49 @@ export async function recordFindings(
   return changed;
 }
 
-function requireFinding(state: Job, { thing, place, photos = [], replaces }: FindingToRecord): void {
-  const { label } = surveyThings[thing];
+function requireFinding(
+  state: Job,
+  { thing, place, photos = [], replaces }: FindingToRecord,
+  { say }: Language,
+): void {
+  const label = say(surveyThings[thing].label);
   const { piano, sections } = state;
   const { key, section } = place;
   if (piano !== undefined && key !== undefined && (key < piano.firstKey || key > piano.lastKey))
     throw new RangeError(
-      `Cannot keep ‘${label}’: a note from ${noteName(piano.firstKey)} to ${noteName(piano.lastKey)} is needed, ${noteName(key)} was found. Check the note, or the piano's compass.`,
+      say(
+        "Cannot keep ‘{what}’: a note from {first} to {last} is needed, {found} was found. Check the note, or the piano's compass.",
+        {
+          what: label,
+          first: noteName(piano.firstKey),
+          last: noteName(piano.lastKey),
+          found: noteName(key),
+        },
+      ),
     );
   if (section !== undefined && !sections.some((one) => one.section === section))
     throw new RangeError(
-      `Cannot keep ‘${label}’: a section of this piano is needed (${sections.map((one) => one.section).join(', ') || 'none is described'}), '${section}' was found. Choose one, or the whole piano.`,
+      say(
+        "Cannot keep ‘{what}’: a section of this piano is needed ({sections}), '{found}' was found. Choose one, or the whole piano.",
+        {
+          what: label,
+          sections: sections.map((one) => one.section).join(', ') || say('none is described'),
+          found: section,
+        },
+      ),
     );
   if (photos.some((digest) => !state.photos.some((photo) => photo.digest === digest)))
     throw new RangeError(
-      `Cannot tie that photo to ‘${label}’: a photo of this job is needed, none of that name was found. Add the photo first.`,
+      say(
+        'Cannot tie that photo to ‘{what}’: a photo of this job is needed, none of that name was found. Add the photo first.',
+        { what: label },
+      ),
     );
   if (replaces !== undefined && !state.findings.some(({ entry }) => entry === replaces))
     throw new RangeError(
-      `Cannot correct this line of ‘${label}’: it is not in the survey any more. Look at the survey again, then note it anew.`,
+      say(
+        'Cannot correct this line of ‘{what}’: it is not in the survey any more. Look at the survey again, then note it anew.',
+        { what: label },
+      ),
     );
 }

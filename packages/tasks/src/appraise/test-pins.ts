@@ -1,5 +1,7 @@
 import {
+  english,
   FEWEST_TEST_PINS,
+  type Language,
   type Metres,
   metres,
   type NewtonMetres,
@@ -33,13 +35,14 @@ export interface TestPinTried {
 /** The test pins of a job and the law they speak for. */
 export function testPinsOf(
   job: Job,
-  map: PinTorqueMap,
-  measured: readonly PinMeasured[],
+  { map, measured }: { readonly map: PinTorqueMap; readonly measured: readonly PinMeasured[] },
+  language: Language = english,
 ): {
   readonly tried: readonly TestPinTried[];
   readonly law: TestPinLaw | undefined;
   readonly sentence: string;
 } {
+  const { say } = language;
   const tried = job.testPins.map((pin): TestPinTried => {
     const { key, string } = pin.place;
     const isThere = (one: { readonly key: number; readonly string: number | undefined }) =>
@@ -51,7 +54,7 @@ export function testPinsOf(
       entry: pin.entry,
       key,
       string,
-      name: key === undefined ? 'a hole nobody named' : pinName({ key, string }),
+      name: key === undefined ? say('a hole nobody named') : pinName({ key, string }, language),
       diameter,
       length: pin.pinLength_m === undefined ? undefined : metres(pin.pinLength_m),
       torque: newtonMetres(pin.torque_n_m),
@@ -61,13 +64,13 @@ export function testPinsOf(
       diameterBefore,
       leftOutBecause:
         key === undefined
-          ? 'nobody said in which hole it was'
+          ? say('nobody said in which hole it was')
           : gripBefore === undefined
-            ? 'its hole has no grip as found'
+            ? say('its hole has no grip as found')
             : diameterBefore === undefined
-              ? 'the pin as found was not measured'
+              ? say('the pin as found was not measured')
               : diameter <= diameterBefore
-                ? 'it is not larger than the pin as found'
+                ? say('it is not larger than the pin as found')
                 : undefined,
     };
   });
@@ -78,16 +81,39 @@ export function testPinsOf(
       gripGained: newtonMetres(torque - gripBefore!),
     }));
   const law = testPinLaw(steps);
-  return { tried, law, sentence: lawSentence(law, steps.length, tried.length) };
+  return {
+    tried,
+    law,
+    sentence: lawSentence(law, { counting: steps.length, tried: tried.length }, language),
+  };
 }
 
-function lawSentence(law: TestPinLaw | undefined, counting: number, tried: number): string {
+function lawSentence(
+  law: TestPinLaw | undefined,
+  { counting, tried }: { readonly counting: number; readonly tried: number },
+  { say, fixed }: Language,
+): string {
   if (law === undefined)
-    return `${FEWEST_TEST_PINS} test pins in holes with a grip and a diameter as found are needed to say what a larger pin gains: ${counting} of ${tried} ${counting === 1 ? 'counts' : 'count'}.`;
+    return say(
+      '{fewest} test pins in holes with a grip and a diameter as found are needed to say what a larger pin gains: {counting} of {tried} {counting, plural, one {counts} other {count}}.',
+      { fewest: FEWEST_TEST_PINS, counting, tried },
+    );
   // Per tenth of a millimetre: a size is about that.
-  const per = (slope: number) => (slope * 1e-4).toFixed(2);
+  const per = (slope: number) => fixed(slope * 1e-4, 2);
   const [low, high] = law.interval_n;
-  const doubt =
-    low <= 0 ? ' The interval reaches to no gain at all: fit more test pins before you rely on it.' : '';
-  return `A pin larger by 0.1 mm gains ${per(law.gripPerDiameter_n)} N·m of grip (${per(low)} to ${per(high)} at ${Math.round(100 * law.level)} %), from ${law.count} test pins.${doubt}`;
+  return [
+    say(
+      'A pin larger by 0.1 mm gains {gain} N·m of grip ({low} to {high} at {level} %), from {count} test pins.',
+      {
+        gain: per(law.gripPerDiameter_n),
+        low: per(low),
+        high: per(high),
+        level: Math.round(100 * law.level),
+        count: law.count,
+      },
+    ),
+    ...(low <= 0
+      ? [say('The interval reaches to no gain at all: fit more test pins before you rely on it.')]
+      : []),
+  ].join(' ');
 }

@@ -1,6 +1,7 @@
 import {
   COMMON_SLIP_POLICIES,
-  inInchPounds,
+  english,
+  type Language,
   medianOf,
   type NewtonMetres,
   newtonMetres,
@@ -17,6 +18,7 @@ import {
   type Ulid,
 } from '@becket/journal';
 import type { PinStage } from './pin-pulls.ts';
+import { torqueText } from './torque-text.ts';
 
 export type PinFeel = (typeof pinFeels)[number];
 
@@ -118,7 +120,10 @@ export interface TorqueQuestion {
 const USUAL_MIDDLE = [2, 30] as const;
 
 /** Slips of unit (N·m for in·lbf) and jumps, each reading against those of its own kind. */
-export function torqueQuestions(readings: readonly TorqueRead[]): TorqueQuestion[] {
+export function torqueQuestions(
+  readings: readonly TorqueRead[],
+  language: Language = english,
+): TorqueQuestion[] {
   const policy = { ...COMMON_SLIP_POLICIES['pin-torque'], reach: 88 };
   const possible = readingQuantities['pin-torque'].possible;
   const single = torqueKinds.flatMap((kind) => {
@@ -145,17 +150,26 @@ export function torqueQuestions(readings: readonly TorqueRead[]): TorqueQuestion
       })),
     );
   });
-  return [...questionOfAll(readings), ...single];
+  return [...questionOfAll(readings, language), ...single];
 }
 
-function questionOfAll(readings: readonly TorqueRead[]): TorqueQuestion[] {
+function questionOfAll(readings: readonly TorqueRead[], language: Language): TorqueQuestion[] {
   if (readings.length < 3) return [];
   const middle = newtonMetres(medianOf(readings.map(({ torque }) => torque)));
   if (middle >= USUAL_MIDDLE[0] && middle <= USUAL_MIDDLE[1]) return [];
   return [
     {
       entries: readings.map(({ entry }) => entry),
-      sentence: `The middle of all ${readings.length} torque readings, from ${noteName(readings[0]!.key)} on, is ${middle.toFixed(1)} N·m (${inInchPounds(middle).toFixed(0)} in·lbf), outside the usual ${USUAL_MIDDLE[0]} to ${USUAL_MIDDLE[1]} N·m. Were they read in another unit?`,
+      sentence: language.say(
+        'The middle of all {count} torque readings, from {note} on, is {middle}, outside the usual {least} to {most} N·m. Were they read in another unit?',
+        {
+          count: readings.length,
+          note: noteName(readings[0]!.key),
+          middle: torqueText(middle, language),
+          least: USUAL_MIDDLE[0],
+          most: USUAL_MIDDLE[1],
+        },
+      ),
       suggestion: undefined,
     },
   ];

@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import type { TorqueRead } from './torque-readings.ts';
 
 /** The air in which torque was read, and what to bear in mind. */
@@ -21,7 +22,10 @@ const APART_PERCENT = 15;
  * What the air says about torque readings. Grip falls in dry air and rises in damp air as the block shrinks and swells; by how
  * much differs from block to block, so no figure is worked out. Common practice, no source.
  */
-export function torqueSeason(readings: readonly TorqueRead[]): TorqueSeason {
+export function torqueSeason(
+  readings: readonly TorqueRead[],
+  { say, fixed }: Language = english,
+): TorqueSeason {
   const humidities = readings.flatMap(({ relativeHumidity }) => relativeHumidity?.percent ?? []);
   const days = readings.map(({ at }) => at.slice(0, 10)).sort();
   const [lowest, highest] =
@@ -29,15 +33,24 @@ export function torqueSeason(readings: readonly TorqueRead[]): TorqueSeason {
   const cautions: string[] = [];
   if (lowest !== undefined && lowest < COMMON_DRY_PERCENT)
     cautions.push(
-      `Torque was read in dry air, ${lowest.toFixed(0)} % relative humidity: pins often hold better in the damp season. Read again before a block is given up.`,
+      say(
+        'Torque was read in dry air, {percent} % relative humidity: pins often hold better in the damp season. Read again before a block is given up.',
+        { percent: fixed(lowest, 0) },
+      ),
     );
   if (highest !== undefined && highest > COMMON_DAMP_PERCENT)
     cautions.push(
-      `Torque was read in damp air, ${highest.toFixed(0)} % relative humidity: pins often hold less in the dry season. Allow for it before a block is called firm.`,
+      say(
+        'Torque was read in damp air, {percent} % relative humidity: pins often hold less in the dry season. Allow for it before a block is called firm.',
+        { percent: fixed(highest, 0) },
+      ),
     );
   if (lowest !== undefined && highest !== undefined && highest - lowest > APART_PERCENT)
     cautions.push(
-      `Readings were taken in air from ${lowest.toFixed(0)} to ${highest.toFixed(0)} % relative humidity: they are not quite alike.`,
+      say('Readings were taken in air from {low} to {high} % relative humidity: they are not quite alike.', {
+        low: fixed(lowest, 0),
+        high: fixed(highest, 0),
+      }),
     );
   return {
     lowest_percent: lowest,
