@@ -1,7 +1,8 @@
+import { german as evidence } from './evidence/german.ts';
 import { german as pins } from './pins/german.ts';
 import { german as scale } from './scale/german.ts';
 import { german as tables } from './tables/german.ts';
 import type { Catalogue } from './words/index.ts';
 
 /** All messages of this package in German, chapter by chapter. */
-export const german: Catalogue = { ...pins, ...scale, ...tables };
+export const german: Catalogue = { ...evidence, ...pins, ...scale, ...tables };

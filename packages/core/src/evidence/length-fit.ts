@@ -1,4 +1,5 @@
 import { type Metres, metres, millimetres, noteName, requirePositive } from '../units/index.ts';
+import { english, type Language } from '../words/index.ts';
 import { FEWEST_FOR_A_LINE, robustSmooth } from './robust-smooth.ts';
 import { type SentenceUnit, spokenLengths } from './spoken-length.ts';
 
@@ -60,6 +61,7 @@ export type LengthFit =
  * the work of the maker together. t is Student's factor for the readings left after the line has taken its share.
  *
  * @param readings  one for each note that was read, five or more
+ * @param language  of the sentences
  *
  * Holds for: one section, strings that end on one bridge and one line of terminations. An interval far outside the readings
  * is wide, and should be believed less still.
@@ -69,7 +71,11 @@ export type LengthFit =
  * Source: `robustSmooth`; the interval as in JCGM 100:2008, G.3 with the degrees of freedom of the fit.
  * @example lengthFit([20, 21, 23, 24, 25].map((key) => ({ key, speakingLength: metres(1.2 * 0.95 ** (key - 20)) })), { firstKey: 20, lastKey: 25 }).lengths.map((one) => Math.round(one.speakingLength * 1000))[2]  // = 1083
  */
-export function lengthFit(readings: readonly LengthReading[], options: LengthFitOptions): LengthFit {
+export function lengthFit(
+  readings: readonly LengthReading[],
+  options: LengthFitOptions,
+  language: Language = english,
+): LengthFit {
   const { firstKey, lastKey, singleReading = millimetres(0.5), level = 0.95, lengthUnit = 'mm' } = options;
   const task = 'the lengths of a section';
   for (const { key, speakingLength } of readings)
@@ -78,7 +84,10 @@ export function lengthFit(readings: readonly LengthReading[], options: LengthFit
   if (readings.length < FEWEST_FOR_A_LINE) {
     return {
       isFitted: false,
-      reason: `Cannot fill the lengths of keys ${firstKey} to ${lastKey} as ${FEWEST_FOR_A_LINE} notes must be read for a line: found ${readings.length}. Read more of them.`,
+      reason: language.say(
+        'Cannot fill the lengths of keys {first} to {last} as {needed} notes must be read for a line: found {found}. Read more of them.',
+        { first: firstKey, last: lastKey, needed: FEWEST_FOR_A_LINE, found: readings.length },
+      ),
     };
   }
   const typical = Math.exp(
@@ -113,7 +122,7 @@ export function lengthFit(readings: readonly LengthReading[], options: LengthFit
       key,
       speakingLength,
       expected,
-      sentence: outlierSentence(key, { speakingLength, expected, low, high }, lengthUnit),
+      sentence: outlierSentence(key, { speakingLength, expected, low, high }, lengthUnit, language),
     };
   });
   return { isFitted: true, lengths, outliers, scatter: metres(smooth.scatter * typical) };
@@ -123,11 +132,22 @@ function outlierSentence(
   key: number,
   { speakingLength, expected, low, high }: Record<'speakingLength' | 'expected' | 'low' | 'high', Metres>,
   unit: SentenceUnit,
+  language: Language,
 ): string {
-  const say = spokenLengths(unit).length;
+  const told = spokenLengths(unit, language).length;
   const off = speakingLength - expected;
-  const [lowest, highest] = [say(low).replace(/ \w+$/, ''), say(high).replace(/ \w+$/, '')];
-  return `${noteName(key)}: a speaking length of ${say(speakingLength)} is ${say(Math.abs(off))} ${off > 0 ? 'more' : 'less'} than the rest of its section suggests, ${say(expected)} (${lowest} to ${highest}). Measure it again.`;
+  return language.say(
+    '{note}: a speaking length of {length} is {off} {side, select, more {more} other {less}} than the rest of its section suggests, {expected} ({low} to {high}). Measure it again.',
+    {
+      note: noteName(key),
+      length: told(speakingLength),
+      off: told(Math.abs(off)),
+      side: off > 0 ? 'more' : 'less',
+      expected: told(expected),
+      low: told(low).replace(/ \w+$/, ''),
+      high: told(high).replace(/ \w+$/, ''),
+    },
+  );
 }
 
 /**

@@ -1,3 +1,4 @@
+import { english, type Language } from '../words/index.ts';
 import { type PreparedInference, preparedInference, type WireInferenceProblem } from './wire-inference.ts';
 
 /** What one further reading would be worth. */
@@ -92,18 +93,26 @@ export function nextWireReadings(
  *
  * @param names.note  the name of a note by its index: 'C#4'
  * @param names.size  the name of a size by its index into `diameters`: '15½'
+ * @param language    of the sentence
  */
 export function nextWireReadingSentence(
   reading: NextWireReading,
   names: { readonly note: (note: number) => string; readonly size: (size: number) => string },
+  { say, fixed, list }: Language = english,
 ): string {
   const { note, at, sizes, hasReading, expectedWrongNow, expectedWrongAfter } = reading;
-  const where = at === 'unworn' ? ' where nothing wore the wire (at the coil or under the felt)' : '';
-  const why = hasReading ? 'its readings leave a doubt' : 'it has no reading';
-  const fits = sizes
-    .map(({ size, odds }) => `${names.size(size)} (${Math.round(100 * odds)} %)`)
-    .join(' or ');
-  return `Measure ${names.note(note)} next${where}: ${why}, ${fits} fits; of ${expectedWrongNow.toFixed(1)} notes expected wrong about ${expectedWrongAfter.toFixed(1)} will be left.`;
+  const fits = sizes.map(({ size, odds }) => `${names.size(size)} (${Math.round(100 * odds)} %)`);
+  return say(
+    'Measure {note} next{at, select, unworn { where nothing wore the wire (at the coil or under the felt)} other {}}: {why, select, doubt {its readings leave a doubt} other {it has no reading}}, {fits} fits; of {now} notes expected wrong about {after} will be left.',
+    {
+      note: names.note(note),
+      at,
+      why: hasReading ? 'doubt' : 'none',
+      fits: list(fits, 'or'),
+      now: fixed(expectedWrongNow, 1),
+      after: fixed(expectedWrongAfter, 1),
+    },
+  );
 }
 
 /** One bias and scatter that may be true. */

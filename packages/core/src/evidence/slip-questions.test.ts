@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { german } from '../german.ts';
 import { inches, millimetres } from '../units/index.ts';
+import { makeLanguage } from '../words/index.ts';
 import {
   COMMON_SLIP_POLICIES,
   type ReadingAround,
@@ -159,5 +161,19 @@ describe('slipQuestions() about the same value again', () => {
     expect(kinds({ key: 41, value: 583, unit: 'mm' }, lengths(around([39, 680], [40, 612])))).toEqual([]);
     // Another string of the same note is expected to be as long.
     expect(kinds({ key: 40, string: 2, value: 612, unit: 'mm' }, lengths(around([40, 612, 1])))).toEqual([]);
+  });
+});
+
+describe('a question in German', () => {
+  it('names the reading, its neighbours and what it may have been meant to say', () => {
+    const ask = (value: number, unit: 'mm' | 'in') =>
+      slipQuestions({ key: 40, value, unit }, wire(neighbours), makeLanguage('de-DE', german));
+    expect(ask(0.41, 'mm')[0]).toMatchObject({
+      sentence: 'C4: Drahtdurchmesser 0,41 mm ist nicht möglich, nur 0,6 bis 1,8 mm. 0,041 in?',
+      suggestion: { text: '0,041 in', value: 0.041 },
+    });
+    expect(ask(1.2, 'mm')[0]!.sentence).toBe(
+      'C4: Drahtdurchmesser 1,2 mm liegt weit weg von den Nachbarn, etwa 1,04 mm. Stimmt das?',
+    );
   });
 });

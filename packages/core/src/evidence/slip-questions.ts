@@ -9,6 +9,7 @@ import {
   newtonMetres,
   noteName,
 } from '../units/index.ts';
+import { english, type Language, message, sayKnown } from '../words/index.ts';
 import { medianOf } from './value-from-readings.ts';
 
 /*
@@ -82,7 +83,7 @@ export interface SlipPolicy {
  */
 export const COMMON_SLIP_POLICIES = {
   'wire-diameter': {
-    label: 'wire diameter',
+    label: message('wire diameter'),
     furthest: 0.08,
     reach: 4,
     alikeInARow: 6,
@@ -90,7 +91,7 @@ export const COMMON_SLIP_POLICIES = {
     inUnison_si: 15e-6,
   },
   'core-diameter': {
-    label: 'core diameter',
+    label: message('core diameter'),
     furthest: 0.12,
     reach: 4,
     alikeInARow: 6,
@@ -98,7 +99,7 @@ export const COMMON_SLIP_POLICIES = {
     inUnison_si: 15e-6,
   },
   'over-all-diameter': {
-    label: 'over-all diameter',
+    label: message('over-all diameter'),
     furthest: 0.3,
     reach: 4,
     alikeInARow: 2,
@@ -106,7 +107,7 @@ export const COMMON_SLIP_POLICIES = {
     inUnison_si: 0.1e-3,
   },
   'inner-layer-diameter': {
-    label: 'diameter over the inner layer',
+    label: message('diameter over the inner layer'),
     furthest: 0.3,
     reach: 4,
     alikeInARow: 2,
@@ -114,7 +115,7 @@ export const COMMON_SLIP_POLICIES = {
     inUnison_si: 0.1e-3,
   },
   'speaking-length': {
-    label: 'speaking length',
+    label: message('speaking length'),
     furthest: 0.3,
     reach: 4,
     alikeInARow: 2,
@@ -122,7 +123,7 @@ export const COMMON_SLIP_POLICIES = {
     inUnison_si: 8e-3,
   },
   'winding-length': {
-    label: 'winding length',
+    label: message('winding length'),
     furthest: 0.3,
     reach: 4,
     alikeInARow: 2,
@@ -130,7 +131,7 @@ export const COMMON_SLIP_POLICIES = {
     inUnison_si: 8e-3,
   },
   'pin-diameter': {
-    label: 'pin diameter',
+    label: message('pin diameter'),
     furthest: 0.05,
     reach: 8,
     alikeInARow: undefined,
@@ -138,7 +139,7 @@ export const COMMON_SLIP_POLICIES = {
     inUnison_si: 0.1e-3,
   },
   'pin-torque': {
-    label: 'pin torque',
+    label: message('pin torque'),
     furthest: 1.6,
     reach: 8,
     alikeInARow: undefined,
@@ -188,10 +189,16 @@ export interface SlipQuestion {
  * Neighbours are the standing readings within `reach` keys in the same run; two of them are needed to speak of a jump. A
  * reading that stands for the same string does not count: it is being read again.
  *
+ * @param language  of the sentences
+ *
  * Source: common practice for every limit; they are plain data in `SlipPolicy`.
  * @example slipQuestions({ key: 40, value: 0.41, unit: 'mm' }, { policy: COMMON_SLIP_POLICIES['wire-diameter'], possible: [0.0006, 0.0018], around: [] })[0].suggestion.text  // = 0.041 in
  */
-export function slipQuestions(reading: TypedReading, context: SlipContext): SlipQuestion[] {
+export function slipQuestions(
+  reading: TypedReading,
+  context: SlipContext,
+  language: Language = english,
+): SlipQuestion[] {
   const value_si = toSi[reading.unit](reading.value);
   const others = context.around.filter(
     (other) => !(other.key === reading.key && other.string === reading.string),
@@ -201,13 +208,14 @@ export function slipQuestions(reading: TypedReading, context: SlipContext): Slip
     ({ key }) => sameRun === undefined || (key >= sameRun.firstKey && key <= sameRun.lastKey),
   );
   const middle = middleOfNeighbours(reading.key, ofRun, context.policy);
-  const outOfPlace = questionOfSize(reading, value_si, middle, context);
+  const outOfPlace = questionOfSize(reading, { value_si, middle }, context, language);
   // A value in the wrong unit is wrong in every other respect as well: one question is enough.
   if (outOfPlace !== undefined) return [outOfPlace];
+  const typed = { reading, value_si, policy: context.policy };
   return [
-    duplicateQuestion(reading, value_si, ofRun, context.policy),
-    risingQuestion(reading, value_si, ofRun, context.policy),
-    unisonQuestion(reading, value_si, others, context.policy),
+    duplicateQuestion(typed, ofRun, language),
+    risingQuestion(typed, ofRun, language),
+    unisonQuestion(typed, others, language),
   ].filter((question) => question !== undefined);
 }
 
@@ -222,9 +230,9 @@ function middleOfNeighbours(
 
 function questionOfSize(
   reading: TypedReading,
-  value_si: number,
-  middle: number | undefined,
+  { value_si, middle }: { readonly value_si: number; readonly middle: number | undefined },
   { policy, possible }: SlipContext,
+  language: Language,
 ): SlipQuestion | undefined {
   const { label, furthest } = policy;
   const isPossible = (value: number) => value >= possible[0] && value <= possible[1];
@@ -233,18 +241,28 @@ function questionOfSize(
   const isImpossible = !isPossible(value_si);
   if (!isImpossible && distance(value_si) <= furthest) return undefined;
 
-  const suggestion = otherWaysToType(reading)
+  const suggestion = otherWaysToType(reading, language)
     .filter(({ value_si: other }) => isPossible(other) && distance(other) <= furthest / 2)
     .sort((a, b) => a.slips - b.slips || distance(a.value_si) - distance(b.value_si))[0];
-  const typed = `${figure(reading.value)} ${reading.unit}`;
-  const why = isImpossible
-    ? `is not possible as ${label}: ${inUnit(possible[0], reading.unit)} to ${inUnit(possible[1], reading.unit)} ${reading.unit} is`
-    : `is far from the ${label} of its neighbours, about ${inUnit(middle!, reading.unit)} ${reading.unit}`;
-  const kind = suggestion !== undefined ? 'unit' : isImpossible ? 'impossible' : 'jump';
-  const question = suggestion === undefined ? 'Is it so?' : `${suggestion.text}?`;
+  const { unit } = reading;
+  const told = {
+    note: noteName(reading.key),
+    typed: typedText(reading, language),
+    label: sayKnown(label, language),
+    unit,
+    suggestion: suggestion?.text ?? 'none',
+  };
   return {
-    kind,
-    sentence: `${noteName(reading.key)}: ${typed} ${why}. ${question}`,
+    kind: suggestion !== undefined ? 'unit' : isImpossible ? 'impossible' : 'jump',
+    sentence: isImpossible
+      ? language.say(
+          '{note}: {typed} is not possible as {label}: {low} to {high} {unit} is. {suggestion, select, none {Is it so?} other {{suggestion}?}}',
+          { ...told, low: inUnit(possible[0], unit, language), high: inUnit(possible[1], unit, language) },
+        )
+      : language.say(
+          '{note}: {typed} is far from the {label} of its neighbours, about {middle} {unit}. {suggestion, select, none {Is it so?} other {{suggestion}?}}',
+          { ...told, middle: inUnit(middle!, unit, language) },
+        ),
     suggestion:
       suggestion === undefined
         ? undefined
@@ -258,7 +276,10 @@ function questionOfSize(
 }
 
 /** The same digits with another unit, another decimal point, or both, and how many slips that takes. */
-function otherWaysToType({ value, unit }: TypedReading): (SlipSuggestion & { readonly slips: number })[] {
+function otherWaysToType(
+  { value, unit }: TypedReading,
+  language: Language,
+): (SlipSuggestion & { readonly slips: number })[] {
   const isLength = (LENGTH_UNITS as readonly SlipUnit[]).includes(unit);
   const units: readonly SlipUnit[] = isLength ? LENGTH_UNITS : TORQUE_UNITS;
   return units.flatMap((otherUnit) =>
@@ -270,7 +291,7 @@ function otherWaysToType({ value, unit }: TypedReading): (SlipSuggestion & { rea
           value: other,
           unit: otherUnit,
           value_si: toSi[otherUnit](other),
-          text: `${figure(other)} ${otherUnit}`,
+          text: `${figure(other, language)} ${otherUnit}`,
           // Thousandths said as inches, or millimetres as metres, are one slip of three places; a slip of unit comes first.
           slips: (otherUnit === unit ? 0 : 1) + (places === 0 ? 0 : Math.abs(places) === 1 ? 1.1 : 1.5),
         },
@@ -279,12 +300,20 @@ function otherWaysToType({ value, unit }: TypedReading): (SlipSuggestion & { rea
   );
 }
 
+/** A reading that was typed and is in its place, and what is usual for it. */
+interface Typed {
+  readonly reading: TypedReading;
+  readonly value_si: number;
+  readonly policy: SlipPolicy;
+}
+
 function duplicateQuestion(
-  { key, string, value, unit }: TypedReading,
-  value_si: number,
+  { reading, value_si, policy }: Typed,
   others: readonly ReadingAround[],
-  { label, alikeInARow }: SlipPolicy,
+  language: Language,
 ): SlipQuestion | undefined {
+  const { key, string } = reading;
+  const { alikeInARow } = policy;
   if (alikeInARow === undefined) return undefined;
   // The last reading of each note, in the order in which the notes were read, back from this one.
   const notes = new Map<number, number>();
@@ -300,10 +329,19 @@ function duplicateQuestion(
     alike.push(otherKey);
   }
   if (alike.length + 1 < alikeInARow) return undefined;
-  const names = alikeInARow === 2 ? noteName(alike[0]!) : `the last ${alike.length} notes`;
+  const told = toldOf(reading, policy, language);
   return {
     kind: 'duplicate',
-    sentence: `${noteName(key)}: the ${label} of ${figure(value)} ${unit} is exactly that of ${names}. Is it so, or was it entered twice?`,
+    sentence:
+      alikeInARow === 2
+        ? language.say(
+            '{note}: the {label} of {typed} is exactly that of {other}. Is it so, or was it entered twice?',
+            { ...told, other: noteName(alike[0]!) },
+          )
+        : language.say(
+            '{note}: the {label} of {typed} is exactly that of the last {count} notes. Is it so, or was it entered twice?',
+            { ...told, count: alike.length },
+          ),
     suggestion: undefined,
   };
 }
@@ -312,11 +350,12 @@ function duplicateQuestion(
 const SIDE_NOTES = 3;
 
 function risingQuestion(
-  { key, value, unit }: TypedReading,
-  value_si: number,
+  { reading, value_si, policy }: Typed,
   others: readonly ReadingAround[],
-  { label, growth_si, reach }: SlipPolicy,
+  language: Language,
 ): SlipQuestion | undefined {
+  const { key, unit } = reading;
+  const { growth_si, reach } = policy;
   if (growth_si === undefined) return undefined;
   const side = (direction: -1 | 1): number | undefined => {
     const near = others
@@ -327,18 +366,27 @@ function risingQuestion(
   };
   const bass = side(-1);
   const treble = side(1);
-  const typed = `${noteName(key)}: the ${label} of ${figure(value)} ${unit} is`;
+  const about = (beside_si: number) => ({
+    ...toldOf(reading, policy, language),
+    beside: `${inUnit(beside_si, unit, language)} ${unit}`,
+  });
   if (bass !== undefined && value_si - bass > growth_si) {
     return {
       kind: 'rising to the treble',
-      sentence: `${typed} more than that towards the bass, about ${inUnit(bass, unit)} ${unit}; it does not usually grow towards the treble. Is it so?`,
+      sentence: language.say(
+        '{note}: the {label} of {typed} is more than that towards the bass, about {beside}; it does not usually grow towards the treble. Is it so?',
+        about(bass),
+      ),
       suggestion: undefined,
     };
   }
   if (treble !== undefined && treble - value_si > growth_si) {
     return {
       kind: 'rising to the treble',
-      sentence: `${typed} less than that towards the treble, about ${inUnit(treble, unit)} ${unit}; it does not usually grow towards the treble. Is it so?`,
+      sentence: language.say(
+        '{note}: the {label} of {typed} is less than that towards the treble, about {beside}; it does not usually grow towards the treble. Is it so?',
+        about(treble),
+      ),
       suggestion: undefined,
     };
   }
@@ -346,26 +394,45 @@ function risingQuestion(
 }
 
 function unisonQuestion(
-  { key, string, value, unit }: TypedReading,
-  value_si: number,
+  { reading, value_si, policy }: Typed,
   others: readonly ReadingAround[],
-  { label, inUnison_si }: SlipPolicy,
+  language: Language,
 ): SlipQuestion | undefined {
+  const { key, string, unit } = reading;
+  const { inUnison_si } = policy;
   if (inUnison_si === undefined) return undefined;
   const unlike = others.find(
     (other) =>
       other.key === key && other.string !== string && Math.abs(other.value_si - value_si) > inUnison_si,
   );
   if (unlike === undefined) return undefined;
-  const which = unlike.string === undefined ? 'another string' : `string ${unlike.string}`;
   return {
     kind: 'change inside a unison',
-    sentence: `${noteName(key)}: the ${label} of ${figure(value)} ${unit} differs from ${which} of the same unison, ${inUnit(unlike.value_si, unit)} ${unit}. Is it so?`,
+    sentence: language.say(
+      '{note}: the {label} of {typed} differs from {string, select, unknown {another string} other {string {string}}} of the same unison, {unlike}. Is it so?',
+      {
+        ...toldOf(reading, policy, language),
+        string: unlike.string ?? 'unknown',
+        unlike: `${inUnit(unlike.value_si, unit, language)} ${unit}`,
+      },
+    ),
     suggestion: undefined,
   };
 }
 
-/** Four digits are what such a question needs. */
-const inUnit = (value_si: number, unit: SlipUnit): string => figure(value_si / toSi[unit](1), 4);
+/** What every question begins with. */
+const toldOf = (reading: TypedReading, { label }: SlipPolicy, language: Language) => ({
+  note: noteName(reading.key),
+  label: sayKnown(label, language),
+  typed: typedText(reading, language),
+});
 
-const figure = (value: number, digits = 6): string => String(Number(value.toPrecision(digits)));
+const typedText = ({ value, unit }: TypedReading, language: Language): string =>
+  `${figure(value, language)} ${unit}`;
+
+/** Four digits are what such a question needs. */
+const inUnit = (value_si: number, unit: SlipUnit, language: Language): string =>
+  figure(value_si / toSi[unit](1), language, 4);
+
+const figure = (value: number, { plain }: Language, digits = 6): string =>
+  plain(Number(value.toPrecision(digits)));

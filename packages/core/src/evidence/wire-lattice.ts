@@ -1,5 +1,6 @@
 import { diametersOfSize, latticeDiameters, type SizeLattice, sizeLabel } from '../tables/index.ts';
 import type { Metres } from '../units/index.ts';
+import { english, type Language, sayKnown } from '../words/index.ts';
 import {
   COMMON_WIRE_RULES,
   inferWireSizes,
@@ -52,10 +53,16 @@ export interface LatticeInference {
  * A stamp whose number a lattice does not have, or that is known to belong to another, counts against it by the odds of a
  * stamp. One whose number sources dispute (`disputesOf`) is not used.
  *
+ * @param language  of the sentences about stamps
+ *
  * Throws: as `inferWireSizes`; RangeError without a lattice.
  * Source: Bayes' theorem over a few models; see `inferWireSizes`.
  */
-export function inferWireLattice(problem: WireLatticeProblem): LatticeInference[] {
+export function inferWireLattice(
+  problem: WireLatticeProblem,
+  language: Language = english,
+): LatticeInference[] {
+  const { say } = language;
   if (problem.lattices.length === 0)
     throw new RangeError(
       'Cannot compute the odds of wire sizes as at least one list of sizes is needed: found none',
@@ -69,16 +76,23 @@ export function inferWireLattice(problem: WireLatticeProblem): LatticeInference[
     for (const stamp of problem.stamps ?? []) {
       const { note, sizeNumber, says } = stamp;
       const sizes = diametersOfSize(lattice, sizeNumber);
-      const label = sizeLabel(sizeNumber);
+      const told = { label: sizeLabel(sizeNumber), lattice: sayKnown(lattice.name, language) };
       const diameter = sizes[0]?.diameter;
       if (stamp.lattice !== undefined && stamp.lattice !== lattice.name) {
         against += 1;
-        stampsNotUsed.push(`The stamp ${label} belongs to ${stamp.lattice}, not to ${lattice.name}.`);
+        stampsNotUsed.push(
+          say('The stamp {label} belongs to {own}, not to {lattice}.', {
+            ...told,
+            own: sayKnown(stamp.lattice, language),
+          }),
+        );
       } else if (diameter === undefined) {
         against += 1;
-        stampsNotUsed.push(`The stamp ${label} is no size of ${lattice.name}.`);
+        stampsNotUsed.push(say('The stamp {label} is no size of {lattice}.', told));
       } else if (sizes.length > 1) {
-        stampsNotUsed.push(`The stamp ${label} has more than one diameter in ${lattice.name}: measure it.`);
+        stampsNotUsed.push(
+          say('The stamp {label} has more than one diameter in {lattice}: measure it.', told),
+        );
       } else {
         stamps.push({ note, size: diameters.indexOf(diameter), says });
       }

@@ -1,4 +1,5 @@
 import { type Metres, millimetres, noteName, requireNotNegative } from '../units/index.ts';
+import { english, type Language, message } from '../words/index.ts';
 import { FEWEST_FOR_A_LINE, robustSmooth } from './robust-smooth.ts';
 import { type SentenceUnit, type SpokenLength, spokenLengths } from './spoken-length.ts';
 
@@ -58,6 +59,7 @@ export interface WoundCheckOptions {
  * measure again by, and nothing is refused.
  *
  * @param notes  in any order; a note once
+ * @param language  of the sentences
  * @returns bass to treble; empty when all agrees
  *
  * Throws: RangeError when a reading is negative or not finite.
@@ -70,8 +72,9 @@ export function woundContradictions(
     diameterTolerance = millimetres(0.02),
     lengthUnit = 'mm',
   }: WoundCheckOptions = {},
+  language: Language = english,
 ): WoundContradiction[] {
-  const say = spokenLengths(lengthUnit);
+  const told = { ...spokenLengths(lengthUnit, language), say: language.say };
   for (const { key, ...readings } of notes) {
     for (const [name, reading] of Object.entries(readings))
       if (reading !== undefined)
@@ -80,17 +83,20 @@ export function woundContradictions(
   const inOrder = [...notes].sort((a, b) => a.key - b.key);
   return [
     ...inOrder.flatMap((note) => [
-      ...windingEnd(note, lengthTolerance, say),
-      ...partsOfLength(note, lengthTolerance, say),
-      ...loopAndBareEnd(note, lengthTolerance, say),
-      ...layers(note, say),
+      ...windingEnd(note, lengthTolerance, told),
+      ...partsOfLength(note, lengthTolerance, told),
+      ...loopAndBareEnd(note, lengthTolerance, told),
+      ...layers(note, told),
     ]),
-    ...ROWS.flatMap((row) => growingRow(inOrder, row, { lengthTolerance, diameterTolerance }, say)),
-    ...endLine(inOrder, lengthTolerance, say),
+    ...ROWS.flatMap((row) => growingRow(inOrder, row, { lengthTolerance, diameterTolerance }, told)),
+    ...endLine(inOrder, lengthTolerance, told),
   ].sort((a, b) => a.keys[0]! - b.keys[0]!);
 }
 
-function windingEnd(note: WoundReadings, tolerance: number, say: SpokenLength): WoundContradiction[] {
+/** How a sentence is said, and how it tells its lengths. */
+type Told = SpokenLength & Pick<Language, 'say'>;
+
+function windingEnd(note: WoundReadings, tolerance: number, told: Told): WoundContradiction[] {
   const { key, loopToWinding, windingLength, backLength, speakingLength } = note;
   if (
     loopToWinding === undefined ||
@@ -103,17 +109,29 @@ function windingEnd(note: WoundReadings, tolerance: number, say: SpokenLength): 
   const termination = backLength + speakingLength;
   if (end < termination) return [];
   const beyond = end - termination;
-  const also = beyond <= tolerance ? ', or within the tolerance of a rule at it' : '';
   return [
     {
       check: 'winding reaches the termination',
       keys: [key],
-      sentence: `${noteName(key)}: loop to winding ${say.length(loopToWinding)} and winding ${say.length(windingLength)} make ${say.length(end)}, which lies ${say.length(beyond)} beyond the front termination at ${say.length(termination)} from the hitch pin (back length ${say.length(backLength)}, speaking length ${say.length(speakingLength)})${also}. A winding ends before it: measure again.`,
+      sentence: told.say(
+        '{note}: loop to winding {loopToWinding} and winding {winding} make {end}, which lies {beyond} beyond the front termination at {termination} from the hitch pin (back length {back}, speaking length {speaking}){near, select, yes {, or within the tolerance of a rule at it} other {}}. A winding ends before it: measure again.',
+        {
+          note: noteName(key),
+          loopToWinding: told.length(loopToWinding),
+          winding: told.length(windingLength),
+          end: told.length(end),
+          beyond: told.length(beyond),
+          termination: told.length(termination),
+          back: told.length(backLength),
+          speaking: told.length(speakingLength),
+          near: beyond <= tolerance ? 'yes' : 'no',
+        },
+      ),
     },
   ];
 }
 
-function partsOfLength(note: WoundReadings, tolerance: number, say: SpokenLength): WoundContradiction[] {
+function partsOfLength(note: WoundReadings, tolerance: number, told: Told): WoundContradiction[] {
   const { key, speakingLength, windingLength, bareFront, bareBack } = note;
   if (
     speakingLength === undefined ||
@@ -128,12 +146,24 @@ function partsOfLength(note: WoundReadings, tolerance: number, say: SpokenLength
     {
       check: 'winding and bare ends do not make the speaking length',
       keys: [key],
-      sentence: `${noteName(key)}: bare front ${say.length(bareFront)}, winding ${say.length(windingLength)} and bare back ${say.length(bareBack)} make ${say.length(sum)}, but the speaking length is ${say.length(speakingLength)}: ${say.length(Math.abs(sum - speakingLength))} ${sum > speakingLength ? 'too much' : 'missing'}. Measure again.`,
+      sentence: told.say(
+        '{note}: bare front {front}, winding {winding} and bare back {back} make {sum}, but the speaking length is {speaking}: {off} {side, select, more {too much} other {missing}}. Measure again.',
+        {
+          note: noteName(key),
+          front: told.length(bareFront),
+          winding: told.length(windingLength),
+          back: told.length(bareBack),
+          sum: told.length(sum),
+          speaking: told.length(speakingLength),
+          off: told.length(Math.abs(sum - speakingLength)),
+          side: sum > speakingLength ? 'more' : 'less',
+        },
+      ),
     },
   ];
 }
 
-function loopAndBareEnd(note: WoundReadings, tolerance: number, say: SpokenLength): WoundContradiction[] {
+function loopAndBareEnd(note: WoundReadings, tolerance: number, told: Told): WoundContradiction[] {
   const { key, loopToWinding, backLength, bareBack } = note;
   if (loopToWinding === undefined || backLength === undefined || bareBack === undefined) return [];
   const start = backLength + bareBack;
@@ -142,20 +172,29 @@ function loopAndBareEnd(note: WoundReadings, tolerance: number, say: SpokenLengt
     {
       check: 'loop to winding does not reach the bare end',
       keys: [key],
-      sentence: `${noteName(key)}: back length ${say.length(backLength)} and bare back ${say.length(bareBack)} put the start of the winding ${say.length(start)} from the hitch pin, but loop to winding is ${say.length(loopToWinding)}. Measure again.`,
+      sentence: told.say(
+        '{note}: back length {back} and bare back {bare} put the start of the winding {start} from the hitch pin, but loop to winding is {loopToWinding}. Measure again.',
+        {
+          note: noteName(key),
+          back: told.length(backLength),
+          bare: told.length(bareBack),
+          start: told.length(start),
+          loopToWinding: told.length(loopToWinding),
+        },
+      ),
     },
   ];
 }
 
-function layers(note: WoundReadings, say: SpokenLength): WoundContradiction[] {
+function layers(note: WoundReadings, told: Told): WoundContradiction[] {
   const { key, coreDiameter, innerLayerDiameter, overAllDiameter } = note;
   const rings = [
-    ['core', coreDiameter],
-    ['diameter over the inner layer', innerLayerDiameter],
-    ['over-all diameter', overAllDiameter],
+    [message('core'), coreDiameter],
+    [message('diameter over the inner layer'), innerLayerDiameter],
+    [message('over-all diameter'), overAllDiameter],
   ] as const;
-  const read = rings.filter(
-    (ring): ring is readonly [(typeof rings)[number][0], Metres] => ring[1] !== undefined,
+  const read = rings.flatMap(([name, diameter]) =>
+    diameter === undefined ? [] : [[name, diameter] as const],
   );
   return read.slice(1).flatMap(([name, outer], index): WoundContradiction[] => {
     const [innerName, inner] = read[index]!;
@@ -164,7 +203,16 @@ function layers(note: WoundReadings, say: SpokenLength): WoundContradiction[] {
       {
         check: 'diameters do not grow outwards',
         keys: [key],
-        sentence: `${noteName(key)}: the ${name} of ${say.diameter(outer)} is not more than the ${innerName} of ${say.diameter(inner)} beneath it. Measure again.`,
+        sentence: told.say(
+          '{note}: the {outerName} of {outer} is not more than the {innerName} of {inner} beneath it. Measure again.',
+          {
+            note: noteName(key),
+            outerName: told.say(name),
+            outer: told.diameter(outer),
+            innerName: told.say(innerName),
+            inner: told.diameter(inner),
+          },
+        ),
       },
     ];
   });
@@ -172,20 +220,20 @@ function layers(note: WoundReadings, say: SpokenLength): WoundContradiction[] {
 
 /** What does not grow from bass to treble in a run of wound strings. */
 const ROWS = [
-  { field: 'speakingLength', label: 'speaking length', isDiameter: false },
-  { field: 'windingLength', label: 'winding length', isDiameter: false },
-  { field: 'coreDiameter', label: 'core diameter', isDiameter: true },
-  { field: 'overAllDiameter', label: 'over-all diameter', isDiameter: true },
+  { field: 'speakingLength', label: message('speaking length'), isDiameter: false },
+  { field: 'windingLength', label: message('winding length'), isDiameter: false },
+  { field: 'coreDiameter', label: message('core diameter'), isDiameter: true },
+  { field: 'overAllDiameter', label: message('over-all diameter'), isDiameter: true },
 ] as const;
 
 function growingRow(
   inOrder: readonly WoundReadings[],
   { field, label, isDiameter }: (typeof ROWS)[number],
   tolerances: { readonly lengthTolerance: number; readonly diameterTolerance: number },
-  say: SpokenLength,
+  told: Told,
 ): WoundContradiction[] {
   const tolerance = isDiameter ? tolerances.diameterTolerance : tolerances.lengthTolerance;
-  const text = isDiameter ? say.diameter : say.length;
+  const text = isDiameter ? told.diameter : told.length;
   const read = inOrder.flatMap((note) => {
     const value = note[field];
     return value === undefined ? [] : [{ key: note.key, value: value as number }];
@@ -200,7 +248,17 @@ function growingRow(
       {
         check: 'row grows to the treble',
         keys: doubtful,
-        sentence: `${noteName(here.key)}: the ${label} of ${text(here.value)} is more than the ${text(before.value)} of ${noteName(before.key)} towards the bass. It does not usually grow towards the treble: measure ${noteName(doubtful[0]!)} again first.`,
+        sentence: told.say(
+          '{note}: the {label} of {value} is more than the {valueBefore} of {noteBefore} towards the bass. It does not usually grow towards the treble: measure {doubtful} again first.',
+          {
+            note: noteName(here.key),
+            label: told.say(label),
+            value: text(here.value),
+            valueBefore: text(before.value),
+            noteBefore: noteName(before.key),
+            doubtful: noteName(doubtful[0]!),
+          },
+        ),
       },
     ];
   });
@@ -218,11 +276,7 @@ function offItsNeighbours(
 }
 
 /** The front ends of the windings, as distances from the termination, against a smooth line through the others. */
-function endLine(
-  inOrder: readonly WoundReadings[],
-  tolerance: number,
-  say: SpokenLength,
-): WoundContradiction[] {
+function endLine(inOrder: readonly WoundReadings[], tolerance: number, told: Told): WoundContradiction[] {
   const read = inOrder.flatMap(({ key, bareFront }) =>
     bareFront === undefined ? [] : [{ key, value: bareFront as number }],
   );
@@ -238,7 +292,10 @@ function endLine(
     return {
       check: 'winding end off the line',
       keys: [key],
-      sentence: `${noteName(key)}: the winding ends ${say.length(value)} from the front termination, where the line of the section's windings suggests ${say.length(expected)}. Measure the bare front again.`,
+      sentence: told.say(
+        "{note}: the winding ends {value} from the front termination, where the line of the section's windings suggests {expected}. Measure the bare front again.",
+        { note: noteName(key), value: told.length(value), expected: told.length(expected) },
+      ),
     };
   });
 }
