@@ -63,14 +63,16 @@ function textsOf(argument: ts.Expression, checker: ts.TypeChecker): (string | un
     return [...textsOf(argument.whenTrue, checker), ...textsOf(argument.whenFalse, checker)];
   if (ts.isBinaryExpression(argument) && argument.operatorToken.kind === ts.SyntaxKind.QuestionQuestionToken)
     return [...textsOf(argument.left, checker), ...textsOf(argument.right, checker)];
-  return literalsOf(checker.getTypeAtLocation(argument));
+  return literalsOf(checker.getTypeAtLocation(argument), checker);
 }
 
 /** The literals of a type. A marked message was met where it was marked. */
-function literalsOf(type: ts.Type): (string | undefined)[] {
-  if (type.isUnion()) return type.types.flatMap(literalsOf);
+function literalsOf(type: ts.Type, checker: ts.TypeChecker): (string | undefined)[] {
+  if (type.isUnion()) return type.types.flatMap((one) => literalsOf(one, checker));
   if (type.isStringLiteral()) return [type.value];
   if (type.flags & (ts.TypeFlags.Undefined | ts.TypeFlags.Null | ts.TypeFlags.Never)) return [];
+  const limit = checker.getBaseConstraintOfType(type);
+  if (limit !== undefined && limit !== type) return literalsOf(limit, checker);
   const isMarked =
     type.isIntersection() && type.getProperties().some(({ name }) => name.includes('__message'));
   return isMarked ? [] : [undefined];

@@ -38,9 +38,9 @@ export function screenLanguage(language: Language): ScreenLanguage {
         name,
         isText(value) ? value : `${open}${name}${close}`,
       ]);
-      const say = language.say as (text: string, values: MessageValues) => string;
+      const put = language.say as (text: string, values: MessageValues) => string;
       // Odd pieces are the names between the marks. A node may stand at another place in each language.
-      return say(text, Object.fromEntries(texts) as MessageValues)
+      return put(text, Object.fromEntries(texts) as MessageValues)
         .split(marked)
         .map((piece, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: the pieces of one sentence have no other name

@@ -132,19 +132,13 @@ export function DrawnPlan({ onChoose }: { onChoose: (key: number) => void }) {
       <figcaption id="plan-caption" className="faint">
         {plan.lines.length === 0
           ? say('The plan is drawn once the piano is described.')
-          : say(
-              'Speaking lengths to scale, {known} of {lines} read; spacing and slant are not measured.{value}',
-              {
-                known: plan.known,
-                lines: plan.lines.length,
-                value:
-                  marks.length === 0
-                    ? ''
-                    : say(' {marks} {marks, plural, one {finding} other {findings}} of the survey marked.', {
-                        marks: marks.length,
-                      }),
-              },
-            )}
+          : say('Speaking lengths to scale, {known} of {all} read; spacing and slant are not measured.', {
+              known: plan.known,
+              all: plan.lines.length,
+            })}
+        {plan.lines.length > 0 &&
+          marks.length > 0 &&
+          ` ${say('{count, plural, one {# finding} other {# findings}} of the survey marked.', { count: marks.length })}`}
       </figcaption>
     </figure>
   );

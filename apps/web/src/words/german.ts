@@ -1,7 +1,19 @@
 import type { Catalogue } from '@becket/core';
 import { german as packages } from '@becket/tasks/german';
+import { german as desk } from '../desk/german.ts';
 import { german as parts } from '../parts/german.ts';
+import { german as photos } from '../photos/german.ts';
 import { german as piano } from '../piano/german.ts';
+import { german as shell } from '../shell/german.ts';
+import { german as string } from '../tasks/string/german.ts';
 
 /** All messages of the screens and of what is under them in German. A chunk of its own, fetched when it is asked for. */
-export const german: Catalogue = { ...packages, ...parts, ...piano };
+export const german: Catalogue = {
+  ...packages,
+  ...desk,
+  ...parts,
+  ...photos,
+  ...piano,
+  ...shell,
+  ...string,
+};
