@@ -138,6 +138,18 @@ test('a bass set is signed, ordered, and measured before it is strung', async ({
   await dialog.getByRole('button', { name: 'Take it by name' }).click();
   await expect(order.getByText('Taken by Ada: only to try this')).toBeVisible();
 
+  await test.step('whoever strings is told which string may go on', async () => {
+    await page.getByRole('link', { name: 'String', exact: true }).click();
+    const going = page.getByRole('region', { name: 'Bass strings: which may go on' });
+    await expect(going).toContainText('▲ 1 of 50 ordered strings may go on.');
+    const taken = going.getByRole('list', { name: 'Differs, and taken by name' });
+    await expect(taken.getByRole('listitem')).toHaveText(/^A0 1 .* Taken by Ada: only to try this$/);
+    await expect(
+      going.getByRole('list', { name: 'Here, not measured yet' }).getByRole('listitem'),
+    ).toHaveCount(49);
+    await page.getByRole('link', { name: 'Order', exact: true }).click();
+  });
+
   await goTo(page, 'Papers');
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Bass string order, CSV' }).click();

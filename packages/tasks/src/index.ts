@@ -26,6 +26,7 @@ export {
   type PianoCounts,
   pianoCounts,
   STARTING_LABOUR_STEPS,
+  startingLabourSteps,
 } from './appraise/labour-steps.ts';
 export { type LearnedHours, learnedHours } from './appraise/learned-hours.ts';
 // Appraise
@@ -246,6 +247,12 @@ export {
   type Shortage,
   shortagesOf,
 } from './order/stock-cover.ts';
+export {
+  type GoingOnState,
+  goingOnStates,
+  type StringToGoOn,
+  stringsToGoOn,
+} from './order/strings-to-go-on.ts';
 export { type Supplies, suppliesOf } from './order/supplies.ts';
 export { type SupplyGroup, type SupplyLine, type SupplySource, supplyGroups } from './order/supply-line.ts';
 export { type WireCut, type WireCuts, wireCuts } from './order/wire-cuts.ts';

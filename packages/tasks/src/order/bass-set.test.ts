@@ -7,6 +7,7 @@ import { memoryContext } from '../testing/memory-context.ts';
 import { BassOrderNotReady, draftBassOrder, readBassOrder, signBassChecks } from './bass-commands.ts';
 import { moveOrder, readOrders, receiveGoods } from './orders.ts';
 import { acceptDifference, receivedStrings } from './received-strings.ts';
+import { stringsToGoOn } from './strings-to-go-on.ts';
 
 /** One note of two wound strings, with every length but the loop style. */
 async function bassNote(context: TaskContext) {
@@ -182,5 +183,35 @@ describe('a bass set that came', () => {
       measured: [measured('core-diameter', 1.1)],
     });
     expect(receivedStrings(orders[0]!, signed).comparisons[0]?.is).toBe('within tolerance');
+  });
+
+  it('tells of each string whether it may go on', async () => {
+    const context = memoryContext();
+    const { job, order } = await sentOrder(context);
+    const states = async () =>
+      stringsToGoOn(await readOrders(context, job)).map(({ name, is }) => `${name}: ${is}`);
+    expect(await states()).toEqual(['E2 1: not here', 'E2 2: not here']);
+
+    const on = '2026-03-20';
+    await receiveGoods(context, job, { order, on, lines: [{ line: 2, quantity: 1 }], measured: [] });
+    expect(await states()).toEqual(['E2 1: not here', 'E2 2: not measured']);
+
+    // 1.108 mm is within 0.01 mm of the 1.1 mm ordered, 1.13 mm is not.
+    const readings = [measured('core-diameter', 1.108), measured('core-diameter', 1.13, 2)];
+    await receiveGoods(context, job, { order, on, lines: [{ line: 1, quantity: 1 }], measured: readings });
+    expect(await states()).toEqual(['E2 1: may go on', 'E2 2: differs']);
+
+    const id = 'received/E2/2/core-diameter';
+    await acceptDifference(context, job, { order, id, name: 'Ada', reason: 'only on trial' });
+    const [, second] = stringsToGoOn(await readOrders(context, job));
+    expect(second).toMatchObject({ is: 'taken by name', supplier: 'Invented Strings' });
+    expect(second!.says[0]).toMatch(/1\.130 mm .* Taken by Ada: only on trial$/);
+
+    // The same strings ordered again: the later order is what counts.
+    await draftBassOrder(context, job, { supplier: 'Other Strings' });
+    expect(await states()).toEqual(['E2 1: not here', 'E2 2: not here']);
+    const again = (await readOrders(context, job)).orders[1]!.id;
+    await moveOrder(context, job, { order: again, to: 'cancelled', on });
+    expect(await states()).toEqual(['E2 1: may go on', 'E2 2: taken by name']);
   });
 });
