@@ -51,13 +51,27 @@ describe('cheapestSchedule()', () => {
         sizeChange: random() < 0.3 ? 0 : 0.01,
         tiedString: random() < 0.3 ? 0 : 0.008,
       } as const;
-      const bounded = cheapestSchedule(stages, rules, 0);
+      const bounded = cheapestSchedule(stages, rules, [], 0);
       const all = new ScheduleSearch(stages, rules, {}).cheapest();
       expect(isFound(bounded), `seed ${seed}`).toBe(isFound(all));
       if (!isFound(bounded) || !isFound(all)) continue;
       found += 1;
       expect(bounded.choices, `seed ${seed}`).toEqual(all.choices);
       expect(bounded.cost).toBeCloseTo(all.cost, 12);
+      // A schedule that is known, the cheapest itself or another, changes nothing but how long it takes.
+      const other = stages.map((stage) => ({
+        ...stage,
+        tensionBend: 0.2,
+        own: stage.own.map((own) => own / 3),
+      }));
+      const known = [all, new ScheduleSearch(other, rules, {}).cheapest()].filter(isFound);
+      const again = cheapestSchedule(
+        stages,
+        rules,
+        known.map(({ choices }) => choices),
+        0,
+      );
+      expect(again, `seed ${seed}`).toMatchObject({ choices: all.choices });
     }
     expect(found).toBeGreaterThan(20);
   });
@@ -69,7 +83,7 @@ describe('cheapestSchedule()', () => {
       const { gathered, asFoundLogTensions } = prepareScale(problem);
       const candidates = gathered.map((note) => note.candidates);
       const stages = searchStages(problem, candidates, asFoundLogTensions);
-      const cheapest = cheapestSchedule(stages, searchRules(problem.rules, problem.weights), 0);
+      const cheapest = cheapestSchedule(stages, searchRules(problem.rules, problem.weights), [], 0);
       let least = Number.POSITIVE_INFINITY;
       for (const chosen of everyChoice(candidates)) {
         if (keepsRules(problem, chosen))

@@ -1,6 +1,6 @@
 import { inKilonewtons, newtons, requireNotNegative, requirePositive } from '../units/index.ts';
 import { isUnder, loadName } from './scale-clash.ts';
-import { type ObjectiveParts, scaleObjective } from './scale-objective.ts';
+import { type ObjectiveParts, objectiveParts, type WeighedString } from './scale-objective.ts';
 import type { PreparedScale, WholeScaleAnswer } from './whole-scale.ts';
 import type { RescaleWeights } from './whole-scale-problem.ts';
 
@@ -103,24 +103,21 @@ function ageAdvice({ year, isHistoric }: InstrumentAge, policy: LeaveAlonePolicy
 }
 
 function smoothnessAdvice(
-  { problem }: PreparedScale,
+  { problem, asFoundLogTensions, foundFigures }: PreparedScale,
   answer: WholeScaleAnswer,
   { leastGain }: LeaveAlonePolicy,
 ): LeaveAloneAdvice[] {
-  const { weights, notes } = problem;
-  const found = roughness(
-    scaleObjective(
-      problem,
-      notes.map(({ asFound }) => asFound.string),
-    ).parts,
-    weights,
-  );
-  const proposed = roughness(
-    scaleObjective(
-      problem,
-      answer.notes.map(({ string }) => string),
-    ).parts,
-    weights,
+  const { weights } = problem;
+  const roughnessOf = (strings: readonly WeighedString[]): number =>
+    roughness(objectiveParts(problem, strings, asFoundLogTensions), weights);
+  const found = roughnessOf(foundFigures());
+  const proposed = roughnessOf(
+    answer.notes.map(({ string, isAsFound, tension, inharmonicity }) => ({
+      string,
+      isAsFound,
+      logTension: Math.log(tension),
+      logInharmonicity: Math.log(inharmonicity),
+    })),
   );
   // A scale without bends cannot be made smoother.
   const gain = found > 0 ? 1 - proposed / found : 0;

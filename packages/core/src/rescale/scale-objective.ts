@@ -35,7 +35,16 @@ export function scaleObjective(
   const asFound = problem.notes.map((note, index) =>
     Math.log(exactTension(problem, index, note.asFound.string)),
   );
-  const figures = strings.map((string, note) => {
+  const parts = objectiveParts(problem, exactFigures(problem, strings), asFound);
+  return { objective: weighedSum(parts, problem.weights), parts };
+}
+
+/** Strings with the exact figures that the sum weighs them by, one a note. */
+export function exactFigures(
+  problem: WholeScaleProblem,
+  strings: readonly (PlainString | WoundString)[],
+): WeighedString[] {
+  return strings.map((string, note) => {
     const tension = exactTension(problem, note, string);
     return {
       string,
@@ -44,8 +53,6 @@ export function scaleObjective(
       logInharmonicity: Math.log(exactInharmonicity(problem, string, tension)),
     };
   });
-  const parts = objectiveParts(problem, figures, asFound);
-  return { objective: weighedSum(parts, problem.weights), parts };
 }
 
 /** Adds up parts by their weights. */
@@ -60,12 +67,13 @@ export function weighedSum(parts: ObjectiveParts, weights: RescaleWeights): numb
   );
 }
 
-type Weighed = Pick<StringCandidate, 'string' | 'isAsFound' | 'logTension' | 'logInharmonicity'>;
+/** What the sum has to know of a string. */
+export type WeighedString = Pick<StringCandidate, 'string' | 'isAsFound' | 'logTension' | 'logInharmonicity'>;
 
 /** The parts of the sum as the statement has them, apart from how the search adds them up. */
 export function objectiveParts(
   problem: Pick<WholeScaleProblem, 'notes' | 'weights'>,
-  chosen: readonly Weighed[],
+  chosen: readonly WeighedString[],
   asFoundLogTensions: readonly number[],
 ): ObjectiveParts {
   let [tensionBend, inharmonicityBend, tensionFromFound] = [0, 0, 0];

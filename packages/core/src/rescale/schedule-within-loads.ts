@@ -1,9 +1,8 @@
-import { cheapestSchedule } from './cheapest-schedule.ts';
+import { cheapestSchedule, scheduleCost } from './cheapest-schedule.ts';
 import {
   type FoundSchedule,
   isFound,
   type NoSchedule,
-  ScheduleSearch,
   type SearchRules,
   type SearchStage,
 } from './schedule-search.ts';
@@ -30,10 +29,12 @@ export interface LoadsClash {
 }
 
 /** Steps back from one partial schedule to the next before the proof is given up: some seconds. */
-const MOST_STEPS_BACK = 8_000_000;
+export const MOST_STEPS_BACK = 8_000_000;
 /** Steps of one multiplier; each at least doubles it or crosses two lines, and some 10 are usual. */
 const MOST_STEPS = 40;
 const MOST_ROUNDS = 12;
+/** Schedules found before that bound the next one: the prices move little from one to the next. */
+const MOST_KNOWN = 4;
 /** Steps of all multipliers together, and the gap that is small enough for the walk back. */
 const MOST_EVENING_STEPS = 12;
 const SMALL_GAP = 0.002;
@@ -62,8 +63,9 @@ export function scheduleWithinLoads(
   rules: SearchRules,
   loads: readonly SearchLoad[],
   mostStepsBack = MOST_STEPS_BACK,
+  known: readonly (readonly number[])[] = [],
 ): ScheduleWithinLoads | NoSchedule | LoadTooLow | LoadsClash {
-  const pricing = new Pricing(stages, rules, loads, mostStepsBack);
+  const pricing = new Pricing(stages, rules, loads, mostStepsBack, known);
   const free = pricing.solve();
   if (!isFound(free)) return free;
   if (pricing.isWithin(free)) return { ...free, lowerBound: free.cost, isProven: true };
@@ -97,6 +99,7 @@ class Pricing {
     private readonly rules: SearchRules,
     private readonly loads: readonly SearchLoad[],
     private readonly mostStepsBack: number,
+    private known: readonly (readonly number[])[],
   ) {
     this.prices = loads.map(() => 0);
   }
@@ -135,8 +138,9 @@ class Pricing {
 
   /** The cheapest schedule at the present prices; keeps the best bound and the best schedule within the loads. */
   solve(): FoundSchedule | NoSchedule {
-    const found = cheapestSchedule(this.priced(this.prices), this.rules);
+    const found = cheapestSchedule(this.priced(this.prices), this.rules, this.known);
     if (!isFound(found)) return found;
+    this.known = [...this.known.slice(-MOST_KNOWN), found.choices];
     const bound =
       found.cost - this.prices.reduce((sum, price, index) => sum + price * this.loads[index]!.highest, 0);
     if (bound > this.lowerBound) {
@@ -153,23 +157,9 @@ class Pricing {
     return { choices, cost, loads: this.loads.map((load) => this.loadOf(load, choices)) };
   }
 
-  /** Cost of a schedule without prices, by the search's own steps. */
+  /** Cost of a schedule without prices. */
   private costOf(choices: readonly number[]): number {
-    const { stages, rules } = this;
-    const only = stages.map((stage, note): SearchStage => {
-      const choice = choices[note]!;
-      return {
-        ...stage,
-        count: 1,
-        logTension: stage.logTension.slice(choice, choice + 1),
-        logInharmonicity: stage.logInharmonicity.slice(choice, choice + 1),
-        own: stage.own.slice(choice, choice + 1),
-        kind: stage.kind.slice(choice, choice + 1),
-        size: stage.size.slice(choice, choice + 1),
-      };
-    });
-    const found = new ScheduleSearch(only, rules, {}).cheapest();
-    return isFound(found) ? found.cost : Number.POSITIVE_INFINITY;
+    return scheduleCost(this.stages, this.rules, choices);
   }
 
   /** Raises the price of the load that is furthest above its limit to where it no longer is. False when none is. */

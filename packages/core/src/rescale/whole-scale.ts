@@ -4,14 +4,16 @@ import { type Newtons, newtons } from '../units/index.ts';
 import { requireProblem, requireWeights } from './require-problem.ts';
 import { emptyNoteClash, isUnder, loadClash, ruleClash, type ScaleClash } from './scale-clash.ts';
 import {
+  exactFigures,
   exactInharmonicity,
   exactTension,
   type ObjectiveParts,
   objectiveParts,
+  type WeighedString,
   weighedSum,
 } from './scale-objective.ts';
 import { isFound } from './schedule-search.ts';
-import { scheduleWithinLoads } from './schedule-within-loads.ts';
+import { MOST_STEPS_BACK, scheduleWithinLoads } from './schedule-within-loads.ts';
 import { searchRules, searchStages } from './search-stages.ts';
 import { type NoteCandidates, type StringCandidate, stringCandidates } from './string-candidates.ts';
 import type { SearchLoad } from './walk-back.ts';
@@ -73,6 +75,10 @@ export interface PreparedScale {
   readonly asFoundLogTensions: readonly number[];
   /** Exact figures of strings that were chosen once, so that another answer need not work them out again. */
   readonly exact: WeakMap<StringCandidate, ChosenString>;
+  /** Exact figures of the strings that were found, worked out when they are first asked for. */
+  readonly foundFigures: () => readonly WeighedString[];
+  /** Schedules that were found under other weights, a candidate a note: they bound what the next one may cost. */
+  readonly known: (readonly number[])[];
 }
 
 /**
@@ -102,6 +108,7 @@ export function bestWholeScale(problem: WholeScaleProblem): WholeScaleAnswer | N
 /** Works out what every note may choose from: the costly part, the same for all weights. */
 export function prepareScale(problem: WholeScaleProblem): PreparedScale {
   requireProblem(problem);
+  let found: readonly WeighedString[] | undefined;
   return {
     problem,
     gathered: problem.notes.map((note) => stringCandidates(problem, note)),
@@ -109,6 +116,14 @@ export function prepareScale(problem: WholeScaleProblem): PreparedScale {
       Math.log(exactTension(problem, index, note.asFound.string)),
     ),
     exact: new WeakMap(),
+    foundFigures: () => {
+      found ??= exactFigures(
+        problem,
+        problem.notes.map(({ asFound }) => asFound.string),
+      );
+      return found;
+    },
+    known: [],
   };
 }
 
@@ -127,7 +142,7 @@ export function bestPreparedScale(
   const stages = searchStages(problem, candidates, asFoundLogTensions);
   const rules = searchRules(problem.rules, weights);
   const loads = problem.rules.loads.map((limit) => searchLoad(problem, candidates, limit));
-  const found = scheduleWithinLoads(stages, rules, loads);
+  const found = scheduleWithinLoads(stages, rules, loads, MOST_STEPS_BACK, prepared.known);
   if ('lightest' in found)
     return { feasible: false, clash: loadClash(problem, problem.rules.loads[found.limit]!, found.lightest) };
   if ('areLoadsTogether' in found) {
@@ -144,6 +159,7 @@ export function bestPreparedScale(
   }
   if (!isFound(found)) return { feasible: false, clash: ruleClash(problem, stages, rules) };
 
+  prepared.known.push(found.choices);
   const chosen = found.choices.map((choice, note) => candidates[note]![choice]!);
   const parts = objectiveParts(problem, chosen, asFoundLogTensions);
   const notes = chosen.map((candidate, note) => {
