@@ -18,6 +18,7 @@ export type {
   FinalPitch,
   HandOverFigures,
 } from './hand-over-record/hand-over-figures.ts';
+export { commonCautions, handOverRecordPaper } from './hand-over-record/hand-over-record-paper.ts';
 export type {
   Block,
   Cell,
@@ -35,5 +36,6 @@ export { purchaseListPaper } from './purchase-list/purchase-list-paper.ts';
 export { renderCsv } from './render/csv.ts';
 export { scaleComparisonPaper } from './scale-comparison/scale-comparison-paper.ts';
 export type { SettlingFigures } from './settling-log/settling-figures.ts';
+export { raisingCautions, settlingLogPaper } from './settling-log/settling-log-paper.ts';
 export type { StringingFigures } from './stringing-sheets/stringing-figures.ts';
 export { stringingSheetsPaper } from './stringing-sheets/stringing-sheets-paper.ts';

@@ -73,6 +73,8 @@ const firstColumns: Readonly<Record<PaperName, readonly string[]>> = {
   'change-order': ['line', 'entry', 'noted_at'],
   'stringing-sheets': ['wire', 'section', 'joined'],
   'cut-list': ['wire', 'section', 'joined'],
+  'settling-log': ['pass', 'on', 'by'],
+  'hand-over-record': ['key', 'note', 'section'],
   'as-found-record': ['key', 'note', 'section'],
   'scale-comparison': ['key', 'note', 'before_wire_m'],
   'bass-string-order': ['key', 'note', 'string'],

@@ -1,5 +1,5 @@
 import { english } from '@becket/core';
-import { foldJob, foldOrders, isSealIntact, type Job, type Ulid } from '@becket/journal';
+import { type Entry, foldJob, foldOrders, isSealIntact, type Job, type Ulid } from '@becket/journal';
 import {
   appraisalAnnexPaper,
   appraisalReportPaper,
@@ -9,6 +9,7 @@ import {
   changeOrderPaper,
   cutListPaper,
   estimatePaper,
+  handOverRecordPaper,
   type LengthUnit,
   type PageTree,
   type PaperOptions,
@@ -16,21 +17,26 @@ import {
   purchaseListPaper,
   renderCsv,
   scaleComparisonPaper,
+  settlingLogPaper,
   stringingSheetsPaper,
 } from '@becket/papers';
 import type { PaperMeans } from '@becket/papers/pdf';
 import { type BlobStore, StoreUnavailable } from '@becket/store';
 import { appraisalFigures } from './appraise/appraisal-figures.ts';
 import { entriesOf, type TaskContext } from './context.ts';
+import { handOverFigures } from './hand-over/hand-over-figures.ts';
 import { purchaseFigures } from './order/purchase-figures.ts';
 import { readShop, type Shop } from './order/shop.ts';
 import { stringingFigures } from './order/stringing-figures.ts';
+import { settlingFigures } from './settle/settling-figures.ts';
 
 export type { PaperMeans } from '@becket/papers/pdf';
 
 /** What the makers of papers are handed: what every paper needs, and the shop's stock and suppliers. */
 interface MakingOptions extends PaperOptions {
   readonly shop: Shop;
+  /** The journal itself: for papers of what is folded apart from the job. */
+  readonly entries: readonly Entry[];
 }
 
 const makers = {
@@ -46,7 +52,13 @@ const makers = {
   'change-order': changeOrderPaper,
   'stringing-sheets': (job, options) => stringingSheetsPaper(job, options, stringingFigures(job)),
   'cut-list': (job, options) => cutListPaper(job, options, stringingFigures(job)),
+  'settling-log': (job, options) =>
+    settlingLogPaper(job, options, settlingFigures(job, onDay(options), options.language)),
+  'hand-over-record': (job, options) =>
+    handOverRecordPaper(job, options, handOverFigures(job, onDay(options), options.language)),
 } as const satisfies Record<string, (job: Job, options: MakingOptions) => PageTree>;
+
+const onDay = ({ entries, at }: MakingOptions) => ({ entries, today: at.slice(0, 10) });
 
 /** Every paper by the name it is asked for. */
 export type PaperName = keyof typeof makers;
@@ -97,6 +109,7 @@ export async function makePaper(
     isSealIntact: state.seal === undefined ? undefined : isSealIntact(state.seal, entries),
     orders: foldOrders(entries),
     shop: await readShop(context),
+    entries,
   });
   const fileName = `${fileNamePart(state.title)}-${paper}.${format}`;
   if (format === 'csv') {

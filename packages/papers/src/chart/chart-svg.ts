@@ -53,6 +53,10 @@ export function chartSvg(
   parts.push(line(room.left, room.top, room.left, bottom, ink, 0.8));
   parts.push(text(4, room.top - 16, chart.y.name, `fill="${ink}"`));
   for (const series of chart.series) {
+    if (series.isJoined === true && series.points.length > 1) {
+      const corners = series.points.map(([x, y]) => `${at(xOf(x))},${at(yOf(y))}`).join(' ');
+      parts.push(`<polyline points="${corners}" fill="none" stroke="${quiet}" stroke-width="0.6"/>`);
+    }
     for (const [x, y] of series.points) {
       parts.push(
         series.mark === 'bar'

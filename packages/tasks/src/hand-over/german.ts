@@ -2,7 +2,6 @@ import type { Catalogue } from '@becket/core';
 
 /** The hand-over, in German. */
 export const german: Catalogue = {
-  wire: 'Draht',
   core: 'Kerndraht',
   'over all': 'Außen-Ø',
   'speaking length': 'klingende Länge',
@@ -56,8 +55,5 @@ export const german: Catalogue = {
     'Der neue Draht wurde an {measured} von {notes} Tönen gemessen.',
   '{count, plural, one {One pass was made, on {last}} other {# passes were made, from {first} to {last}}}; A4 = {pitch} Hz.':
     '{count, plural, one {Ein Durchgang am {last}} other {# Durchgänge, vom {first} bis zum {last}}}; A4 = {pitch} Hz.',
-  'another pass': 'weiterer Durchgang',
-  tuning: 'Stimmung',
-  'a look': 'Nachsehen',
   'Follow-up of {day}: {what}.': 'Nachtermin vom {day}: {what}.',
 };
