@@ -12,6 +12,7 @@ import {
 import { flushSync } from 'react-dom';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
+import { afterPicture } from '../../parts/after-picture.ts';
 import { Field } from '../../parts/field.tsx';
 import { useObservable, usePart } from '../../parts/observable.ts';
 import { cellAfter, cellOf, columnsFor, gridRows } from './grid.ts';
@@ -86,6 +87,16 @@ export function GridPlace() {
     [desk],
   );
 
+  /** Brings the cell that comes next into view while the hand rests: its Enter then has nothing to move. */
+  const showNext = useCallback(() => {
+    const at = active.current;
+    const { order: enterOrder, round: taken } = view.get();
+    if (at === undefined || document.activeElement !== cellAt(at.key, at.quantity)) return;
+    const next = cellAfter(latest.current.rows, { ...at, direction: 1, order: enterOrder, round: taken });
+    const nearby = next && next.key - at.key === 1 ? cellAt(next.key, next.quantity) : null;
+    nearby?.scrollIntoView({ block: 'nearest' });
+  }, [view]);
+
   const commit = useCallback(
     (key: number, quantity: ReadingQuantityName, text: string, doubted?: Ulid) => {
       const { round: ownRound, reason } = view.get();
@@ -105,9 +116,10 @@ export function GridPlace() {
         });
         const problem = desk.problem.get();
         if (problem !== undefined) view.update({ readBack: notKept(noteName(key), quantity, problem) });
+        void afterPicture().then(showNext);
       });
     },
-    [desk, find, take, view],
+    [desk, find, showNext, take, view],
   );
 
   const goOn = useCallback(

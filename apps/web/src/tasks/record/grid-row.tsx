@@ -156,6 +156,7 @@ function CellInput({ label, rowKey, cell, unit, round, question, onCommit, onGoO
         className="cell"
         data-cell={quantity}
         data-question={question === undefined ? undefined : true}
+        data-several={isSeveral || undefined}
         aria-label={label}
         aria-description={
           [
