@@ -26,6 +26,8 @@ export interface RunningLines {
   readonly seal: string;
   /** Where the figures of this paper come from, in one line. */
   readonly origin: string;
+  /** 'page {page} of {pages}', for whoever counts the pages to put the two numbers in. */
+  readonly pageOf: string;
 }
 
 export type Block =
@@ -178,6 +180,8 @@ export interface ChartSeries {
   readonly mark: 'dot' | 'ring' | 'square' | 'cross' | 'bar';
   /** Width of a bar along x; a bar stands on the foot of the chart. */
   readonly barWidth?: number;
+  /** True where a thin line goes from point to point: one thing at several times. */
+  readonly isJoined?: true;
   readonly points: readonly (readonly [x: number, y: number])[];
 }
 
@@ -185,6 +189,10 @@ export interface ChartSeries {
 export interface Photos {
   readonly is: 'photos';
   readonly photos: readonly PrintedPhoto[];
+  /** What stands in place of a photo whose bytes are not handed in. */
+  readonly ifMissing: string;
+  /** What stands in place of bytes that are no picture. */
+  readonly ifUnreadable: string;
 }
 
 export interface PrintedPhoto {

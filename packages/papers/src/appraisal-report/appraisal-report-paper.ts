@@ -1,12 +1,11 @@
 import type { Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
-import { pianoFacts } from '../every-paper/piano-facts.ts';
+import { pianoForOwner } from '../every-paper/piano-facts.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
 import type { Block, PageTree } from '../page-tree.ts';
 import type { AppraisalFigures } from './appraisal-figures.ts';
 import { findingsForMachines } from './findings-for-machines.ts';
-import { inARow } from './survey-state.ts';
 import {
   photosOfReport,
   sinceTheLastTime,
@@ -24,52 +23,53 @@ export function appraisalReportPaper(
   figures: AppraisalFigures = {},
 ): PageTree {
   const { address, language } = options;
+  const { say } = language;
   const blocks: Block[] = [
-    { is: 'heading', level: 1, text: 'Appraisal report' },
+    { is: 'heading', level: 1, text: say('Appraisal report') },
     {
       is: 'paragraph',
       tone: 'lead',
-      text: 'What we looked at, what we found, what it means for your piano, and what we suggest.',
+      text: say('What we looked at, what we found, what it means for your piano, and what we suggest.'),
     },
     {
       is: 'facts',
       rows: [
-        { name: 'For', value: job.customer ?? 'not named' },
-        { name: 'Job', value: job.title },
-        ...pianoFacts(job, language).filter(
-          ({ name }) => name !== 'Pitch it is strung for' && name !== 'Compass',
-        ),
-        { name: 'Looked at', value: lookedAt(job, language) },
+        { name: say('For'), value: job.customer ?? say('not named') },
+        { name: say('Job'), value: job.title },
+        ...pianoForOwner(job, language),
+        { name: say('Looked at'), value: lookedAt(job, language) },
       ],
     },
-    inShort(job),
-    { is: 'heading', level: 2, text: 'What we looked at' },
-    whatWeLookedAt(job),
-    { is: 'heading', level: 2, text: 'What we found' },
+    inShort(job, language),
+    { is: 'heading', level: 2, text: say('What we looked at') },
+    whatWeLookedAt(job, language),
+    { is: 'heading', level: 2, text: say('What we found') },
     ...whatWeFound(job, language),
     ...sinceTheLastTime(figures, language),
-    { is: 'heading', level: 2, text: 'What we measured' },
-    { is: 'list', marks: 'dots', items: whatWeMeasured(job, figures) },
-    { is: 'heading', level: 2, text: 'What we could not see' },
+    { is: 'heading', level: 2, text: say('What we measured') },
+    { is: 'list', marks: 'dots', items: whatWeMeasured(job, figures, language) },
+    { is: 'heading', level: 2, text: say('What we could not see') },
     ...whatWeCouldNotSee(job, language),
-    { is: 'heading', level: 2, text: 'What we suggest' },
+    { is: 'heading', level: 2, text: say('What we suggest') },
     ...whatWeSuggest(job, language),
-    { is: 'heading', level: 2, text: 'What happens next' },
-    { is: 'list', marks: 'dots', items: whatHappensNext(job) },
-    cautions,
+    { is: 'heading', level: 2, text: say('What happens next') },
+    { is: 'list', marks: 'dots', items: whatHappensNext(job, language) },
+    cautions(language),
     ...photosOfReport(job, options.firstUnit, language),
     ...(address === undefined
       ? []
-      : [{ is: 'address code', address, text: 'The job behind this report, with its photos:' } as const]),
+      : [
+          { is: 'address code', address, text: say('The job behind this report, with its photos:') } as const,
+        ]),
   ];
   return {
     paper: 'appraisal report',
-    title: 'Appraisal report',
+    title: say('Appraisal report'),
     language: language.locale,
     orientation: 'portrait',
     running: runningLines(
       job,
-      'What was seen and measured at the visit; the figures are in the technical annex.',
+      say('What was seen and measured at the visit; the figures are in the technical annex.'),
       options,
     ),
     blocks,
@@ -77,26 +77,34 @@ export function appraisalReportPaper(
   };
 }
 
-function lookedAt({ findings, readings }: Job, language: Language): string {
+function lookedAt({ findings, readings }: Job, { say, day, list }: Language): string {
   const own = [
     ...findings.filter(({ copiedFrom }) => copiedFrom === undefined),
     ...readings.filter(({ stage }) => stage === 'as found'),
   ];
   const days = own.map(({ at }) => at).sort();
   const [first, last] = [days[0], days.at(-1)];
-  if (first === undefined || last === undefined) return 'not yet';
-  const [from, to] = [language.day(first), language.day(last)];
+  if (first === undefined || last === undefined) return say('not yet');
+  const [from, to] = [day(first), day(last)];
   const people = [...new Set(own.map(({ by }) => by))].sort();
-  return `${from === to ? from : `${from} to ${to}`}, by ${inARow(people)}`;
+  return from === to
+    ? say('{day}, by {people}', { day: from, people: list(people) })
+    : say('{from} to {to}, by {people}', { from, to, people: list(people) });
 }
 
-const cautions: Block = {
+const cautions = ({ say }: Language): Block => ({
   is: 'box',
   tone: 'caution',
-  title: 'Until then, please',
+  title: say('Until then, please'),
   texts: [
-    'Do not turn the tuning pins, and do not loosen screws of the iron frame: the strings pull with many tonnes, and what comes loose can hurt.',
-    'Keep the piano away from heaters, sun and damp, and have it moved only by people who move pianos for a living.',
-    'This report says what a technician could see and measure on a strung piano. Whether iron frame, block and case will bear the work is, in doubt, for a specialist to judge; local rules come first.',
+    say(
+      'Do not turn the tuning pins, and do not loosen screws of the iron frame: the strings pull with many tonnes, and what comes loose can hurt.',
+    ),
+    say(
+      'Keep the piano away from heaters, sun and damp, and have it moved only by people who move pianos for a living.',
+    ),
+    say(
+      'This report says what a technician could see and measure on a strung piano. Whether iron frame, block and case will bear the work is, in doubt, for a specialist to judge; local rules come first.',
+    ),
   ],
-};
+});

@@ -20,7 +20,7 @@ export const couldNotBeSeen = ({ answer }: StandingFinding): boolean => answer.i
 /** What the survey says of one part: its lines, and what nobody has looked at. */
 export interface SurveyOfPart {
   readonly part: SurveyPart;
-  readonly name: string;
+  readonly name: (typeof surveyParts)[SurveyPart];
   /** Lines of this survey; those copied from an earlier one are not among them. */
   readonly findings: readonly StandingFinding[];
   readonly notLookedAt: readonly SurveyThing[];
@@ -28,14 +28,14 @@ export interface SurveyOfPart {
 
 /** Every part of a survey in its order, whether it was looked at or not. */
 export function surveyByPart({ findings }: Job): SurveyOfPart[] {
-  return (Object.entries(surveyParts) as [SurveyPart, string][]).map(([part, name]) => {
+  return (Object.keys(surveyParts) as SurveyPart[]).map((part) => {
     const things = surveyThingNames.filter((thing) => surveyThings[thing].part === part);
     const own = findings.filter(
       ({ thing, copiedFrom }) => things.includes(thing) && copiedFrom === undefined,
     );
     return {
       part,
-      name,
+      name: surveyParts[part],
       findings: [...own].sort((a, b) => things.indexOf(a.thing) - things.indexOf(b.thing)),
       notLookedAt: things.filter((thing) => !own.some((one) => one.thing === thing)),
     };
@@ -52,11 +52,6 @@ export function numberedPhotos(job: Job): ReadonlyMap<string, number> {
 }
 
 export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** 'a', 'a and b', 'a, b and c'. */
-export function inARow(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-}
 
 /** Ends a text of somebody else's as a sentence. */
 export const asSentence = (text: string): string =>

@@ -21,7 +21,7 @@ export function compassCharts(
   ): Chart[] => {
     const drawn = series.filter(({ points }) => points.length > 0);
     const values = drawn.flatMap(({ points }) => points.map(([, value]) => value));
-    const y = axisOver(values, { name: `${name}, ${unit}`, scale });
+    const y = axisOver(values, { name: `${name}, ${unit}`, scale }, language);
     return y === undefined
       ? []
       : [{ is: 'chart', title, words, x: keyAxis(notes, language), y, bands: bandsOf(job), series: drawn }];

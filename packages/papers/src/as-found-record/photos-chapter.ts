@@ -1,6 +1,6 @@
 import type { Language } from '@becket/core';
 import { isAsFoundFact, type Job } from '@becket/journal';
-import { printedPhoto } from '../every-paper/printed-photo.ts';
+import { photosBlock, printedPhoto } from '../every-paper/printed-photo.ts';
 import type { LengthUnit } from '../figures/lengths.ts';
 import type { Block } from '../page-tree.ts';
 import { isInSection } from './section-chapter.ts';
@@ -45,10 +45,10 @@ export function photosChapter(job: Job, unit: LengthUnit, language: Language): B
     },
     ...groups.flatMap(({ title, photos }): Block[] => [
       { is: 'heading', level: 3, text: title },
-      {
-        is: 'photos',
-        photos: [...photos].sort(alongTheCompass).map((photo) => printedPhoto(photo, unit, language)),
-      },
+      photosBlock(
+        [...photos].sort(alongTheCompass).map((photo) => printedPhoto(photo, unit, language)),
+        language,
+      ),
     ]),
   ];
 }

@@ -1,7 +1,6 @@
 import type { Language } from '@becket/core';
 import type { FactOf, Job, Standing } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
-import { counted } from '../every-paper/running-lines.ts';
 import type { Cell, Table } from '../page-tree.ts';
 import { changeOrderTotals } from './change-totals.ts';
 import { priceText } from './price-text.ts';
@@ -23,54 +22,73 @@ export function changeLines({ damages, changeAnswers }: Job): ChangeLine[] {
 
 /** Every line at a glance, each with its price and room to decide. */
 export function changeTable(lines: readonly ChangeLine[], language: Language): Table {
+  const { say, plain } = language;
   return {
     is: 'table',
     columns: [
-      { heading: 'no.', align: 'right', share: 22 },
-      { heading: 'what was found', align: 'left', share: 155 },
-      { heading: 'how grave', align: 'left', share: 78 },
-      { heading: 'price', align: 'right', share: 92 },
-      { heading: 'working days', align: 'right', share: 76 },
-      { heading: 'your decision', align: 'left', share: 92 },
+      { heading: say('[number of a line] no.'), align: 'right', share: 22 },
+      { heading: say('what was found'), align: 'left', share: 155 },
+      { heading: say('how grave'), align: 'left', share: 78 },
+      { heading: say('price'), align: 'right', share: 92 },
+      { heading: say('working days'), align: 'right', share: 76 },
+      { heading: say('your decision'), align: 'left', share: 92 },
     ],
     rows: lines.map(({ number, damage, answer }) => ({
       cells: [
         String(number),
         `${damage.what} (${placeInWords(damage.place, language)})`,
-        damage.gravity,
-        priceCell(damage),
-        damage.days === undefined ? { blank: 'not said yet' } : String(damage.days),
-        answer === undefined ? { blank: 'yes / no' } : answerInWords(answer, language),
+        say(damage.gravity),
+        priceCell(damage, language),
+        damage.days === undefined ? { blank: say('not said yet') } : plain(damage.days),
+        answer === undefined ? { blank: say('yes / no') } : answerInWords(answer, language),
       ],
     })),
   };
 }
 
-function priceCell({ priceMinorUnits, currency }: FactOf<'damage-found'>): Cell {
-  if (priceMinorUnits === undefined || currency === undefined) return { blank: 'not priced yet' };
-  return priceText(priceMinorUnits, currency);
+function priceCell({ priceMinorUnits, currency }: FactOf<'damage-found'>, language: Language): Cell {
+  if (priceMinorUnits === undefined || currency === undefined)
+    return { blank: language.say('not priced yet') };
+  return priceText(priceMinorUnits, currency, language);
 }
 
-export const answerInWords = ({ answer, name, on }: FactOf<'change-answered'>, language: Language): string =>
-  `${answer} by ${name}, ${language.day(on)}`;
+export const answerInWords = (
+  { answer, name, on }: FactOf<'change-answered'>,
+  { say, day }: Language,
+): string =>
+  say('{answer, select, agreed {agreed} other {declined}} by {name}, {day}', { answer, name, day: day(on) });
 
 /** 'EUR 500.50 and JPY 1,200; 1 line is not priced yet; 3.5 working days; for 1 line they are not said' */
-export function totalsInWords(lines: readonly ChangeLine[]): string {
+export function totalsInWords(lines: readonly ChangeLine[], language: Language): string {
+  const { say, plain, list } = language;
   const { prices, days, withoutPrice, withoutDays } = changeOrderTotals(lines.map(({ damage }) => damage));
   const parts: string[] = [];
   if (prices.length > 0)
-    parts.push(prices.map(({ minorUnits, currency }) => priceText(minorUnits, currency)).join(' and '));
+    parts.push(list(prices.map(({ minorUnits, currency }) => priceText(minorUnits, currency, language))));
   if (withoutPrice > 0)
     parts.push(
-      `${counted(withoutPrice, 'line is', 'lines are')} not priced yet${prices.length === 0 ? '' : ' and not in this sum'}`,
+      prices.length === 0
+        ? say('{count, plural, one {# line is} other {# lines are}} not priced yet', { count: withoutPrice })
+        : say('{count, plural, one {# line is} other {# lines are}} not priced yet and not in this sum', {
+            count: withoutPrice,
+          }),
     );
   const areDaysSaid = withoutDays < lines.length;
-  if (areDaysSaid) parts.push(`${days} working ${days === 1 ? 'day' : 'days'}`);
+  if (areDaysSaid)
+    parts.push(
+      say('{count, plural, one {{days} working day} other {{days} working days}}', {
+        count: days,
+        days: plain(days),
+      }),
+    );
   if (withoutDays > 0)
     parts.push(
       areDaysSaid
-        ? `for ${counted(withoutDays, 'line', 'lines')} the days are not said yet and not among these`
-        : 'working days not said yet',
+        ? say(
+            'for {count, plural, one {# line} other {# lines}} the days are not said yet and not among these',
+            { count: withoutDays },
+          )
+        : say('working days not said yet'),
     );
   return parts.join('; ');
 }

@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import { digestOf, foldJob } from '@becket/journal';
 import fc from 'fast-check';
 import Papa from 'papaparse';
@@ -182,6 +183,6 @@ describe('changeOrderTotals()', () => {
 
 describe('priceText()', () => {
   it('leaves an amount in a currency nobody knows in its smallest units', () => {
-    expect(priceText(1250, 'QQQ')).toBe('1250 smallest units of QQQ');
+    expect(priceText(1250, 'QQQ', english)).toBe('1250 smallest units of QQQ');
   });
 });

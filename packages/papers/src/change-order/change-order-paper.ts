@@ -1,10 +1,10 @@
 import type { Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
-import { pianoFacts } from '../every-paper/piano-facts.ts';
+import { pianoForOwner } from '../every-paper/piano-facts.ts';
 import { placeInWords } from '../every-paper/place-in-words.ts';
-import { printedPhoto } from '../every-paper/printed-photo.ts';
-import { counted, runningLines, shortDigest } from '../every-paper/running-lines.ts';
+import { photosBlock, printedPhoto } from '../every-paper/printed-photo.ts';
+import { runningLines, shortDigest } from '../every-paper/running-lines.ts';
 import type { LengthUnit } from '../figures/lengths.ts';
 import type { Block, FactList, PageTree } from '../page-tree.ts';
 import { changeForMachines } from './change-for-machines.ts';
@@ -14,35 +14,36 @@ import { priceText } from './price-text.ts';
 /** The change order: what came to light only after the strip, what it would take, and room for the customer to decide. */
 export function changeOrderPaper(job: Job, options: PaperOptions): PageTree {
   const { language } = options;
+  const { say } = language;
   const lines = changeLines(job);
   const blocks: Block[] = [
-    { is: 'heading', level: 1, text: 'Change order' },
+    { is: 'heading', level: 1, text: say('Change order') },
     {
       is: 'paragraph',
       tone: 'lead',
-      text: 'What came to light only once the strings were off, and what it would take. Nothing of it is agreed until you have said so in writing.',
+      text: say(
+        'What came to light only once the strings were off, and what it would take. Nothing of it is agreed until you have said so in writing.',
+      ),
     },
     {
       is: 'facts',
       rows: [
-        { name: 'Job', value: job.title },
-        { name: 'Customer', value: job.customer ?? 'not named' },
-        ...pianoFacts(job, language).filter(
-          ({ name }) => name !== 'Pitch it is strung for' && name !== 'Compass',
-        ),
-        { name: 'As-found record', value: sealInWords(job, options.isSealIntact, language) },
+        { name: say('Job'), value: job.title },
+        { name: say('Customer'), value: job.customer ?? say('not named') },
+        ...pianoForOwner(job, language),
+        { name: say('As-found record'), value: sealInWords(job, options.isSealIntact, language) },
       ],
     },
     ...(lines.length === 0
-      ? [{ is: 'paragraph', text: 'Nothing was noted as found after the strip so far.' } as const]
+      ? [{ is: 'paragraph', text: say('Nothing was noted as found after the strip so far.') } as const]
       : toDecide(job, lines, options)),
   ];
   return {
     paper: 'change order',
-    title: 'Change order',
+    title: say('Change order'),
     language: language.locale,
     orientation: 'portrait',
-    running: runningLines(job, 'Prices and days as the shop noted them beside each line.', options),
+    running: runningLines(job, say('Prices and days as the shop noted them beside each line.'), options),
     blocks,
     machineTable: changeForMachines(job, lines),
   };
@@ -53,13 +54,14 @@ function toDecide(
   lines: readonly ChangeLine[],
   { address, firstUnit, language }: PaperOptions,
 ): Block[] {
+  const { say } = language;
   return [
-    { is: 'heading', level: 2, text: 'In short' },
+    { is: 'heading', level: 2, text: say('In short') },
     changeTable(lines, language),
-    totals(lines),
-    ...stopBox(lines),
-    ...decision(lines),
-    { is: 'heading', level: 2, text: 'Line by line' },
+    totals(lines, language),
+    ...stopBox(lines, language),
+    ...decision(lines, language),
+    { is: 'heading', level: 2, text: say('Line by line') },
     ...lines.flatMap((line) => oneLine(job, line, firstUnit, language)),
     ...(address === undefined
       ? []
@@ -67,45 +69,56 @@ function toDecide(
           {
             is: 'address code',
             address,
-            text: 'The job behind this paper, with every photo:',
+            text: say('The job behind this paper, with every photo:'),
           } as const,
         ]),
   ];
 }
 
 /** What was known before, and whether it can be relied on: only what is not in it may be on this paper. */
-function sealInWords({ seal }: Job, isSealIntact: boolean | undefined, language: Language): string {
-  if (seal === undefined) return 'not sealed: it cannot be shown what was known before the strip';
-  const sealed = `sealed on ${language.day(seal.at)} by ${seal.by}, digest ${shortDigest(seal.digest)}`;
+function sealInWords({ seal }: Job, isSealIntact: boolean | undefined, { say, day }: Language): string {
+  if (seal === undefined) return say('not sealed: it cannot be shown what was known before the strip');
+  const sealed = say('sealed on {day} by {name}, digest {digest}', {
+    day: day(seal.at),
+    name: seal.by,
+    digest: shortDigest(seal.digest),
+  });
   return isSealIntact === false
-    ? `${sealed}. CAREFUL: the entries under the seal do not match it; compare with an older copy.`
+    ? `${sealed}. ${say('CAREFUL: the entries under the seal do not match it; compare with an older copy.')}`
     : sealed;
 }
 
 /** One sum while nothing is answered; once something is, each kind of answer has its own. */
-function totals(lines: readonly ChangeLine[]): FactList {
+function totals(lines: readonly ChangeLine[], language: Language): FactList {
+  const { say } = language;
   const isOf = (wanted: 'agreed' | 'declined' | undefined) =>
     lines.filter(({ answer }) => answer?.answer === wanted);
   const kinds = [
-    { name: 'Agreed', own: isOf('agreed') },
-    { name: 'Declined', own: isOf('declined') },
-    { name: 'Still to be decided', own: isOf(undefined) },
+    { name: say('[lines] Agreed'), own: isOf('agreed') },
+    { name: say('[lines] Declined'), own: isOf('declined') },
+    { name: say('Still to be decided'), own: isOf(undefined) },
   ].filter(({ own }) => own.length > 0);
   const isAnswered = lines.some(({ answer }) => answer !== undefined);
   return {
     is: 'facts',
     rows: [
-      ...(isAnswered ? kinds : [{ name: 'Together', own: lines }]).map(({ name, own }) => ({
+      ...(isAnswered ? kinds : [{ name: say('[a sum] Together'), own: lines }]).map(({ name, own }) => ({
         name,
-        value: `${totalsInWords(own)} (${counted(own.length, 'line', 'lines')})`,
+        value: say('{totals} ({count, plural, one {# line} other {# lines}})', {
+          totals: totalsInWords(own, language),
+          count: own.length,
+        }),
       })),
-      { name: 'Tax', value: 'The record does not say whether the prices include it: ______________' },
+      {
+        name: say('Tax'),
+        value: say('The record does not say whether the prices include it: ______________'),
+      },
     ],
   };
 }
 
 /** Whether structure will bear is not for this paper to say. */
-function stopBox(lines: readonly ChangeLine[]): Block[] {
+function stopBox(lines: readonly ChangeLine[], { say }: Language): Block[] {
   const stopping = lines.filter(({ damage }) => damage.gravity === 'stop the work');
   if (stopping.length === 0) return [];
   const numbers = stopping.map(({ number }) => number).join(', ');
@@ -113,35 +126,42 @@ function stopBox(lines: readonly ChangeLine[]): Block[] {
     {
       is: 'box',
       tone: 'caution',
-      title: 'The work stops here',
+      title: say('The work stops here'),
       texts: [
-        `${stopping.length === 1 ? `Line ${numbers} has` : `Lines ${numbers} have`} to be settled before anything else is done to this piano.`,
-        'Whether plate, block and frame will bear new strings is for the maker’s data and a licensed or specialist trade to judge; local rules come first.',
+        say(
+          '{count, plural, one {Line {numbers} has} other {Lines {numbers} have}} to be settled before anything else is done to this piano.',
+          { count: stopping.length, numbers },
+        ),
+        say(
+          'Whether plate, block and frame will bear new strings is for the maker’s data and a licensed or specialist trade to judge; local rules come first.',
+        ),
       ],
     },
   ];
 }
 
-function decision(lines: readonly ChangeLine[]): Block[] {
+function decision(lines: readonly ChangeLine[], { say }: Language): Block[] {
   const waiting = lines.filter(({ answer }) => answer === undefined);
   if (waiting.length === 0)
-    return [{ is: 'paragraph', text: 'Every line has its answer; there is nothing left to decide.' }];
+    return [{ is: 'paragraph', text: say('Every line has its answer; there is nothing left to decide.') }];
   const isUnpriced = waiting.some(({ damage }) => damage.priceMinorUnits === undefined);
   return [
-    { is: 'heading', level: 2, text: 'Your decision' },
+    { is: 'heading', level: 2, text: say('Your decision') },
     {
       is: 'list',
       marks: 'boxes',
       items: [
-        `I agree to every line that is priced and not yet decided${isUnpriced ? '; not to those without a price' : ''}.`,
-        'I agree only to the lines where “yes” is marked above.',
+        isUnpriced
+          ? say('I agree to every line that is priced and not yet decided; not to those without a price.')
+          : say('I agree to every line that is priced and not yet decided.'),
+        say('I agree only to the lines where “yes” is marked above.'),
         ...(isUnpriced
-          ? ['Tell me the price of the lines without one before you do anything about them.']
+          ? [say('Tell me the price of the lines without one before you do anything about them.')]
           : []),
-        'I agree to none of it. I have read what may follow from leaving it.',
+        say('I agree to none of it. I have read what may follow from leaving it.'),
       ],
     },
-    { is: 'signature lines', names: ['name', 'day', 'signature'] },
+    { is: 'signature lines', names: [say('name'), say('day'), say('signature')] },
   ];
 }
 
@@ -151,6 +171,7 @@ function oneLine(
   unit: LengthUnit,
   language: Language,
 ): Block[] {
+  const { say, day, plain } = language;
   const { what, place, gravity, reason, whatToDo, priceMinorUnits, currency, days, at, by } = damage;
   const photo = job.photos.find(({ digest }) => digest === damage.photo);
   return [
@@ -158,39 +179,46 @@ function oneLine(
     {
       is: 'facts',
       rows: [
-        { name: 'Where', value: placeInWords(place, language) },
-        { name: 'How grave', value: gravity },
-        { name: 'What to do about it', value: whatToDo },
-        { name: 'Not seen before', value: reason },
+        { name: say('Where'), value: placeInWords(place, language) },
+        { name: say('How grave'), value: say(gravity) },
+        { name: say('What to do about it'), value: whatToDo },
+        { name: say('Not seen before'), value: reason },
         {
-          name: 'Price',
+          name: say('Price'),
           value:
             priceMinorUnits === undefined || currency === undefined
-              ? 'not priced yet'
-              : priceText(priceMinorUnits, currency),
+              ? say('not priced yet')
+              : priceText(priceMinorUnits, currency, language),
         },
-        { name: 'Working days it adds', value: days === undefined ? 'not said yet' : String(days) },
-        { name: 'Noted', value: `${language.day(at)} by ${by}` },
+        { name: say('Working days it adds'), value: days === undefined ? say('not said yet') : plain(days) },
+        { name: say('Noted'), value: say('{day} by {name}', { day: day(at), name: by }) },
         ...(answer === undefined
           ? []
           : [
               {
-                name: 'Answer',
-                value: `${answerInWords(answer, language)}${answer.note === undefined ? '' : `: “${answer.note}”`}`,
+                name: say('Answer'),
+                value:
+                  answer.note === undefined
+                    ? answerInWords(answer, language)
+                    : say('{answer}: “{note}”', {
+                        answer: answerInWords(answer, language),
+                        note: answer.note,
+                      }),
               },
             ]),
         ...(photo === undefined
           ? [
               {
-                name: 'Photo',
-                value: damage.photo === undefined ? 'none' : 'one was named, and taken out of the job since',
+                name: say('Photo'),
+                value:
+                  damage.photo === undefined
+                    ? say('none')
+                    : say('one was named, and taken out of the job since'),
               },
             ]
           : []),
       ],
     },
-    ...(photo === undefined
-      ? []
-      : [{ is: 'photos', photos: [printedPhoto(photo, unit, language)] } as const]),
+    ...(photo === undefined ? [] : [photosBlock([printedPhoto(photo, unit, language)], language)]),
   ];
 }

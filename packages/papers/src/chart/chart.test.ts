@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Chart } from '../page-tree.ts';
@@ -10,7 +11,7 @@ describe('axisOver()', () => {
   it('holds every value between its ends, and every tick too, linear or logarithmic', () => {
     fc.assert(
       fc.property(fc.array(positive, { minLength: 1 }), fc.constantFrom('linear', 'log'), (values, scale) => {
-        const axis = axisOver(values, { name: 'length', scale: scale as 'linear' | 'log' })!;
+        const axis = axisOver(values, { name: 'length', scale: scale as 'linear' | 'log' }, english)!;
         for (const value of [...values, ...axis.ticks.map(({ at }) => at)]) {
           const place = placeOnAxis(axis, value);
           expect(place).toBeGreaterThanOrEqual(-1e-9);
@@ -23,19 +24,19 @@ describe('axisOver()', () => {
   });
 
   it('has ticks at 1, 2 and 5 times powers of ten on a logarithmic axis', () => {
-    const axis = axisOver([52, 1700], { name: 'length, mm', scale: 'log' });
+    const axis = axisOver([52, 1700], { name: 'length, mm', scale: 'log' }, english);
     expect(axis?.ticks.map(({ text }) => text)).toEqual(['50', '100', '200', '500', '1000', '2000']);
   });
 
   it('puts equal ratios at equal distances on a logarithmic axis', () => {
-    const axis = axisOver([50, 2000], { name: 'length', scale: 'log' })!;
+    const axis = axisOver([50, 2000], { name: 'length', scale: 'log' }, english)!;
     const step = placeOnAxis(axis, 200) - placeOnAxis(axis, 100);
     expect(placeOnAxis(axis, 1000) - placeOnAxis(axis, 500)).toBeCloseTo(step, 12);
   });
 
   it('is nothing where there is nothing to show', () => {
-    expect(axisOver([], { name: 'length', scale: 'linear' })).toBeUndefined();
-    expect(axisOver([0, Number.NaN], { name: 'length', scale: 'log' })).toBeUndefined();
+    expect(axisOver([], { name: 'length', scale: 'linear' }, english)).toBeUndefined();
+    expect(axisOver([0, Number.NaN], { name: 'length', scale: 'log' }, english)).toBeUndefined();
   });
 });
 

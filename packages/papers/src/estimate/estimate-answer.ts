@@ -1,7 +1,6 @@
 import { type EstimateTotals, estimateTotals, type Language, type MinorUnits } from '@becket/core';
 import { answerTo, type EstimateAnswer, type Job, type MadeEstimate } from '@becket/journal';
 import type { Block } from '../page-tree.ts';
-import { inMoney } from './estimate-lines.ts';
 
 /** The customer's answer as it was recorded; without one, room to give it on paper. */
 export function answerBlocks(
@@ -11,9 +10,9 @@ export function answerBlocks(
   language: Language,
 ): Block[] {
   return [
-    { is: 'heading', level: 2, text: 'Your answer' },
+    { is: 'heading', level: 2, text: language.say('Your answer') },
     ...(answer === undefined
-      ? toBeAnswered(estimate, totals)
+      ? toBeAnswered(estimate, totals, language)
       : [answered(estimate, totals, answer, language)]),
   ];
 }
@@ -24,6 +23,7 @@ function answered(
   answer: EstimateAnswer,
   language: Language,
 ): Block {
+  const { say, day, money } = language;
   const { version, lines, currency } = estimate;
   const { name, on, note, conditionalLines } = answer;
   const isAccepted = answer.answer === 'accepted';
@@ -36,59 +36,87 @@ function answered(
   return {
     is: 'box',
     tone: 'seal',
-    title: `Version ${version} was ${isAccepted ? 'accepted' : 'declined'} by ${name} on ${language.day(on)}`,
+    title: say(
+      'Version {version} was {answer, select, accepted {accepted} other {declined}} by {name} on {day}',
+      { version: String(version), answer: answer.answer, name, day: day(on) },
+    ),
     texts: [
       ...(isAccepted
         ? [
-            `Agreed is ${inMoney(totals.firm.gross, currency)}, tax included${agreed.length === 0 ? '' : `; with what was agreed in advance up to ${inMoney(high, currency)}`}.`,
+            agreed.length === 0
+              ? say('Agreed is {price}, tax included.', { price: money(totals.firm.gross, currency) })
+              : say('Agreed is {price}, tax included; with what was agreed in advance up to {high}.', {
+                  price: money(totals.firm.gross, currency),
+                  high: money(high, currency),
+                }),
           ]
         : []),
       ...(isAccepted && conditional.length > 0
         ? [
             agreed.length === 0
-              ? 'Nothing of the work that depends on what is found was agreed in advance: it is asked for first.'
-              : `Agreed in advance, if it is found: ${agreed.map(({ what }) => what).join('; ')}.${agreed.length < conditional.length ? ' The rest is asked for first.' : ''}`,
+              ? say(
+                  'Nothing of the work that depends on what is found was agreed in advance: it is asked for first.',
+                )
+              : [
+                  say('Agreed in advance, if it is found: {work}.', {
+                    work: agreed.map(({ what }) => what).join('; '),
+                  }),
+                  ...(agreed.length < conditional.length ? [say('The rest is asked for first.')] : []),
+                ].join(' '),
           ]
         : []),
-      ...(note === undefined ? [] : [`“${note}”`]),
-      ...(isAccepted ? [] : ['The work is not begun.']),
+      ...(note === undefined ? [] : [say('“{note}”', { note })]),
+      ...(isAccepted ? [] : [say('The work is not begun.')]),
     ],
   };
 }
 
-function toBeAnswered(estimate: MadeEstimate, totals: EstimateTotals): Block[] {
+function toBeAnswered(estimate: MadeEstimate, totals: EstimateTotals, language: Language): Block[] {
+  const { say, money } = language;
   const conditional = estimate.lines.filter(({ ifFound }) => ifFound !== undefined);
   return [
     {
       is: 'paragraph',
-      text: 'Please tick what you agree to, sign and send one copy back. Nothing is begun before that.',
+      text: say('Please tick what you agree to, sign and send one copy back. Nothing is begun before that.'),
     },
     {
       is: 'list',
       marks: 'boxes',
       items: [
-        `I accept version ${estimate.version} of this estimate: ${inMoney(totals.firm.gross, estimate.currency)}, tax included.`,
-        ...conditional.map(
-          ({ what, ifFound, id }) =>
-            `If found (${ifFound}), this may be done without asking again: ${what} (${asWritten(estimate, totals.amounts.get(id)!)}).`,
+        say('I accept version {version} of this estimate: {price}, tax included.', {
+          version: String(estimate.version),
+          price: money(totals.firm.gross, estimate.currency),
+        }),
+        ...conditional.map(({ what, ifFound, id }) =>
+          say('If found ({found}), this may be done without asking again: {what} ({price}).', {
+            found: ifFound ?? '',
+            what,
+            price: asWritten(estimate, totals.amounts.get(id)!, language),
+          }),
         ),
-        'I do not accept it.',
+        say('I do not accept it.'),
       ],
     },
-    { is: 'signature lines', names: ['name', 'day', 'signature'] },
+    { is: 'signature lines', names: [say('name'), say('day'), say('signature')] },
   ];
 }
 
-const asWritten = ({ currency, pricesIncludeTax }: MadeEstimate, amount: MinorUnits): string =>
-  `${inMoney(amount, currency)} ${pricesIncludeTax ? 'with' : 'without'} tax`;
+const asWritten = (
+  { currency, pricesIncludeTax }: MadeEstimate,
+  amount: MinorUnits,
+  { say, money }: Language,
+): string => {
+  const price = money(amount, currency);
+  return pricesIncludeTax ? say('{price} with tax', { price }) : say('{price} without tax', { price });
+};
 
 /** The versions before this one, each with what it came to and what was said to it. */
-export function earlierVersions(job: Job, estimate: MadeEstimate, language: Language): Block[] {
+export function earlierVersions(job: Job, estimate: MadeEstimate, { say, day, money }: Language): Block[] {
   // By place and not by number: two devices that were apart may each have made a version of one number.
   const earlier = job.estimates.slice(0, job.estimates.indexOf(estimate));
   if (earlier.length === 0) return [];
   return [
-    { is: 'heading', level: 3, text: 'Earlier versions' },
+    { is: 'heading', level: 3, text: say('Earlier versions') },
     {
       is: 'list',
       marks: 'dots',
@@ -97,9 +125,18 @@ export function earlierVersions(job: Job, estimate: MadeEstimate, language: Lang
         const answer = answerTo(job, one);
         const said =
           answer === undefined
-            ? 'not answered'
-            : `${answer.answer} by ${answer.name} on ${language.day(answer.on)}; that holds for it alone`;
-        return `Version ${one.version} of ${language.day(one.at)} by ${one.by}: ${inMoney(firm.gross, one.currency)}, tax included; ${said}.`;
+            ? say('not answered')
+            : say(
+                '{answer, select, accepted {accepted} other {declined}} by {name} on {day}; that holds for it alone',
+                { answer: answer.answer, name: answer.name, day: day(answer.on) },
+              );
+        return say('Version {version} of {day} by {name}: {price}, tax included; {said}.', {
+          version: String(one.version),
+          day: day(one.at),
+          name: one.by,
+          price: money(firm.gross, one.currency),
+          said,
+        });
       }),
     },
   ];

@@ -1,26 +1,23 @@
-import { type EstimateTotals, type Language, type MinorUnits, minorUnits, moneyText } from '@becket/core';
+import { type EstimateTotals, type Language, type MinorUnits, message, minorUnits } from '@becket/core';
 import type { EstimateLine, MadeEstimate } from '@becket/journal';
 import { percentText, thousandthsText, timeText } from '../figures/amounts.ts';
 import type { Table, TableColumn, TableRow } from '../page-tree.ts';
 
-/** The language of the papers; the currency is always told by its three letters. */
-const locale = 'en-GB';
-
-/** 'EUR 1,234.50' */
-export const inMoney = (amount: MinorUnits, currency: string): string =>
-  moneyText(amount, currency, { locale, currencyAs: 'code' });
-
 /** '1,234.50', under a heading that names the currency. */
-const inColumn = (amount: MinorUnits, currency: string): string =>
-  moneyText(amount, currency, { locale, currencyAs: 'none' });
+const inColumn = (amount: MinorUnits, currency: string, { money }: Language): string =>
+  money(amount, currency, 'none');
 
-const groups = { labour: 'Labour', materials: 'Materials', other: 'Other' } as const;
+const groups = {
+  labour: { name: message('Labour'), sum: message('Labour, sum') },
+  materials: { name: message('Materials'), sum: message('Materials, sum') },
+  other: { name: message('[lines of an estimate] Other'), sum: message('[lines of an estimate] Other, sum') },
+} as const;
 
-const columnsOf = (currency: string): TableColumn[] => [
-  { heading: 'what', align: 'left', share: 235 },
-  { heading: 'quantity', align: 'right', share: 80 },
-  { heading: 'each', align: 'right', share: 60, tone: 'quiet' },
-  { heading: 'tax', align: 'right', share: 36, tone: 'quiet' },
+const columnsOf = (currency: string, { say }: Language): TableColumn[] => [
+  { heading: say('what'), align: 'left', share: 235 },
+  { heading: say('[of material or work] quantity'), align: 'right', share: 80 },
+  { heading: say('[price of one] each'), align: 'right', share: 60, tone: 'quiet' },
+  { heading: say('tax'), align: 'right', share: 36, tone: 'quiet' },
   { heading: currency, align: 'right', share: 70 },
 ];
 
@@ -30,15 +27,20 @@ export function firmTable(
   totals: EstimateTotals,
   language: Language,
 ): Table {
+  const { say } = language;
   const rows: TableRow[] = [];
-  for (const [group, name] of Object.entries(groups) as [keyof typeof groups, string][]) {
+  for (const group of Object.keys(groups) as (keyof typeof groups)[]) {
+    const { name, sum } = groups[group];
     const own = lines.filter((line) => line.group === group && line.ifFound === undefined);
     if (own.length === 0) continue;
-    rows.push({ band: name });
+    rows.push({ band: say(name) });
     for (const line of own) rows.push({ cells: cellsOf(line, line.what, totals, currency, language) });
-    rows.push({ tone: 'sum', cells: [`${name}, sum`, '', '', '', inColumn(totals.groups[group], currency)] });
+    rows.push({
+      tone: 'sum',
+      cells: [say(sum), '', '', '', inColumn(totals.groups[group], currency, language)],
+    });
   }
-  return { is: 'table', columns: columnsOf(currency), rows };
+  return { is: 'table', columns: columnsOf(currency, language), rows };
 }
 
 /** The lines that are only done if something is found. */
@@ -51,9 +53,9 @@ export function conditionalTable(
   if (own.length === 0) return undefined;
   return {
     is: 'table',
-    columns: columnsOf(currency),
+    columns: columnsOf(currency, language),
     rows: own.flatMap((line): TableRow[] => [
-      { band: `If found: ${line.ifFound}` },
+      { band: language.say('If found: {what}', { what: line.ifFound ?? '' }) },
       { cells: cellsOf(line, line.what, totals, currency, language) },
     ]),
   };
@@ -72,10 +74,10 @@ function cellsOf(
       ? timeText(amount.minutes, language)
       : `${thousandthsText(amount.quantity_thousandths, language)} ${amount.unit}`,
     amount.by === 'time'
-      ? `${inColumn(minorUnits(amount.hourlyRateMinorUnits), currency)}/h`
-      : inColumn(minorUnits(amount.unitPriceMinorUnits), currency),
+      ? `${inColumn(minorUnits(amount.hourlyRateMinorUnits), currency, language)}/h`
+      : inColumn(minorUnits(amount.unitPriceMinorUnits), currency, language),
     percentText(taxRate_basisPoints, language),
-    inColumn(amounts.get(id)!, currency),
+    inColumn(amounts.get(id)!, currency, language),
   ];
 }
 
@@ -85,6 +87,7 @@ export function totalsTable(
   totals: EstimateTotals,
   language: Language,
 ): Table {
+  const { say } = language;
   const hasConditional = totals.conditional !== 0 || totals.low !== totals.high;
   const all = [
     ...new Set(
@@ -96,19 +99,22 @@ export function totalsTable(
   );
   const taxOf = (total: EstimateTotals['firm'], rate: number) => {
     const own = total.classes.find((one) => one.rate_basisPoints === rate);
-    return own === undefined ? '–' : inColumn(own.tax, currency);
+    return own === undefined ? '–' : inColumn(own.tax, currency, language);
   };
   const row = (name: string, pick: (total: EstimateTotals['firm']) => string, tone?: 'sum'): TableRow => ({
     cells: [name, pick(totals.firm), ...(hasConditional ? [pick(totals.withConditional)] : [])],
     ...(tone === undefined ? {} : { tone }),
   });
-  const net = row('Sum without tax', ({ net: own }) => inColumn(own, currency));
-  const gross = row('Total, tax included', ({ gross: own }) => inColumn(own, currency), 'sum');
+  const net = row(say('Sum without tax'), ({ net: own }) => inColumn(own, currency, language));
+  const gross = row(say('Total, tax included'), ({ gross: own }) => inColumn(own, currency, language), 'sum');
   const taxes = rates
     .sort((a, b) => b - a)
     .map((rate) =>
-      row(`${pricesIncludeTax ? 'Tax within it' : 'Tax'} at ${percentText(rate, language)}`, (total) =>
-        taxOf(total, rate),
+      row(
+        pricesIncludeTax
+          ? say('Tax within it at {rate}', { rate: percentText(rate, language) })
+          : say('Tax at {rate}', { rate: percentText(rate, language) }),
+        (total) => taxOf(total, rate),
       ),
     );
   return {
@@ -116,9 +122,15 @@ export function totalsTable(
     width: hasConditional ? 0.8 : 0.6,
     columns: [
       { heading: '', align: 'left', share: 150 },
-      { heading: `as planned, ${currency}`, align: 'right', share: 110 },
+      { heading: say('as planned, {currency}', { currency }), align: 'right', share: 110 },
       ...(hasConditional
-        ? [{ heading: `if all of it is found, ${currency}`, align: 'right' as const, share: 130 }]
+        ? [
+            {
+              heading: say('if all of it is found, {currency}', { currency }),
+              align: 'right' as const,
+              share: 130,
+            },
+          ]
         : []),
     ],
     rows: [net, ...taxes, gross],

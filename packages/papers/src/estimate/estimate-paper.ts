@@ -1,17 +1,18 @@
 import { type EstimateTotals, estimateTotals, type Language } from '@becket/core';
 import { estimateStanding, type Job, type MadeEstimate } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
-import { pianoFacts } from '../every-paper/piano-facts.ts';
+import { pianoFacts, pianoForOwner } from '../every-paper/piano-facts.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
 import { timeText } from '../figures/amounts.ts';
 import type { Block, PageTree } from '../page-tree.ts';
 import { answerBlocks, earlierVersions } from './estimate-answer.ts';
 import { estimateForMachines } from './estimate-for-machines.ts';
-import { conditionalTable, firmTable, inMoney, totalsTable } from './estimate-lines.ts';
+import { conditionalTable, firmTable, totalsTable } from './estimate-lines.ts';
 
 /** The estimate in its last version, for the customer to read and to answer. */
 export function estimatePaper(job: Job, options: PaperOptions): PageTree {
   const { language } = options;
+  const { say } = language;
   const { latest, answer } = estimateStanding(job);
   const totals = latest === undefined ? undefined : estimateTotals(latest);
   const blocks: Block[] =
@@ -20,21 +21,23 @@ export function estimatePaper(job: Job, options: PaperOptions): PageTree {
       : [
           ...head(job, latest, options.at.slice(0, 10), language),
           inShort(latest, totals, language),
-          { is: 'heading', level: 2, text: 'The work as planned' },
+          { is: 'heading', level: 2, text: say('The work as planned') },
           firmTable(latest, totals, language),
           ...onlyIfFound(latest, totals, language),
-          { is: 'heading', level: 2, text: 'What it comes to' },
+          { is: 'heading', level: 2, text: say('What it comes to') },
           totalsTable(latest, totals, language),
-          { is: 'paragraph', tone: 'quiet', text: howItIsAddedUp(latest) },
+          { is: 'paragraph', tone: 'quiet', text: howItIsAddedUp(latest, language) },
           ...(latest.note === undefined
             ? []
             : ([
-                { is: 'heading', level: 3, text: 'Remarks' },
+                { is: 'heading', level: 3, text: say('Remarks') },
                 { is: 'paragraph', text: latest.note },
               ] as const)),
           {
             is: 'paragraph',
-            text: 'If something else comes to light once the strings are off, you will be asked before anything is done about it, with its own price.',
+            text: say(
+              'If something else comes to light once the strings are off, you will be asked before anything is done about it, with its own price.',
+            ),
           },
           ...answerBlocks(latest, totals, answer, language),
           ...earlierVersions(job, latest, language),
@@ -44,17 +47,21 @@ export function estimatePaper(job: Job, options: PaperOptions): PageTree {
                 {
                   is: 'address code',
                   address: options.address,
-                  text: 'The job behind this estimate:',
+                  text: say('The job behind this estimate:'),
                 } as const,
               ]),
         ];
   const origin =
     latest === undefined
-      ? 'No estimate was made yet.'
-      : `Version ${latest.version}, made on ${language.day(latest.at)} by ${latest.by}. Sums are exact to the last digit.`;
+      ? say('No estimate was made yet.')
+      : say('Version {version}, made on {day} by {name}. Sums are exact to the last digit.', {
+          version: String(latest.version),
+          day: language.day(latest.at),
+          name: latest.by,
+        });
   return {
     paper: 'estimate',
-    title: 'Estimate',
+    title: say('Estimate'),
     language: language.locale,
     orientation: 'portrait',
     running: runningLines(job, origin, options),
@@ -69,27 +76,32 @@ function head(
   today: string,
   language: Language,
 ): Block[] {
+  const { say } = language;
   return [
-    { is: 'heading', level: 1, text: 'Estimate' },
+    { is: 'heading', level: 1, text: say('Estimate') },
     {
       is: 'facts',
       rows: [
-        { name: 'For', value: job.customer ?? 'not named' },
-        { name: 'Job', value: job.title },
-        ...pianoFacts(job, language).filter(
-          ({ name }) => name !== 'Pitch it is strung for' && name !== 'Compass',
-        ),
-        { name: 'Version', value: `${version}, of ${language.day(at)}` },
+        { name: say('For'), value: job.customer ?? say('not named') },
+        { name: say('Job'), value: job.title },
+        ...pianoForOwner(job, language),
         {
-          name: 'Valid until',
+          name: say('Version'),
+          value: say('{version}, of {day}', { version: String(version), day: language.day(at) }),
+        },
+        {
+          name: say('Valid until'),
           value: validityInWords(validUntil, today, language),
         },
         {
-          name: 'Time it takes',
+          name: say('Time it takes'),
           value:
             workingDays === undefined
-              ? 'not said yet'
-              : `about ${workingDays} working ${workingDays === 1 ? 'day' : 'days'}`,
+              ? say('not said yet')
+              : say('about {count, plural, one {{days} working day} other {{days} working days}}', {
+                  count: workingDays,
+                  days: language.plain(workingDays),
+                }),
         },
       ],
     },
@@ -97,9 +109,12 @@ function head(
 }
 
 function validityInWords(validUntil: string | undefined, today: string, language: Language): string {
-  if (validUntil === undefined) return 'no day is set';
+  const { say } = language;
+  if (validUntil === undefined) return say('no day is set');
   const day = language.day(validUntil);
-  return validUntil < today ? `${day}, which has passed: please ask whether it still holds` : day;
+  return validUntil < today
+    ? say('{day}, which has passed: please ask whether it still holds', { day })
+    : day;
 }
 
 function inShort(
@@ -107,16 +122,22 @@ function inShort(
   { firm, low, high, minutes }: EstimateTotals,
   language: Language,
 ): Block {
+  const { say, money } = language;
   const hasConditional = lines.some(({ ifFound }) => ifFound !== undefined);
   return {
     is: 'box',
     tone: 'note',
-    title: `${inMoney(firm.gross, currency)}, tax included`,
+    title: say('{price}, tax included', { price: money(firm.gross, currency) }),
     texts: [
-      `That is the work as planned${minutes > 0 ? `, ${timeText(minutes, language)} of it labour` : ''}.`,
+      minutes > 0
+        ? say('That is the work as planned, {time} of it labour.', { time: timeText(minutes, language) })
+        : say('That is the work as planned.'),
       ...(hasConditional
         ? [
-            `Some work is only done if something is found that could not be seen yet. With it, the whole comes to between ${inMoney(low, currency)} and ${inMoney(high, currency)}.`,
+            say(
+              'Some work is only done if something is found that could not be seen yet. With it, the whole comes to between {low} and {high}.',
+              { low: money(low, currency), high: money(high, currency) },
+            ),
           ]
         : []),
     ],
@@ -124,37 +145,49 @@ function inShort(
 }
 
 function onlyIfFound(estimate: MadeEstimate, totals: EstimateTotals, language: Language): Block[] {
+  const { say } = language;
   const table = conditionalTable(estimate, totals, language);
   if (table === undefined) return [];
   return [
-    { is: 'heading', level: 2, text: 'Only if it is found' },
+    { is: 'heading', level: 2, text: say('Only if it is found') },
     {
       is: 'paragraph',
-      text: 'Some things show only once the strings are off. What follows is not part of the sum as planned; it is done only if it is found, and only with your agreement.',
+      text: say(
+        'Some things show only once the strings are off. What follows is not part of the sum as planned; it is done only if it is found, and only with your agreement.',
+      ),
     },
     table,
   ];
 }
 
-const howItIsAddedUp = ({ pricesIncludeTax }: MadeEstimate): string =>
-  `The prices of the lines are ${pricesIncludeTax ? 'with' : 'without'} tax. Each line is rounded once, half a unit away from zero; tax is worked out on the sum of all lines of one rate and rounded once. What an estimate binds either side to, and which taxes are due, follows the law of the place.`;
+const howItIsAddedUp = ({ pricesIncludeTax }: MadeEstimate, { say }: Language): string =>
+  [
+    pricesIncludeTax
+      ? say('The prices of the lines are with tax.')
+      : say('The prices of the lines are without tax.'),
+    say(
+      'Each line is rounded once, half a unit away from zero; tax is worked out on the sum of all lines of one rate and rounded once.',
+    ),
+    say('What an estimate binds either side to, and which taxes are due, follows the law of the place.'),
+  ].join(' ');
 
 function notMade(job: Job, language: Language): Block[] {
+  const { say } = language;
   return [
-    { is: 'heading', level: 1, text: 'Estimate' },
+    { is: 'heading', level: 1, text: say('Estimate') },
     {
       is: 'facts',
       rows: [
-        { name: 'For', value: job.customer ?? 'not named' },
-        { name: 'Job', value: job.title },
+        { name: say('For'), value: job.customer ?? say('not named') },
+        { name: say('Job'), value: job.title },
         ...pianoFacts(job, language),
       ],
     },
     {
       is: 'box',
       tone: 'note',
-      title: 'No estimate was made yet',
-      texts: ['Make one under Appraise, then print this paper again.'],
+      title: say('No estimate was made yet'),
+      texts: [say('Make one under Appraise, then print this paper again.')],
     },
   ];
 }

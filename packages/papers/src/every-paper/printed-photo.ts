@@ -1,7 +1,7 @@
 import type { Language } from '@becket/core';
 import { type FactOf, type PhotoMark, type PhotoScale, photoScale, type Standing } from '@becket/journal';
 import { type LengthUnit, lengthInWords, lengthText } from '../figures/lengths.ts';
-import type { PrintedMark, PrintedPhoto } from '../page-tree.ts';
+import type { Photos, PrintedMark, PrintedPhoto } from '../page-tree.ts';
 import { placeInWords } from './place-in-words.ts';
 import { shortDigest } from './running-lines.ts';
 
@@ -9,6 +9,18 @@ type Photo = Standing<FactOf<'photo'>>;
 
 /** Beyond this the scale bars of a photo contradict each other: they do not lie in one plane that faces the camera. */
 const worstDisagreement = 0.05;
+
+/** Photos as a part of a paper, with what is to be said where one cannot be shown. */
+export const photosBlock = (photos: readonly PrintedPhoto[], { say }: Language): Photos => ({
+  is: 'photos',
+  photos,
+  ifMissing: say(
+    'This photo was not where the paper was made, or is damaged there. Make the paper again where it is.',
+  ),
+  ifUnreadable: say(
+    'This photo cannot be printed: a whole JPEG is needed, something else is kept under its name.',
+  ),
+});
 
 /** A photo as papers show it: what, where, when, by which name it is found again, and its marks with their lengths. */
 export function printedPhoto(photo: Photo, unit: LengthUnit, language: Language): PrintedPhoto {

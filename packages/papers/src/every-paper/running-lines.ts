@@ -19,6 +19,7 @@ export function runningLines(
     date: language.day(at),
     seal: sealLine(job, isSealIntact, language),
     origin,
+    pageOf: language.say('page {page} of {pages}', { page: '{page}', pages: '{pages}' }),
   };
 }
 

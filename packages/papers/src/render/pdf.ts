@@ -118,7 +118,12 @@ function documentOf(
       color: quiet,
       columns: [
         { stack: [running.seal, running.origin], width: width - 70 },
-        { text: `page ${currentPage} of ${pageCount}`, width: 70, alignment: 'right', fontSize: 8.5 },
+        {
+          text: running.pageOf.replace('{page}', String(currentPage)).replace('{pages}', String(pageCount)),
+          width: 70,
+          alignment: 'right',
+          fontSize: 8.5,
+        },
       ],
     }),
     images: pdfImages(tree, photos),

@@ -1,8 +1,10 @@
+import { english } from '@becket/core';
 import { digestOf } from '@becket/journal';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { tinyJpeg } from '../../../journal/src/testing/tiny-jpeg.ts';
 import { changeOrderPaper } from '../change-order/change-order-paper.ts';
+import { photosBlock } from '../every-paper/printed-photo.ts';
 import type { PageTree, PrintedPhoto } from '../page-tree.ts';
 import { changedJob, changePhotoBytes, changePhotos } from '../testing/changed-job.ts';
 import { testOptions } from '../testing/paper-options.ts';
@@ -28,7 +30,7 @@ const timesIn = (pdf: Uint8Array, jpeg: Uint8Array): number =>
 const paperOf = (photos: readonly PrintedPhoto[], orientation: PageTree['orientation'] = 'portrait') => ({
   ...tree,
   orientation,
-  blocks: [{ is: 'photos', photos } as const],
+  blocks: [photosBlock(photos, english)],
 });
 const printed = (digest: string, more: Partial<PrintedPhoto> = {}): PrintedPhoto => ({
   digest,

@@ -36,7 +36,7 @@ export function pdfImages(tree: PageTree, bytesOf: PhotoBytes): Record<string, s
 
 /** Photos two to a row, three where the page lies on its side; each with its marks and what is said of it. */
 export function photosContent(
-  { photos }: Photos,
+  { photos, ifMissing, ifUnreadable }: Photos,
   { width, columns, bytesOf }: { width: number; columns: number; bytesOf: PhotoBytes },
 ): Content {
   const cell = (width - gap * (columns - 1)) / columns;
@@ -45,7 +45,11 @@ export function photosContent(
     rows.push({
       columns: photos.slice(first, first + columns).map((photo) => ({
         width: cell,
-        stack: [...pictureOf(photo, cell, bytesOf), ...captionOf(photo)],
+        stack: [
+          ...(pictureOf(photo, cell, bytesOf) ??
+            frameInstead(cell, bytesOf(photo.digest) === undefined ? ifMissing : ifUnreadable)),
+          ...captionOf(photo),
+        ],
       })),
       columnGap: gap,
       margin: [0, 4, 0, 10],
@@ -55,27 +59,29 @@ export function photosContent(
   return { stack: rows };
 }
 
-function pictureOf({ digest, marks }: PrintedPhoto, cell: number, bytesOf: PhotoBytes): Content[] {
+function pictureOf(
+  { digest, marks }: PrintedPhoto,
+  cell: number,
+  bytesOf: PhotoBytes,
+): Content[] | undefined {
   const bytes = bytesOf(digest);
   // Of a picture that is here its own size is asked: what is said of it could be wrong, and would bend it.
   const size = bytes && jpegSize(bytes);
-  if (size !== undefined) {
-    const scale = Math.min(cell / size.width, tallest / size.height);
-    const shown = { width: size.width * scale, height: size.height * scale };
-    const picture = { image: digest, ...shown } as Content;
-    if (marks.length === 0) return [picture];
-    const overlay = {
-      svg: photoMarksSvg(marks, { ...shown, fontFamily: 'paper' }),
-      font: 'paper',
-      width: shown.width,
-      relativePosition: { x: 0, y: -shown.height },
-    } as Content;
-    return [picture, overlay];
-  }
-  const why =
-    bytes === undefined
-      ? 'This photo was not where the paper was made, or is damaged there. Make the paper again where it is.'
-      : 'This photo cannot be printed: a whole JPEG is needed, something else is kept under its name.';
+  if (size === undefined) return undefined;
+  const scale = Math.min(cell / size.width, tallest / size.height);
+  const shown = { width: size.width * scale, height: size.height * scale };
+  const picture = { image: digest, ...shown } as Content;
+  if (marks.length === 0) return [picture];
+  const overlay = {
+    svg: photoMarksSvg(marks, { ...shown, fontFamily: 'paper' }),
+    font: 'paper',
+    width: shown.width,
+    relativePosition: { x: 0, y: -shown.height },
+  } as Content;
+  return [picture, overlay];
+}
+
+function frameInstead(cell: number, why: string): Content[] {
   return [
     {
       canvas: [

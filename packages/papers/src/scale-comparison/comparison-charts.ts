@@ -1,4 +1,4 @@
-import { inPoundsForce, type NoteAnalysis, newtons, noteName, type ScaleAnalysis } from '@becket/core';
+import { inPoundsForce, type NoteAnalysis, newtons, noteName, type ScaleAnalysis, type Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import { axisOver } from '../chart/axis.ts';
 import type { LengthUnit } from '../figures/lengths.ts';
@@ -9,6 +9,7 @@ export function comparisonCharts(
   job: Job,
   { before, after, name }: { before: ScaleAnalysis; after: ScaleAnalysis; name: string },
   unit: LengthUnit,
+  language: Language,
 ): Chart[] {
   const keys = [...before.notes, ...after.notes].map(({ key }) => key);
   const chart = (
@@ -27,6 +28,7 @@ export function comparisonCharts(
     const y = axisOver(
       series.flatMap((one) => one.points.map(([, at]) => at)),
       axis,
+      language,
     );
     return y === undefined
       ? []

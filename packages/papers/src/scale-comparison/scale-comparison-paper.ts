@@ -131,7 +131,7 @@ function workshopPages(job: Job, compared: ComparedScales, { firstUnit, language
       tone: 'quiet',
       text: `Tension at A4 = ${job.piano?.referencePitch_hz ?? 440} Hz and equal temperament. Break load by the table ${tables}. ${after.notes[0]?.strengthRemark ?? ''} B as in f = n·f₁·√(1 + B·n²); wound strings from their exact modes.`,
     },
-    ...comparisonCharts(job, compared, firstUnit),
+    ...comparisonCharts(job, compared, firstUnit, language),
     { is: 'page break' },
     { is: 'heading', level: 2, text: 'Loads, beats and wire' },
     loadTable(comparison),
