@@ -1,4 +1,4 @@
-import { noteName, parseNote } from '@becket/core';
+import { english, type Language, noteName, parseNote } from '@becket/core';
 import { type ReadingQuantityName, readingQuantities } from '@becket/journal';
 import { type ReadingToRecord, recordReadings, withdrawEntry } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
@@ -13,7 +13,8 @@ const shown: readonly ReadingQuantityName[] = ['pitch-offset', 'relative-humidit
 
 /** Pitch as found, and the air it was read in: what torque and pitch depend on. */
 export function AirPlace() {
-  const { localMoment, say } = useLanguage();
+  const language = useLanguage();
+  const { localMoment, say } = language;
   const { desk, job } = useDesk();
   const [note, setNote] = useState('A4');
   const [cents, setCents] = useState('');
@@ -28,12 +29,20 @@ export function AirPlace() {
     setProblem(undefined);
     try {
       const wanted = [
-        readingOf('pitch-offset', cents, 'cents', note.trim() === '' ? undefined : parseNote(note.trim())),
-        readingOf('relative-humidity', humidity, '%'),
-        readingOf('temperature', temperature, '°C'),
+        readingOf(
+          'pitch-offset',
+          cents,
+          'cents',
+          note.trim() === '' ? undefined : parseNote(note.trim()),
+          language,
+        ),
+        readingOf('relative-humidity', humidity, '%', undefined, language),
+        readingOf('temperature', temperature, '°C', undefined, language),
       ].filter((reading) => reading !== undefined);
       if (wanted.length === 0)
-        throw new RangeError('Cannot keep this: at least one value is needed, none was found. Type one.');
+        throw new RangeError(
+          say('Cannot keep this: at least one value is needed, none was found. Type one.'),
+        );
       const words = reason.trim();
       await runHere(desk, (context, id) =>
         recordReadings(
@@ -129,12 +138,17 @@ function readingOf(
   text: string,
   unit: ReadingToRecord['unit'],
   key?: number,
+  { say }: Language = english,
 ): ReadingToRecord | undefined {
   const typed = readTypedNumber(text.replace('−', '-'));
   if (typed.is === 'empty') return undefined;
   if (typed.is === 'problem' || typed.unit !== undefined)
     throw new RangeError(
-      `Cannot read '${text.trim()}' as ${readingQuantities[quantity].label}: a number in ${unit} is needed. Type it again.`,
+      say("Cannot read '{found}' as {label}: a number in {unit} is needed. Type it again.", {
+        found: text.trim(),
+        label: readingQuantities[quantity].label,
+        unit,
+      }),
     );
   return { quantity, place: key === undefined ? {} : { key }, value: typed.value, unit };
 }

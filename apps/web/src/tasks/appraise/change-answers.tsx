@@ -25,7 +25,9 @@ export function ChangeAnswers() {
       .run((context, id) => {
         if (name.trim() === '')
           throw new RangeError(
-            'Cannot keep this answer: the name of whoever gave it is needed, nothing was found. Type it above.',
+            say(
+              'Cannot keep this answer: the name of whoever gave it is needed, nothing was found. Type it above.',
+            ),
           );
         return answerChange(context, id, { damage, answer: is, name: name.trim(), on: dayText(new Date()) });
       })

@@ -36,7 +36,9 @@ export function EstimateAnswer({
       const done = await runHere(desk, (context, id) => {
         if (name.trim() === '')
           throw new RangeError(
-            'Cannot keep this answer: the name of whoever gave it is needed, nothing was found. Type it.',
+            say(
+              'Cannot keep this answer: the name of whoever gave it is needed, nothing was found. Type it.',
+            ),
           );
         return answerEstimate(context, id, {
           estimate: estimate.entry,

@@ -170,7 +170,8 @@ function Sums({ estimate }: { estimate: Pick<EstimateToMake, 'lines' | 'currency
 const storageHere = typeof localStorage === 'undefined' ? undefined : localStorage;
 
 function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undefined; onMade: () => void }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const learned = useLearnedHours();
   const [rates, setRates] = useState<RatesForm>(() =>
@@ -191,13 +192,13 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
     () =>
       lines === undefined
         ? { estimate: undefined, problems: new Map<string, string>() }
-        : estimateOf(lines, rates, head),
+        : estimateOf(lines, rates, head, language),
     [lines, rates, head],
   );
 
   function draft(): void {
     try {
-      const first = draftEstimate(job, { rates: ratesOf(rates), learned });
+      const first = draftEstimate(job, { rates: ratesOf(rates, undefined, language), learned });
       setLines(linesOfDraft(first));
       setAssumed(first.assumed);
       setProblem(undefined);

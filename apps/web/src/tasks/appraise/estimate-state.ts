@@ -1,5 +1,7 @@
 import {
   currencyDigits,
+  english,
+  type Language,
   type MinorUnits,
   minorUnits,
   moneyText,
@@ -47,25 +49,30 @@ export const startingRates: RatesForm = {
 const percent = (basisPoints: number): string => String(basisPoints / 100);
 
 /** A share typed in per cent, in hundredths of a per cent. An empty field is not 0 %: it has to be said. */
-export function basisPointsOf(typed: string, what: string): number {
+export function basisPointsOf(typed: string, what: string, { say }: Language = english): number {
   const text = typed.trim().replace(',', '.').replace(/\s*%$/, '');
   const value = /^\d{1,3}(\.\d{1,2})?$/.test(text) ? Math.round(Number(text) * 100) : Number.NaN;
   if (!(value >= 0 && value <= 10_000))
     throw new RangeError(
-      `Cannot work out the estimate: ${what} from 0 to 100 % with at most two digits after the point is needed, '${typed.trim()}' was found. Type it, and 0 where there is none.`,
+      say(
+        "Cannot work out the estimate: {what} from 0 to 100 % with at most two digits after the point is needed, '{found}' was found. Type it, and 0 where there is none.",
+        { what, found: typed.trim() },
+      ),
     );
   return value;
 }
 
 /** Hours as '2', '2.5', '2,5' or '2:30', in whole minutes. */
-export function minutesOf(typed: string): number {
+export function minutesOf(typed: string, { say }: Language = english): number {
   const text = typed.trim().replace(',', '.');
   const clock = /^(\d{1,4}):([0-5]\d)$/.exec(text);
   if (clock !== null) return Number(clock[1]) * 60 + Number(clock[2]);
   const minutes = /^\d{1,4}(\.\d+)?$/.test(text) ? Math.round(Number(text) * 60) : Number.NaN;
   if (!Number.isFinite(minutes))
     throw new RangeError(
-      `Cannot read '${typed.trim()}' as hours: a time such as 2.5 or 2:30 is needed. Type it again.`,
+      say("Cannot read '{found}' as hours: a time such as 2.5 or 2:30 is needed. Type it again.", {
+        found: typed.trim(),
+      }),
     );
   return minutes;
 }
@@ -77,18 +84,25 @@ export function hoursText(minutes: number): string {
   return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
 }
 
-function thousandthsOf(typed: string, what: string): number {
+function thousandthsOf(typed: string, what: string, { say }: Language = english): number {
   const text = typed.trim().replace(',', '.');
   const value = /^\d{1,6}(\.\d{1,3})?$/.test(text) ? Math.round(Number(text) * 1000) : Number.NaN;
   if (!Number.isFinite(value))
     throw new RangeError(
-      `Cannot work out ‘${what}’: a quantity with at most three digits after the point is needed, '${typed.trim()}' was found. Type it again.`,
+      say(
+        "Cannot work out ‘{what}’: a quantity with at most three digits after the point is needed, '{found}' was found. Type it again.",
+        { what, found: typed.trim() },
+      ),
     );
   return value;
 }
 
 /** The shop's rates as the tasks take them; what is not said stays undefined. */
-export function ratesOf(form: RatesForm, prices: ReadonlyMap<string, string> = new Map()): EstimateRates {
+export function ratesOf(
+  form: RatesForm,
+  prices: ReadonlyMap<string, string> = new Map(),
+  language: Language = english,
+): EstimateRates {
   const currency = form.currency.trim().toUpperCase();
   currencyDigits(currency);
   const money = (typed: string): MinorUnits | undefined =>
@@ -97,8 +111,8 @@ export function ratesOf(form: RatesForm, prices: ReadonlyMap<string, string> = n
     currency,
     pricesIncludeTax: form.pricesIncludeTax,
     hourlyRate: money(form.hourlyRate),
-    labourTax_basisPoints: basisPointsOf(form.labourTax, 'the tax on labour'),
-    materialsTax_basisPoints: basisPointsOf(form.materialsTax, 'the tax on materials'),
+    labourTax_basisPoints: basisPointsOf(form.labourTax, 'the tax on labour', language),
+    materialsTax_basisPoints: basisPointsOf(form.materialsTax, 'the tax on materials', language),
     unitPrices: Object.fromEntries([...prices].map(([id, typed]) => [id, money(typed)])),
   };
 }
@@ -184,6 +198,7 @@ export function estimateOf(
   lines: readonly LineForm[],
   rates: RatesForm,
   head: EstimateHead,
+  language: Language = english,
 ): { readonly estimate: EstimateToMake | undefined; readonly problems: ReadonlyMap<string, string> } {
   const problems = new Map<string, string>();
   const currency = rates.currency.trim().toUpperCase();
@@ -191,7 +206,7 @@ export function estimateOf(
   for (const line of lines) {
     if (line.isLeftOut) continue;
     try {
-      made.push(lineOf(line, rates, currency));
+      made.push(lineOf(line, rates, currency, language));
     } catch (error) {
       problems.set(line.id, error instanceof Error ? error.message : String(error));
     }
@@ -211,20 +226,28 @@ export function estimateOf(
   };
 }
 
-function lineOf(line: LineForm, rates: RatesForm, currency: string): EstimateLine {
+function lineOf(
+  line: LineForm,
+  rates: RatesForm,
+  currency: string,
+  language: Language = english,
+): EstimateLine {
+  const { say } = language;
   const { id, group, by } = line;
   const what = line.what.trim();
-  if (what === '') throw new RangeError('Say what this line is for, or leave it out.');
+  if (what === '') throw new RangeError(say('Say what this line is for, or leave it out.'));
   const needed = (typed: string, name: string): string => {
     if (typed.trim() === '')
-      throw new RangeError(`Not priced yet: ${name} is needed. Type it, or leave the line out on purpose.`);
+      throw new RangeError(
+        say('Not priced yet: {name} is needed. Type it, or leave the line out on purpose.', { name }),
+      );
     return typed;
   };
   const common = {
     id,
     group,
     what,
-    taxRate_basisPoints: basisPointsOf(line.taxPercent, `the tax on ‘${what}’`),
+    taxRate_basisPoints: basisPointsOf(line.taxPercent, `the tax on ‘${what}’`, language),
     ...(line.ifFound.trim() === '' ? {} : { ifFound: line.ifFound.trim() }),
   };
   return by === 'time'
@@ -232,7 +255,7 @@ function lineOf(line: LineForm, rates: RatesForm, currency: string): EstimateLin
         ...common,
         amount: {
           by,
-          minutes: minutesOf(needed(line.amount, 'the time')),
+          minutes: minutesOf(needed(line.amount, 'the time'), language),
           hourlyRateMinorUnits: parseMoney(
             line.price.trim() === '' ? needed(rates.hourlyRate, 'the hourly rate') : line.price,
             currency,
@@ -243,7 +266,7 @@ function lineOf(line: LineForm, rates: RatesForm, currency: string): EstimateLin
         ...common,
         amount: {
           by,
-          quantity_thousandths: thousandthsOf(needed(line.amount, 'the quantity'), what),
+          quantity_thousandths: thousandthsOf(needed(line.amount, 'the quantity'), what, language),
           unit: line.unit.trim() || 'piece',
           unitPriceMinorUnits: parseMoney(needed(line.price, 'the price of one'), currency),
         },

@@ -34,7 +34,8 @@ export function useLearnedHours(): readonly LearnedHours[] {
 
 /** Time that steps really took: the next estimate learns from it. */
 export function HoursWorked() {
-  const { fixed, say } = useLanguage();
+  const language = useLanguage();
+  const { fixed, say } = language;
   const { desk, job } = useDesk();
   const learned = useLearnedHours();
   const steps = [
@@ -52,7 +53,7 @@ export function HoursWorked() {
     event.preventDefault();
     setProblem(undefined);
     try {
-      const minutes = minutesOf(hours);
+      const minutes = minutesOf(hours, language);
       await runHere(desk, (context, id) =>
         recordHours(context, id, { labourStep: step, minutes, isFinished, on: dayText(new Date()) }),
       );

@@ -9,7 +9,8 @@ import { torqueText } from './torque-state.ts';
 
 /** The shop's rule for going up in size: shown as it stands, and open to change. */
 export function PinRule({ choice }: { choice: PinChoice }) {
-  const { fixed, say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { fixed, say, sayNodes } = language;
   const { desk } = useDesk();
   const { policy, isOwnPolicy } = choice;
   const [isOpen, setOpen] = useState(false);
@@ -21,10 +22,10 @@ export function PinRule({ choice }: { choice: PinChoice }) {
         {sayNodes(
           'All readings at {torqueText} or more: {sizesUpWhenFirm} {sizesUpWhenFirm, plural, one {size} other {sizes}} up. Below: {sizesUpWhenLoose}. Any below {torqueText2}: the block itself is in question. {span}',
           {
-            torqueText: torqueText(policy.firmTorque_n_m),
+            torqueText: torqueText(policy.firmTorque_n_m, language),
             sizesUpWhenFirm: policy.sizesUpWhenFirm,
             sizesUpWhenLoose: policy.sizesUpWhenLoose,
-            torqueText2: torqueText(policy.veryLooseTorque_n_m),
+            torqueText2: torqueText(policy.veryLooseTorque_n_m, language),
             span: (
               <span className="faint">
                 {isOwnPolicy
@@ -70,14 +71,19 @@ export function PinRule({ choice }: { choice: PinChoice }) {
               const value = Number(text.trim().replace(',', '.'));
               if (text.trim() === '' || !Number.isFinite(value))
                 throw new RangeError(
-                  `Cannot keep this rule: ${what} is needed as a number, '${text.trim()}' was found. Type it again.`,
+                  say(
+                    "Cannot keep this rule: {what} is needed as a number, '{found}' was found. Type it again.",
+                    { what, found: text.trim() },
+                  ),
                 );
               return value;
             };
             const source = values.source.trim();
             if (source === '')
               throw new RangeError(
-                'Cannot keep this rule: whose rule it is is needed, nothing was found. A name or “our shop” will do.',
+                say(
+                  'Cannot keep this rule: whose rule it is is needed, nothing was found. A name or “our shop” will do.',
+                ),
               );
             const sizes = values.sizes
               .split(',')
@@ -88,7 +94,10 @@ export function PinRule({ choice }: { choice: PinChoice }) {
                 const value = Number(size);
                 if (label === undefined || rest.length > 0 || !(value > 0))
                   throw new RangeError(
-                    `Cannot keep this rule: each size needs its name and its inches, such as 2/0 0.282; '${one}' was found. Correct it.`,
+                    say(
+                      "Cannot keep this rule: each size needs its name and its inches, such as 2/0 0.282; '{one}' was found. Correct it.",
+                      { one },
+                    ),
                   );
                 return { label, diameter_m: inches(value), source };
               });

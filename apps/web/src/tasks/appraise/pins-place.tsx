@@ -69,7 +69,8 @@ const strings = [
 ];
 
 function PinsAsFound({ choice, unit }: PartProps) {
-  const { fixed, say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { fixed, say, sayNodes } = language;
   const { desk, job } = useDesk();
   const [reason, setReason] = useState('');
   const { scatter, groups, isMixed } = choice;
@@ -90,7 +91,7 @@ function PinsAsFound({ choice, unit }: PartProps) {
         submit={say('Keep and go on')}
         isStrong
         onKeep={async (values) => {
-          const reading = pinDiameterOf(values, unit, reason);
+          const reading = pinDiameterOf(values, unit, reason, language);
           await runHere(desk, (context, id) => recordReadings(context, id, [reading]));
           return { ...values, value: '', note: notesOn(job, values.note, 8) };
         }}
@@ -204,7 +205,8 @@ function PinsAsFound({ choice, unit }: PartProps) {
 }
 
 function Limits({ choice, unit }: PartProps) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const { limits, lengths, lengthsNeed } = choice;
   const fields = [
@@ -233,7 +235,8 @@ function Limits({ choice, unit }: PartProps) {
         }
         submit={say('Keep the limits')}
         onKeep={async (values) => {
-          const of = (name: (typeof fields)[number][0]) => typedLength(values[name], unit, 'this limit');
+          const of = (name: (typeof fields)[number][0]) =>
+            typedLength(values[name], unit, 'this limit', language);
           const largestDiameter_m = of('largest');
           const plateHoleDiameter_m = of('plateHole');
           const holeDepth_m = of('holeDepth');
@@ -267,7 +270,8 @@ function Limits({ choice, unit }: PartProps) {
 }
 
 function TestPins({ choice, unit }: PartProps) {
-  const { say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk } = useDesk();
   return (
     <section aria-labelledby="test-pins">
@@ -320,7 +324,7 @@ function TestPins({ choice, unit }: PartProps) {
         }}
         submit={say('Keep the test pin')}
         onKeep={async (values) => {
-          const pin = testPinOf(values, unit);
+          const pin = testPinOf(values, unit, language);
           await runHere(desk, (context, id) => recordTestPin(context, id, pin));
           return { ...values, note: '', torque: '', feel: '', remark: '' };
         }}
@@ -333,10 +337,10 @@ function TestPins({ choice, unit }: PartProps) {
               {sayNodes('{strong}: {lengthText} held {torqueIn}{value}{value2}', {
                 strong: <strong>{name}</strong>,
                 lengthText: lengthText(diameter, unit, 'diameter'),
-                torqueIn: torqueIn(torque, unit),
+                torqueIn: torqueIn(torque, unit, language),
                 value:
                   gripBefore !== undefined
-                    ? say(', before {torqueIn}', { torqueIn: torqueIn(gripBefore, unit) })
+                    ? say(', before {torqueIn}', { torqueIn: torqueIn(gripBefore, unit, language) })
                     : '',
                 value2: feel !== undefined ? say('; felt: {feel}', { feel }) : '',
               })}
@@ -351,7 +355,8 @@ function TestPins({ choice, unit }: PartProps) {
 }
 
 function SinglePins({ choice, unit }: PartProps) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const open = choice.suggested.filter(
     ({ key, string }) => !choice.remedies.some((one) => one.key === key && one.string === (string ?? 1)),
@@ -427,12 +432,12 @@ function SinglePins({ choice, unit }: PartProps) {
         start={{ note: '', string: '1', remedy: 'larger pin', diameter: '', remark: '' }}
         submit={say('Choose it')}
         onKeep={async (values) => {
-          const diameter = typedLength(values.diameter, unit, 'the pin’s diameter');
-          const key = requiredNote(values.note, 'this');
+          const diameter = typedLength(values.diameter, unit, 'the pin’s diameter', language);
+          const key = requiredNote(values.note, 'this', language);
           await runHere(desk, (context, id) =>
             choosePinRemedy(context, id, {
               key,
-              string: stringNumber(values.string),
+              string: stringNumber(values.string, language),
               remedy: values.remedy as (typeof pinRemedies)[number],
               ...(diameter === undefined ? {} : { pinDiameter_m: diameter }),
               ...(values.remark.trim() === '' ? {} : { note: values.remark.trim() }),
@@ -494,7 +499,8 @@ function Counts({ choice, unit }: PartProps) {
 }
 
 function Driving({ choice, unit }: PartProps) {
-  const { localMoment, say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { localMoment, say, sayNodes } = language;
   const { desk } = useDesk();
   const { driving } = choice;
   const start =
@@ -537,13 +543,14 @@ function Driving({ choice, unit }: PartProps) {
         start={{ from: '', to: '', diameter: lengthField(start, unit), length: '', remark: '' }}
         submit={say('Log them')}
         onKeep={async (values) => {
-          const firstKey = requiredNote(values.from, 'these pins');
-          const lastKey = values.to.trim() === '' ? firstKey : requiredNote(values.to, 'these pins');
-          const diameter = typedLength(values.diameter, unit, 'the pin’s diameter');
-          const length = typedLength(values.length, unit, 'the pin’s length');
+          const firstKey = requiredNote(values.from, 'these pins', language);
+          const lastKey =
+            values.to.trim() === '' ? firstKey : requiredNote(values.to, 'these pins', language);
+          const diameter = typedLength(values.diameter, unit, 'the pin’s diameter', language);
+          const length = typedLength(values.length, unit, 'the pin’s length', language);
           if (diameter === undefined)
             throw new RangeError(
-              'Cannot log these pins: their diameter is needed, nothing was found. Type it.',
+              say('Cannot log these pins: their diameter is needed, nothing was found. Type it.'),
             );
           await runHere(desk, (context, id) =>
             logPinsDriven(context, id, {

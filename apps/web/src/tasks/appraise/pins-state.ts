@@ -1,4 +1,14 @@
-import { inches, inInches, inMillimetres, metres, millimetres, noteName, parseNote } from '@becket/core';
+import {
+  english,
+  inches,
+  inInches,
+  inMillimetres,
+  type Language,
+  metres,
+  millimetres,
+  noteName,
+  parseNote,
+} from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { ReadingToRecord, TestPinToRecord } from '@becket/tasks';
 import type { LengthUnit } from '../../parts/length-text.ts';
@@ -6,7 +16,12 @@ import { readTypedNumber } from '../../parts/typed-number.ts';
 import { readTypedTorque, type TorqueUnit } from './torque-state.ts';
 
 /** A length as it is typed; a number alone is in the unit of the screen. Undefined when nothing was typed. */
-export function typedLength(text: string, unit: LengthUnit, what: string): number | undefined {
+export function typedLength(
+  text: string,
+  unit: LengthUnit,
+  what: string,
+  { say }: Language = english,
+): number | undefined {
   const typed = readTypedNumber(text);
   if (typed.is === 'empty') return undefined;
   if (typed.is === 'problem') throw new RangeError(typed.sentence);
@@ -20,7 +35,10 @@ export function typedLength(text: string, unit: LengthUnit, what: string): numbe
           : millimetres(typed.value);
   if (!(value > 0))
     throw new RangeError(
-      `Cannot take ${what}: a length above 0 is needed, '${text.trim()}' was found. Type it again.`,
+      say("Cannot take {what}: a length above 0 is needed, '{found}' was found. Type it again.", {
+        what,
+        found: text.trim(),
+      }),
     );
   return value;
 }
@@ -33,17 +51,21 @@ export const lengthField = (length_m: number | undefined, unit: LengthUnit): str
       ? `${Number(inMillimetres(metres(length_m)).toFixed(3))} mm`
       : `${Number(inInches(metres(length_m)).toFixed(4))} in`;
 
-export function requiredNote(text: string, what: string): number {
+export function requiredNote(text: string, what: string, { say }: Language = english): number {
   if (text.trim() === '')
-    throw new RangeError(`Cannot keep ${what}: its note is needed, nothing was found. Type it, such as C4.`);
+    throw new RangeError(
+      say('Cannot keep {what}: its note is needed, nothing was found. Type it, such as C4.', { what }),
+    );
   return parseNote(text.trim());
 }
 
-export function stringNumber(text: string): 1 | 2 | 3 {
+export function stringNumber(text: string, { say }: Language = english): 1 | 2 | 3 {
   const number = Number(text);
   if (number === 1 || number === 2 || number === 3) return number;
   throw new RangeError(
-    `Cannot keep this: a string 1, 2 or 3 is needed, '${text.trim()}' was found. Type it again.`,
+    say("Cannot keep this: a string 1, 2 or 3 is needed, '{found}' was found. Type it again.", {
+      found: text.trim(),
+    }),
   );
 }
 
@@ -52,17 +74,21 @@ export function pinDiameterOf(
   { note, string, value }: { note: string; string: string; value: string },
   unit: LengthUnit,
   reason: string,
+  language: Language = english,
 ): ReadingToRecord {
+  const { say } = language;
   const typed = readTypedNumber(value);
   if (typed.is !== 'number')
     throw new RangeError(
       typed.is === 'problem'
         ? typed.sentence
-        : 'Cannot keep this pin: its diameter is needed, nothing was found. Type what the micrometer shows.',
+        : say(
+            'Cannot keep this pin: its diameter is needed, nothing was found. Type what the micrometer shows.',
+          ),
     );
   return {
     quantity: 'pin-diameter',
-    place: { key: requiredNote(note, 'this pin'), string: stringNumber(string) },
+    place: { key: requiredNote(note, 'this pin', language), string: stringNumber(string, language) },
     value: typed.value,
     unit: (typed.unit ?? unit) as ReadingToRecord['unit'],
     ...(reason.trim() === '' ? {} : { reason: reason.trim() }),
@@ -82,20 +108,27 @@ export function testPinOf(
     remark: string;
   },
   unit: LengthUnit,
+  language: Language = english,
 ): TestPinToRecord {
-  const diameter = typedLength(form.diameter, unit, 'the pin’s diameter');
+  const { say } = language;
+  const diameter = typedLength(form.diameter, unit, 'the pin’s diameter', language);
   if (diameter === undefined)
-    throw new RangeError('Cannot keep this test pin: its diameter is needed, nothing was found. Type it.');
-  const torque = readTypedTorque(form.torque);
+    throw new RangeError(
+      say('Cannot keep this test pin: its diameter is needed, nothing was found. Type it.'),
+    );
+  const torque = readTypedTorque(form.torque, language);
   const read = torque.unit ?? (form.unit as TorqueUnit);
   if (read === 'kgf·cm')
     throw new RangeError(
-      `Cannot keep this test pin: a torque in in·lbf or N·m is needed, '${form.torque.trim()}' was found. Read it in one of those.`,
+      say(
+        "Cannot keep this test pin: a torque in in·lbf or N·m is needed, '{found}' was found. Read it in one of those.",
+        { found: form.torque.trim() },
+      ),
     );
-  const length = typedLength(form.length, unit, 'the pin’s length');
+  const length = typedLength(form.length, unit, 'the pin’s length', language);
   return {
-    key: requiredNote(form.note, 'this test pin'),
-    string: stringNumber(form.string),
+    key: requiredNote(form.note, 'this test pin', language),
+    string: stringNumber(form.string, language),
     pinDiameter_m: diameter,
     ...(length === undefined ? {} : { pinLength_m: length }),
     torque: { value: torque.value, unit: read },

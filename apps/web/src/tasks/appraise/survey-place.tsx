@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import {
   findingGravities,
   findingRemedies,
@@ -49,7 +50,8 @@ const shortAnswers = [
 
 /** The survey of the structure, one part of the piano at a time, answered with a thumb. */
 export function SurveyPlace() {
-  const { say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk, job } = useDesk();
   const [part, setPart] = useState<SurveyPart>('bridges');
   const [open, setOpen] = useState<Open>();
@@ -133,7 +135,7 @@ export function SurveyPlace() {
         {whole.answered === whole.of && (
           <p role="status">
             {sayNodes('Everything of the survey is answered. {findingsWords} {link}', {
-              findingsWords: findingsWords(job.findings),
+              findingsWords: findingsWords(job.findings, language),
               link: (
                 <a href={`#/job/${encodeURIComponent(desk.id)}/appraise/decision`}>
                   {say('Go to the decision.')}
@@ -260,7 +262,8 @@ function FindingSheet({
   reason: string;
   onDone: () => void;
 }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job, record } = useDesk();
   const { unit } = useSettings();
   const [selected] = useSelectedKey();
@@ -290,7 +293,7 @@ function FindingSheet({
   async function submit(event: FormEvent): Promise<void> {
     event.preventDefault();
     try {
-      const finding = findingOf(thing, { ...form, reason }, unit, replaced?.entry);
+      const finding = findingOf(thing, { ...form, reason }, unit, replaced?.entry, language);
       setProblem(undefined);
       await runHere(desk, (context, id) => recordFindings(context, id, [finding]));
       onDone();
@@ -424,10 +427,13 @@ function lineWords(line: Finding, unit: 'mm' | 'in'): string {
 
 const gravityOf = ({ answer }: Finding) => (answer.is === 'seen' ? answer.gravity : undefined);
 
-function findingsWords(findings: readonly Finding[]): string {
+function findingsWords(findings: readonly Finding[], { say }: Language = english): string {
   const seen = findings.filter(({ answer, copiedFrom }) => answer.is === 'seen' && copiedFrom === undefined);
   const stops = seen.filter(({ answer }) => answer.is === 'seen' && answer.whatToDo === 'stops the job');
-  return `${seen.length} ${seen.length === 1 ? 'finding' : 'findings'}, ${stops.length} that ${stops.length === 1 ? 'stops' : 'stop'} the job.`;
+  return say(
+    '{seen} {seen, plural, one {finding} other {findings}}, {stops} that {stops, plural, one {stops} other {stop}} the job.',
+    { seen: seen.length, stops: stops.length },
+  );
 }
 
 const sentenceCase = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

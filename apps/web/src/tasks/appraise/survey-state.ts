@@ -1,4 +1,4 @@
-import { inches, metres, millimetres, noteName, parseNote } from '@becket/core';
+import { english, inches, type Language, metres, millimetres, noteName, parseNote } from '@becket/core';
 import {
   type findingGravities,
   type findingRemedies,
@@ -91,20 +91,28 @@ export function findingOf(
   form: FindingForm,
   unit: LengthUnit,
   replaces?: string,
+  language: Language = english,
 ): FindingToRecord {
-  const { label } = surveyThings[thing];
+  const { say } = language;
+  const label = say(surveyThings[thing].label);
   const what = form.what.trim();
   const missing =
     what === ''
-      ? ['what is seen', 'nothing was found. Say it in a few words']
+      ? say('Cannot keep ‘{label}’: what is seen is needed, nothing was found. Say it in a few words.', {
+          label,
+        })
       : form.gravity === ''
-        ? ['how grave it is', 'nothing was chosen. Choose slight, clear or grave']
+        ? say(
+            'Cannot keep ‘{label}’: how grave it is is needed, nothing was chosen. Choose slight, clear or grave.',
+            { label },
+          )
         : form.whatToDo === ''
-          ? ['what to do about it', 'nothing was chosen. Choose one']
+          ? say('Cannot keep ‘{label}’: what to do about it is needed, nothing was chosen. Choose one.', {
+              label,
+            })
           : undefined;
-  if (missing !== undefined)
-    throw new RangeError(`Cannot keep ‘${label}’: ${missing[0]} is needed, ${missing[1]}.`);
-  const extent = readTypedNumber(form.extent);
+  if (missing !== undefined) throw new RangeError(missing);
+  const extent = readTypedNumber(form.extent, language);
   if (extent.is === 'problem') throw new RangeError(extent.sentence);
   const extent_m =
     extent.is === 'empty'
@@ -116,7 +124,10 @@ export function findingOf(
           : millimetres(extent.value);
   if (extent_m !== undefined && !(extent_m > 0 && extent_m <= 3))
     throw new RangeError(
-      `Cannot keep ‘${label}’: a length above 0 and up to 3 m is needed, '${form.extent.trim()}' was found. Check the unit.`,
+      say(
+        "Cannot keep ‘{label}’: a length above 0 and up to 3 m is needed, '{found}' was found. Check the unit.",
+        { label, found: form.extent.trim() },
+      ),
     );
   return {
     thing,
@@ -165,9 +176,9 @@ function placeOf({ section, note, point }: FindingForm): FindingToRecord['place'
 }
 
 /** The place of a line in words; empty for the whole piano. */
-export function findingPlaceWords({ place }: Pick<Finding, 'place'>): string {
+export function findingPlaceWords({ place }: Pick<Finding, 'place'>, { say }: Language = english): string {
   return [
-    place.section === undefined ? undefined : `section ${place.section}`,
+    place.section === undefined ? undefined : say('section {section}', { section: place.section }),
     place.key === undefined ? undefined : noteName(place.key),
     place.point,
   ]

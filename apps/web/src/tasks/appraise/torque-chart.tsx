@@ -18,7 +18,8 @@ interface Props {
 
 /** Where does the block hold, and where does it not? Grip of every pin that was read, along the compass. */
 export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
-  const { say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const [frame, width] = useWidth<HTMLElement>();
   const inUnit = (torque: number) => (unit === 'mm' ? torque : inInchPounds(newtonMetres(torque)));
   const shown = map.pins.filter(({ grip }) => grip !== undefined);
@@ -51,15 +52,17 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
           <>
             {sayNodes('{strong} grip {torqueIn} {span}{value}{value2}{value3}', {
               strong: <strong>{pin.name}</strong>,
-              torqueIn: torqueIn(pin.grip!.grip, unit),
-              span: <span className="faint">± {torqueIn(pin.grip!.standardUncertainty, unit)}</span>,
+              torqueIn: torqueIn(pin.grip!.grip, unit, language),
+              span: (
+                <span className="faint">± {torqueIn(pin.grip!.standardUncertainty, unit, language)}</span>
+              ),
               value:
                 pin.pull !== undefined
-                  ? say(', string pulls {torqueIn}', { torqueIn: torqueIn(pin.pull.pull, unit) })
+                  ? say(', string pulls {torqueIn}', { torqueIn: torqueIn(pin.pull.pull, unit, language) })
                   : '',
               value2:
                 pin.margin !== undefined
-                  ? say(', margin {torqueIn}', { torqueIn: torqueIn(pin.margin, unit) })
+                  ? say(', margin {torqueIn}', { torqueIn: torqueIn(pin.margin, unit, language) })
                   : '',
               value3: pin.feels.length > 0 ? say('; felt: {what}', { what: pin.feels.join(', ') }) : '',
             })}
@@ -198,7 +201,7 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
         {say(
           'Dots: grip with one standard uncertainty. Bands: mean of the section with its 95 % interval. Dashed: {torqueIn}, {lowBelowFrom}. Short lines: pull of the string.{value}',
           {
-            torqueIn: torqueIn(map.lowBelow, unit),
+            torqueIn: torqueIn(map.lowBelow, unit, language),
             lowBelowFrom: map.lowBelowFrom,
             value:
               raw.length > 0
@@ -215,7 +218,8 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
 
 /** How are the grips spread? One bar for each newton metre. */
 export function TorqueBars({ map, unit }: { map: PinTorqueMap; unit: 'mm' | 'in' }) {
-  const { fixed, say } = useLanguage();
+  const language = useLanguage();
+  const { fixed, say } = language;
   const [frame, width] = useWidth<HTMLElement>();
   if (map.bins.length === 0) return null;
   const bars = { top: 24, bottom: 44, left: 40, right: 14, height: 200 };
@@ -235,7 +239,10 @@ export function TorqueBars({ map, unit }: { map: PinTorqueMap; unit: 'mm' | 'in'
         role="img"
         aria-label={say('Pins by grip: {what}', {
           what: map.bins
-            .map(({ from, to, pins }) => `${torqueIn(from, unit)} to ${torqueIn(to, unit)}: ${pins.length}`)
+            .map(
+              ({ from, to, pins }) =>
+                `${torqueIn(from, unit, language)} to ${torqueIn(to, unit, language)}: ${pins.length}`,
+            )
             .join('; '),
         })}
       >

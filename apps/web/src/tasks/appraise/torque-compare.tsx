@@ -8,11 +8,12 @@ import { torqueIn } from './torque-state.ts';
 
 /** The block before and after, side by side, pin by pin. */
 export function TorqueCompare({ unit }: { unit: 'mm' | 'in' }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const settled = useDeferredValue(job);
   const { before, after, pins, readBothTimes, lowAfter } = useMemo(() => compareTorque(settled), [settled]);
-  const text = (torque: number) => torqueIn(torque, unit);
+  const text = (torque: number) => torqueIn(torque, unit, language);
   return (
     <section aria-labelledby="before-after">
       <h3 id="before-after">{say('Before and after stringing')}</h3>

@@ -14,7 +14,8 @@ interface Props {
 
 /** What the readings say of the block, and what they cannot say. */
 export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
-  const { fixed, say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { fixed, say, sayNodes } = language;
   if (map.pins.length === 0)
     return (
       <p>
@@ -25,7 +26,7 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
     );
   const { zone, pattern, season, questions } = map;
   const without = map.pins.filter(({ grip }) => grip === undefined);
-  const text = (value: number) => torqueIn(value, unit);
+  const text = (value: number) => torqueIn(value, unit, language);
   return (
     <>
       {questions.map(({ entries, sentence }) => (

@@ -72,7 +72,8 @@ interface Kept {
 }
 
 function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | undefined }) {
-  const { say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk, job } = useDesk();
   const [form, setForm] = useState<TorqueForm>(() => newTorqueForm(job.piano?.firstKey ?? 1));
   const [reason, setReason] = useState('');
@@ -98,7 +99,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
     event.preventDefault();
     setProblem(undefined);
     try {
-      const reading = torqueReadingOf(form, reason);
+      const reading = torqueReadingOf(form, reason, language);
       const done = await runHere(desk, (context, id) => recordReadings(context, id, [reading]));
       const { place, value, unit } = reading;
       const si = done.job.readings.find(({ entry }) => entry === done.entries[0])!.value_si;
@@ -111,8 +112,8 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
             string: place.string!,
             turning: form.turning,
           }),
-          value: torqueText(si),
-          question: torqueQuestion({ value, unit }),
+          value: torqueText(si, language),
+          question: torqueQuestion({ value, unit }, language),
         },
       ]);
       setForm((now) => ({ ...now, value: '', feel: '', ...nextPin(job, now) }));
@@ -272,7 +273,8 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
 }
 
 function TorqueReadings({ readings }: { readings: readonly StandingReading[] }) {
-  const { localDay, say } = useLanguage();
+  const language = useLanguage();
+  const { localDay, say } = language;
   const { desk } = useDesk();
   if (readings.length === 0) return null;
   return (
@@ -304,7 +306,7 @@ function TorqueReadings({ readings }: { readings: readonly StandingReading[] }) 
                     {one.asRead.value} {one.asRead.unit}
                   </td>
                   <td>
-                    {conditionWords(one)}
+                    {conditionWords(one, language)}
                     {one.stage === 'as strung' && say(', newly strung')}
                   </td>
                   <td>{one.feel ?? ''}</td>

@@ -1,4 +1,4 @@
-import { inInchPounds, newtonMetres, noteName, parseNote } from '@becket/core';
+import { english, inInchPounds, type Language, newtonMetres, noteName, parseNote } from '@becket/core';
 import { type Job, type pinFeels, type StandingReading, siFromRead } from '@becket/journal';
 import type { ReadingToRecord } from '@becket/tasks';
 import { readTypedNumber } from '../../parts/typed-number.ts';
@@ -37,10 +37,17 @@ export const newTorqueForm = (firstKey: number): TorqueForm => ({
 });
 
 /** The reading a form describes. Throws, with a sentence, when something needed is missing. */
-export function torqueReadingOf(form: TorqueForm, reason: string): ReadingToRecord {
-  const typed = readTypedTorque(form.value);
+export function torqueReadingOf(
+  form: TorqueForm,
+  reason: string,
+  language: Language = english,
+): ReadingToRecord {
+  const { say } = language;
+  const typed = readTypedTorque(form.value, language);
   if (form.note.trim() === '')
-    throw new RangeError('Cannot keep this torque: the note of the pin is needed, none was found. Type it.');
+    throw new RangeError(
+      say('Cannot keep this torque: the note of the pin is needed, none was found. Type it.'),
+    );
   const words = reason.trim();
   return {
     quantity: 'pin-torque',
@@ -56,16 +63,21 @@ export function torqueReadingOf(form: TorqueForm, reason: string): ReadingToReco
 }
 
 /** '118', '118 in·lbf', '13,5 Nm': what a hand or a wrench that types puts into the field. */
-export function readTypedTorque(text: string): { value: number; unit: TorqueUnit | undefined } {
+export function readTypedTorque(
+  text: string,
+  { say }: Language = english,
+): { value: number; unit: TorqueUnit | undefined } {
   const parts = /^(.*?\d[.,]?)\s*(n[·.* ]?m|in[·.* ]?lbf?|lbf?[·.* ]?in|kgf?[·.* ]?cm)?$/i.exec(text.trim());
   const number = readTypedNumber(parts?.[1] ?? text);
   if (number.is === 'empty')
     throw new RangeError(
-      'Cannot keep this torque: a value is needed, nothing was found. Type what the wrench shows.',
+      say('Cannot keep this torque: a value is needed, nothing was found. Type what the wrench shows.'),
     );
   if (number.is === 'problem' || number.unit !== undefined)
     throw new RangeError(
-      `Cannot read '${text.trim()}' as a torque: a number such as 118 or 13.5 N·m is needed. Type it again.`,
+      say("Cannot read '{found}' as a torque: a number such as 118 or 13.5 N·m is needed. Type it again.", {
+        found: text.trim(),
+      }),
     );
   const word = parts?.[2]?.toLowerCase();
   const unit =
@@ -98,32 +110,46 @@ export function nextPin(
 }
 
 /** '13.3 N·m = 118 in·lbf' */
-export function torqueText(torque_n_m: number): string {
+export function torqueText(torque_n_m: number, { fixed, say }: Language = english): string {
   const torque = newtonMetres(torque_n_m);
-  return `${torque.toFixed(1)} N·m = ${inInchPounds(torque).toFixed(0)} in·lbf`;
+  return say('{figure} N·m = {figure2} in·lbf', {
+    figure: fixed(torque, 1),
+    figure2: fixed(inInchPounds(torque), 0),
+  });
 }
 
 /** One torque alone, in the unit that goes with the shop's lengths. */
-export function torqueIn(torque_n_m: number, unit: 'mm' | 'in'): string {
+export function torqueIn(torque_n_m: number, unit: 'mm' | 'in', { fixed, say }: Language = english): string {
   return unit === 'mm'
-    ? `${torque_n_m.toFixed(1)} N·m`
-    : `${inInchPounds(newtonMetres(torque_n_m)).toFixed(0)} in·lbf`;
+    ? `${fixed(torque_n_m, 1)} N·m`
+    : say('{figure} in·lbf', { figure: fixed(inInchPounds(newtonMetres(torque_n_m)), 0) });
 }
 
 /** How a reading was taken, in words. */
-export function conditionWords({ condition }: StandingReading): string {
+export function conditionWords({ condition }: StandingReading, { say }: Language = english): string {
   if (condition?.strings === 'on')
-    return condition.turning === undefined ? 'direction not said' : `turned ${condition.turning}`;
-  if (condition?.strings === 'let down' || condition?.strings === 'off') return 'no string pull';
-  return 'string state not said';
+    return condition.turning === undefined
+      ? say('direction not said')
+      : say('turned {turning}', { turning: condition.turning });
+  if (condition?.strings === 'let down' || condition?.strings === 'off') return say('no string pull');
+  return say('string state not said');
 }
 
 /** True when a value can only be one read in the other unit, or a slip of the point. */
-export function torqueQuestion({ value, unit }: { value: number; unit: string }): string | undefined {
+export function torqueQuestion(
+  { value, unit }: { value: number; unit: string },
+  { say }: Language = english,
+): string | undefined {
   const torque = siFromRead(value, unit as TorqueUnit);
   if (torque < 0.8)
-    return `${value} ${unit} is less than a pin takes that a finger can turn. Was it read in another unit?`;
+    return say(
+      '{value} {unit} is less than a pin takes that a finger can turn. Was it read in another unit?',
+      { value, unit },
+    );
   if (torque > 34)
-    return `${value} ${unit} would twist most pins off. Was it read in in·lbf, or is a point missing?`;
+    return say('{value} {unit} would twist most pins off. Was it read in in·lbf, or is a point missing?', {
+      value,
+      unit,
+    });
   return undefined;
 }
