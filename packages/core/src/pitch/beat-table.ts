@@ -1,3 +1,4 @@
+import { message } from '../words/index.ts';
 import { type BeatRate, beatRate, type SoundingNote } from './beat-rate.ts';
 
 /** An interval and the pairs of partials at which it is heard to beat, the loudest usually first. */
@@ -14,10 +15,10 @@ export interface Interval {
  * Source: the lowest pair of each is the ratio of the pure interval (definition); the further pairs are its multiples.
  */
 export const tuningIntervals: readonly Interval[] = [
-  { name: 'minor third', semitones: 3, pairs: [[6, 5]] },
-  { name: 'major third', semitones: 4, pairs: [[5, 4]] },
+  { name: message('minor third'), semitones: 3, pairs: [[6, 5]] },
+  { name: message('major third'), semitones: 4, pairs: [[5, 4]] },
   {
-    name: 'fourth',
+    name: message('fourth'),
     semitones: 5,
     pairs: [
       [4, 3],
@@ -25,17 +26,17 @@ export const tuningIntervals: readonly Interval[] = [
     ],
   },
   {
-    name: 'fifth',
+    name: message('fifth'),
     semitones: 7,
     pairs: [
       [3, 2],
       [6, 4],
     ],
   },
-  { name: 'minor sixth', semitones: 8, pairs: [[8, 5]] },
-  { name: 'major sixth', semitones: 9, pairs: [[5, 3]] },
+  { name: message('minor sixth'), semitones: 8, pairs: [[8, 5]] },
+  { name: message('major sixth'), semitones: 9, pairs: [[5, 3]] },
   {
-    name: 'octave',
+    name: message('octave'),
     semitones: 12,
     pairs: [
       [2, 1],
@@ -44,9 +45,9 @@ export const tuningIntervals: readonly Interval[] = [
       [8, 4],
     ],
   },
-  { name: 'major tenth', semitones: 16, pairs: [[5, 2]] },
+  { name: message('major tenth'), semitones: 16, pairs: [[5, 2]] },
   {
-    name: 'twelfth',
+    name: message('twelfth'),
     semitones: 19,
     pairs: [
       [3, 1],
@@ -54,14 +55,14 @@ export const tuningIntervals: readonly Interval[] = [
     ],
   },
   {
-    name: 'double octave',
+    name: message('double octave'),
     semitones: 24,
     pairs: [
       [4, 1],
       [8, 2],
     ],
   },
-  { name: 'major seventeenth', semitones: 28, pairs: [[5, 1]] },
+  { name: message('major seventeenth'), semitones: 28, pairs: [[5, 1]] },
 ];
 
 /** A note of the compass as it sounds. */

@@ -1,4 +1,5 @@
 import { type Kilograms, type Metres, metres, requirePositive } from '../units/index.ts';
+import { english, type Language } from '../words/index.ts';
 import { wireLength } from './wire-quantity.ts';
 
 /** How a supplier sells wire: a coil by its mass, a coil by its length, or straight pieces of one length. */
@@ -35,12 +36,15 @@ export interface CoilsToBuy {
  * (from memory).
  * @example  coilsToBuy({ diameter: millimetres(1), cuts: [metres(3), metres(3), metres(2)], sold: { by: 'piece', length: metres(5) } }).count  // = 2
  */
-export function coilsToBuy(order: {
-  readonly diameter: Metres;
-  readonly cuts: readonly Metres[];
-  readonly sold: WireAsSold;
-  readonly beyond?: Metres | undefined;
-}): CoilsToBuy {
+export function coilsToBuy(
+  order: {
+    readonly diameter: Metres;
+    readonly cuts: readonly Metres[];
+    readonly sold: WireAsSold;
+    readonly beyond?: Metres | undefined;
+  },
+  { say, fixed }: Language = english,
+): CoilsToBuy {
   const task = 'the coils to buy';
   const { sold, diameter, cuts } = order;
   const lengthOfOne =
@@ -53,8 +57,10 @@ export function coilsToBuy(order: {
     sum += requirePositive(cut, 'a cut length', task);
     if (cut > lengthOfOne) {
       throw new RangeError(
-        `Cannot compute ${task} as a wire of ${cut.toFixed(3)} m does not come out of one of ${lengthOfOne.toFixed(3)} m. ` +
-          'Choose a longer coil or piece for this size.',
+        say(
+          'Cannot compute the coils to buy as a wire of {cut} m does not come out of one of {length} m. Choose a longer coil or piece for this size.',
+          { cut: fixed(cut, 3), length: fixed(lengthOfOne, 3) },
+        ),
       );
     }
     const fit = rooms.findIndex((room) => room >= cut);

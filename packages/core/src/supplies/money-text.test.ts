@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { german } from '../german.ts';
+import { makeLanguage } from '../words/index.ts';
 import { minorUnits } from './minor-units.ts';
 import { moneyText, plainMoneyText } from './money-text.ts';
 import { parseMoney } from './typed-money.ts';
@@ -143,4 +145,13 @@ describe('parseMoney()', () => {
       expect(() => parseMoney(typed, 'EUR'), typed).toThrow(/^Cannot read an amount: .* was found\. /);
     expect(() => parseMoney('5', 'XXX')).toThrow('ISO 4217');
   });
+});
+
+it('says in German which amounts it cannot read', () => {
+  const language = makeLanguage('de-DE', german);
+  expect(() => parseMoney('1,2345', 'EUR', {}, language)).toThrow(
+    /höchstens 2 Stellen stehen, gefunden wurde „1,2345“/,
+  );
+  expect(() => parseMoney('1.234', 'EUR', {}, language)).toThrow(/Der Punkt könnte Tausender abtrennen/);
+  expect(() => parseMoney('', 'EUR', {}, language)).toThrow(/eine Zahl wie 1234,50/);
 });

@@ -1,4 +1,5 @@
 import { requireNotNegative, requirePositive } from '../units/index.ts';
+import { message } from '../words/index.ts';
 
 /** What is bought beyond one pin a string: plain data, so that a shop can keep its own. */
 export interface PinAllowance {
@@ -11,7 +12,7 @@ export interface PinAllowance {
 
 /** One in fifty, and two of each size at the least. Our own starting figures. */
 export const STARTING_PIN_ALLOWANCE: PinAllowance = {
-  source: 'our own starting figures',
+  source: message('our own starting figures'),
   spareShare: 0.02,
   leastSpares: 2,
 };

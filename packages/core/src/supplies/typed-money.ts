@@ -1,3 +1,4 @@
+import { english, type Language } from '../words/index.ts';
 import { currencyDigits } from './currency-digits.ts';
 import { type MinorUnits, minorUnits } from './minor-units.ts';
 
@@ -10,6 +11,7 @@ import { type MinorUnits, minorUnits } from './minor-units.ts';
  * @param typed                what was typed
  * @param currency             three letters of ISO 4217
  * @param options.decimalSign  the writer's decimal sign, where it is known
+ * @param language             of what is said when it cannot be read
  * @returns amount [minor units]
  *
  * Throws: SyntaxError when it does not read as an amount, or could be read in two ways; RangeError when it has more
@@ -23,20 +25,23 @@ export function parseMoney(
   typed: string,
   currency: string,
   { decimalSign }: { readonly decimalSign?: '.' | ',' | undefined } = {},
+  language: Language = english,
 ): MinorUnits {
   const digits = currencyDigits(currency);
   const text = typed.trim().replace(/^[\u2212\u2013]/, '-');
   const parts = /^([+-]?)\s?(\d[\d.,\s'\u2019]*)$/u.exec(text);
-  if (parts === null || !/\d$/.test(text)) throw notAnAmount(typed, digits);
+  if (parts === null || !/\d$/.test(text)) throw notAnAmount(typed, digits, language);
   const [, sign, body = ''] = parts;
-  const decimalAt = decimalPlace(body, typed, { decimalSign, digits });
-  const whole = withoutGroups(decimalAt === -1 ? body : body.slice(0, decimalAt), typed, digits);
+  const decimalAt = decimalPlace(body, typed, { decimalSign, digits }, language);
+  const whole = withoutGroups(decimalAt === -1 ? body : body.slice(0, decimalAt), typed, digits, language);
   const fraction = decimalAt === -1 ? '' : body.slice(decimalAt + 1);
-  if (!/^\d*$/.test(fraction)) throw notAnAmount(typed, digits);
+  if (!/^\d*$/.test(fraction)) throw notAnAmount(typed, digits, language);
   if (fraction.length > digits) {
     throw new RangeError(
-      `Cannot read an amount of ${currency}: ${digits === 0 ? 'no digits' : `at most ${digits} digits`} after the decimal sign ` +
-        `are needed, '${typed.trim()}' was found. Leave out what is smaller than the currency's smallest unit.`,
+      language.say(
+        "Cannot read an amount of {currency}: {digits, plural, =0 {no digits} other {at most # digits}} after the decimal sign are needed, '{typed}' was found. Leave out what is smaller than the currency's smallest unit.",
+        { currency, digits, typed: typed.trim() },
+      ),
     );
   }
   const value = Number(whole + fraction.padEnd(digits, '0'));
@@ -48,6 +53,7 @@ function decimalPlace(
   body: string,
   typed: string,
   { decimalSign, digits }: { readonly decimalSign: '.' | ',' | undefined; readonly digits: number },
+  { say }: Language,
 ): number {
   const lastDot = body.lastIndexOf('.');
   const lastComma = body.lastIndexOf(',');
@@ -62,30 +68,42 @@ function decimalPlace(
   // A currency without a smaller unit leaves one way to read it.
   if (couldGroup && digits === 0) return -1;
   if (couldGroup) {
-    const decimals =
-      digits < 3 ? `${body.slice(0, last + 3)} with two digits after it` : 'say which decimal sign you use';
     throw new SyntaxError(
-      `Cannot read '${typed.trim()}' as an amount: the ${sign === '.' ? 'dot' : 'comma'} could set off thousands or be the decimal ` +
-        `sign. Write ${body.replace(sign, '')}, or ${decimals}.`,
+      say(
+        "Cannot read '{typed}' as an amount: the {sign, select, dot {dot} other {comma}} could set off thousands or be the decimal sign. Write {whole}, or {digits, select, many {say which decimal sign you use} other {{decimals} with two digits after it}}.",
+        {
+          typed: typed.trim(),
+          sign: sign === '.' ? 'dot' : 'comma',
+          whole: body.replace(sign, ''),
+          digits: digits < 3 ? 'few' : 'many',
+          decimals: body.slice(0, last + 3),
+        },
+      ),
     );
   }
   return last;
 }
 
 /** Digits without what sets off thousands; one kind of sign, three digits behind the last (and two or three between). */
-function withoutGroups(whole: string, typed: string, digits: number): string {
+function withoutGroups(whole: string, typed: string, digits: number, language: Language): string {
   if (/^\d+$/.test(whole)) return whole;
   const grouped =
     /^\d{1,3}(?:([.,'\u2019]|\s)\d{2,3})?(?:\1\d{2,3})*$/u.test(whole) && /\D\d{3}$/u.test(whole);
-  if (!grouped) throw notAnAmount(typed, digits);
+  if (!grouped) throw notAnAmount(typed, digits, language);
   return whole.replace(/\D/gu, '');
 }
 
-function notAnAmount(typed: string, digits: number): SyntaxError {
-  const example = digits === 0 ? '1234' : `1234.${'50'.padEnd(digits, '0')}`;
+function notAnAmount(typed: string, digits: number, { say, fixed }: Language): SyntaxError {
+  const example = digits === 0 ? '1234' : fixed(1234.5, digits);
   return new SyntaxError(
     typed.trim() === ''
-      ? `Cannot read an amount: a number such as ${example} is needed, nothing was found. Type it, or leave the line unpriced.`
-      : `Cannot read an amount: a number such as ${example} is needed, '${typed.trim()}' was found. Type digits, with one decimal sign.`,
+      ? say(
+          'Cannot read an amount: a number such as {example} is needed, nothing was found. Type it, or leave the line unpriced.',
+          { example },
+        )
+      : say(
+          "Cannot read an amount: a number such as {example} is needed, '{typed}' was found. Type digits, with one decimal sign.",
+          { example, typed: typed.trim() },
+        ),
   );
 }

@@ -8,6 +8,7 @@ import {
   requireNotNegative,
   requirePositive,
 } from '../units/index.ts';
+import { message } from '../words/index.ts';
 
 /**
  * Mass of a length of plain wire.
@@ -63,7 +64,7 @@ export interface WireAllowance {
 
 /** A tenth for spoilage and one spare wire of each size. Our own starting figures. */
 export const STARTING_WIRE_ALLOWANCE: WireAllowance = {
-  source: 'our own starting figures',
+  source: message('our own starting figures'),
   spoilageShare: 0.1,
   spareWires: 1,
 };

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { german } from '../german.ts';
+import { makeLanguage } from '../words/index.ts';
 import { A4_KEY, noteName, parseNote, requireKey } from './note-names.ts';
 
 describe('noteName()', () => {
@@ -66,4 +68,10 @@ describe('requireKey()', () => {
   it('hands the key back', () => {
     expect(requireKey(7, 'a test')).toBe(7);
   });
+});
+
+it('refuses in German where German is asked for', () => {
+  expect(() => parseNote('H3', {}, makeLanguage('de-DE', german))).toThrow(
+    'Der Ton lässt sich nicht lesen: Nötig ist ein Name wie A0, C#4 oder Bb3 oder eine Tastennummer von 1 bis 88 (H wird nur gelesen, wo deutsche Tonnamen verlangt sind); gefunden: „H3“.',
+  );
 });

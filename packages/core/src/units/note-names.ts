@@ -5,6 +5,7 @@
  * Octave numbers change at C and C4 is the C nearest the middle of the keyboard, A4 the pitch note (ISO 16, from
  * memory; the same numbering as in MIDI practice with note 60 = C4).
  */
+import { english, type Language } from '../words/index.ts';
 
 /** Key numbers of the lowest and highest note, A0 and C8. */
 export const FIRST_KEY = 1;
@@ -62,17 +63,23 @@ export interface NoteSpelling {
  * @example parseNote('B♭3')  // = 38
  * @example parseNote('H3', { letters: 'german' })  // = 39
  */
-export function parseNote(text: string, { letters = 'international' }: NoteSpelling = {}): number {
+export function parseNote(
+  text: string,
+  { letters = 'international' }: NoteSpelling = {},
+  language: Language = english,
+): number {
   const compact = text.replace(/\s+/g, '');
-  if (/^[+-]?\d+$/.test(compact)) return withinCompass(Number(compact), text);
+  if (/^[+-]?\d+$/.test(compact)) return withinCompass(Number(compact), text, language);
 
   const parts = /^([a-h])([#♯b♭]?)(-?\d+)$/i.exec(compact);
   const isGerman = letters === 'german';
   const letter = parts?.[1]?.toUpperCase();
   if (parts === null || letter === undefined || (letter === 'H' && !isGerman)) {
-    const hint = letter === 'H' ? ' (H is read only where German note names are asked for)' : '';
     throw new SyntaxError(
-      `Cannot read a note as a name like A0, C#4 or Bb3, or a key number from 1 to 88, is needed${hint}: found '${text}'`,
+      language.say(
+        "Cannot read a note as a name like A0, C#4 or Bb3, or a key number from 1 to 88, is needed{letter, select, H { (H is read only where German note names are asked for)} other {}}: found '{text}'",
+        { letter: letter ?? 'none', text },
+      ),
     );
   }
   const white = isGerman && letter === 'H' ? 'B' : letter;
@@ -80,19 +87,25 @@ export function parseNote(text: string, { letters = 'international' }: NoteSpell
   const sign = parts[2] === '' ? 0 : /[#♯]/.test(parts[2]!) ? 1 : -1;
   if (germanFlat !== 0 && sign > 0) {
     throw new SyntaxError(
-      `Cannot read a note as a German B is already flat and takes no sharp; write H or B: found '${text}'`,
+      language.say(
+        "Cannot read a note as a German B is already flat and takes no sharp; write H or B: found '{text}'",
+        { text },
+      ),
     );
   }
   // "Bb" in German letters is the same key as "B": the flat is only written out.
   const alteration = germanFlat !== 0 ? germanFlat : sign;
   const semitones = 12 * Number(parts[3]) + SEMITONES_ABOVE_C[white]! + alteration;
-  return withinCompass(semitones - KEY_TO_SEMITONES_ABOVE_C0, text);
+  return withinCompass(semitones - KEY_TO_SEMITONES_ABOVE_C0, text, language);
 }
 
-function withinCompass(key: number, text: string): number {
+function withinCompass(key: number, text: string, { say }: Language): number {
   if (key < FIRST_KEY || key > LAST_KEY) {
     throw new RangeError(
-      `Cannot read a note as it must lie from A0 (key 1) to C8 (key 88): found '${text}', which would be key ${key}`,
+      say(
+        "Cannot read a note as it must lie from A0 (key 1) to C8 (key 88): found '{text}', which would be key {key}",
+        { text, key },
+      ),
     );
   }
   return key;
