@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import { type BassQuantity, bassOrder } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
 import { fontsOnNode } from '../render/fonts-on-node.ts';
@@ -131,7 +132,7 @@ describe('bassStringPlanPaper()', () => {
       bridge_mm: 80,
       termination_mm: 1430 - 10 * index,
     }));
-    const sheets = planSheets(strings);
+    const sheets = planSheets(strings, english);
     expect(new Set(sheets.map(({ title }) => title.slice(0, 14))).size).toBe(3);
     for (const { drawing } of sheets) {
       // The narrower paper, Letter on its side, leaves 279.4 mm less two margins of 40 pt: 251.2 mm.

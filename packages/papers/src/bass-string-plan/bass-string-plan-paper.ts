@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import { bassOrder, type Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { runningLines, shortDigest } from '../every-paper/running-lines.ts';
@@ -11,25 +12,41 @@ import { OVERLAP_MM, type PlannedString, plannedString, planSheets } from './pla
  */
 export function bassStringPlanPaper(job: Job, options: PaperOptions): PageTree {
   const order = bassOrder(job, { signed: options.orders?.signed ?? [] });
-  const planned = order.strings.map((string) => ({ string, plan: plannedString(string) }));
+  const { language } = options;
+  const { say, plain } = language;
+  const planned = order.strings.map((string) => ({ string, plan: plannedString(string, language) }));
   const drawn = planned.flatMap(({ plan }) => plan ?? []);
   const undrawn = planned.filter(({ plan }) => plan === undefined).map(({ string }) => string.note);
-  const sheets = planSheets(drawn);
+  const forMachines = order.strings.flatMap((string) => plannedString(string, english) ?? []);
+  const sheets = planSheets(drawn, language);
   const blocks: Block[] = [
-    { is: 'heading', level: 1, text: 'Bass string plan, 1:1' },
+    { is: 'heading', level: 1, text: say('Bass string plan, 1:1') },
     {
       is: 'paragraph',
       tone: 'lead',
-      text: `${drawn.length} wound strings at true length on ${sheets.length} sheets, from ${order.scale}.`,
+      text: say('{strings} wound strings at true length on {sheets} sheets, from {scale}.', {
+        strings: plain(drawn.length),
+        sheets: plain(sheets.length),
+        scale: order.scale,
+      }),
     },
     {
       is: 'list',
       marks: 'dots',
       items: [
-        'Print at 100 %, without fitting to the page. Measure both rulers on every sheet before anything is laid on it: 100 mm and 4 in.',
-        `Sheets of one group join by their letters: lay each pair of dashed lines on the pair with the same letter and number. Neighbours overlap by ${OVERLAP_MM} mm.`,
-        'Thin line: core, from the inside of the hitch loop at 0 to the front termination. Thick line: winding. The short mark in the bare part is the bridge pin. Thickness is not to scale.',
-        `Digest of the strings: ${shortDigest(order.digest)}; the bass string order has it in full.`,
+        say(
+          'Print at 100 %, without fitting to the page. Measure both rulers on every sheet before anything is laid on it: 100 mm and 4 in.',
+        ),
+        say(
+          'Sheets of one group join by their letters: lay each pair of dashed lines on the pair with the same letter and number. Neighbours overlap by {overlap} mm.',
+          { overlap: plain(OVERLAP_MM) },
+        ),
+        say(
+          'Thin line: core, from the inside of the hitch loop at 0 to the front termination. Thick line: winding. The short mark in the bare part is the bridge pin. Thickness is not to scale.',
+        ),
+        say('Digest of the strings: {digest}; the bass string order has it in full.', {
+          digest: shortDigest(order.digest),
+        }),
       ],
     },
     ...(undrawn.length === 0
@@ -38,9 +55,12 @@ export function bassStringPlanPaper(job: Job, options: PaperOptions): PageTree {
           {
             is: 'box',
             tone: 'note',
-            title: 'Not on this plan',
+            title: say('Not on this plan'),
             texts: [
-              `${[...new Set(undrawn)].join(', ')}: loop to winding, winding length or the way to the front termination is missing.`,
+              say(
+                '{notes}: loop to winding, winding length or the way to the front termination is missing.',
+                { notes: [...new Set(undrawn)].join(', ') },
+              ),
             ],
           } as const,
         ]),
@@ -52,14 +72,14 @@ export function bassStringPlanPaper(job: Job, options: PaperOptions): PageTree {
   ];
   return {
     paper: 'bass string plan',
-    title: 'Bass string plan, 1:1',
-    language: 'en',
+    title: say('Bass string plan, 1:1'),
+    language: language.locale,
     orientation: 'landscape',
     running: runningLines(job, originLine, options),
     blocks,
     machineTable: {
       columns: ['string', 'winding_start_mm', 'winding_end_mm', 'bridge_pin_mm', 'front_termination_mm'],
-      rows: drawn.map((plan: PlannedString) => [
+      rows: forMachines.map((plan: PlannedString) => [
         plan.name,
         plan.windingStart_mm.toFixed(1),
         plan.windingEnd_mm.toFixed(1),

@@ -1,4 +1,4 @@
-import { inMillimetres } from '@becket/core';
+import { inMillimetres, type Language } from '@becket/core';
 import type { BassQuantity, BassString } from '@becket/journal';
 import type { Drawing, DrawnLine, DrawnText } from '../page-tree.ts';
 
@@ -32,7 +32,10 @@ export interface PlannedString {
 }
 
 /** The marks of a string; undefined while one of its lengths is missing. */
-export function plannedString({ note, side, stated }: BassString): PlannedString | undefined {
+export function plannedString(
+  { note, side, stated }: BassString,
+  { say }: Language,
+): PlannedString | undefined {
   const of = (quantity: BassQuantity): number | undefined => {
     const one = stated[quantity];
     return one.is === 'length' ? inMillimetres(one.value) : undefined;
@@ -42,7 +45,7 @@ export function plannedString({ note, side, stated }: BassString): PlannedString
   const termination = of('loop-to-termination');
   if (start === undefined || winding === undefined || termination === undefined) return undefined;
   return {
-    name: side === 'single' ? note : `${note} ${side}`,
+    name: side === 'single' ? note : `${note} ${say(side)}`,
     windingStart_mm: start,
     windingEnd_mm: start + winding,
     bridge_mm: of('back-length'),
@@ -57,7 +60,7 @@ export interface PlanSheet {
 }
 
 /** The sheets, group after group of strings, each from the loop to the front. */
-export function planSheets(strings: readonly PlannedString[]): PlanSheet[] {
+export function planSheets(strings: readonly PlannedString[], language: Language): PlanSheet[] {
   const sheets: PlanSheet[] = [];
   const groups = Math.ceil(strings.length / STRINGS_ON_A_SHEET);
   for (let group = 0; group < groups; group += 1) {
@@ -67,8 +70,13 @@ export function planSheets(strings: readonly PlannedString[]): PlanSheet[] {
     const count = Math.max(1, Math.ceil((longest + OVERLAP_MM / 2) / STEP_MM));
     for (let sheet = 0; sheet < count; sheet += 1) {
       sheets.push({
-        title: `Strings ${group + 1} of ${groups}, sheet ${sheet + 1} of ${count}`,
-        drawing: sheetDrawing(own, { group, sheet, count }),
+        title: language.say('Strings {group} of {groups}, sheet {sheet} of {sheets}', {
+          group: String(group + 1),
+          groups: String(groups),
+          sheet: String(sheet + 1),
+          sheets: String(count),
+        }),
+        drawing: sheetDrawing(own, { group, sheet, count }, language),
       });
     }
   }
@@ -78,11 +86,15 @@ export function planSheets(strings: readonly PlannedString[]): PlanSheet[] {
 function sheetDrawing(
   strings: readonly PlannedString[],
   { group, sheet, count }: { readonly group: number; readonly sheet: number; readonly count: number },
+  { say }: Language,
 ): Drawing {
   const left = sheet * STEP_MM;
   const height = TOP_MM + strings.length * STRING_SPACING_MM + 6;
   const lines: DrawnLine[] = [...rulerLines()];
-  const texts: DrawnText[] = [...rulerTexts()];
+  const texts: DrawnText[] = [
+    { at_mm: [MM_RULER.x, MM_RULER.y + BELOW_RULER_MM], text: say('check: 100 mm'), size_mm: TEXT_MM },
+    { at_mm: [INCH_RULER.x, INCH_RULER.y + BELOW_RULER_MM], text: say('check: 4 in'), size_mm: TEXT_MM },
+  ];
   /** The part of a line along x that lies on this sheet. */
   const along = (from: number, to: number, y: number, weight_mm: number) => {
     const [start, end] = [Math.max(from - left, 0), Math.min(to - left, SHEET_WIDTH_MM)];
@@ -124,7 +136,10 @@ function sheetDrawing(
   }
   return {
     is: 'drawing',
-    words: `Strings at true length from ${left} to ${left + SHEET_WIDTH_MM} mm from the hitch loop.`,
+    words: say('Strings at true length from {from} to {to} mm from the hitch loop.', {
+      from: String(left),
+      to: String(left + SHEET_WIDTH_MM),
+    }),
     width_mm: SHEET_WIDTH_MM + 2 * EDGE_MM,
     height_mm: height,
     lines: lines.map((line) => ({ ...line, from_mm: inset(line.from_mm), to_mm: inset(line.to_mm) })),
@@ -136,6 +151,7 @@ const inset = ([x, y]: readonly [number, number]): readonly [number, number] => 
 
 const MM_RULER = { x: 20, y: 8 };
 const INCH_RULER = { x: 132, y: 8 };
+const BELOW_RULER_MM = 3.2;
 
 /** 100 mm in tens and 4 in in halves: what a sheet is checked by before anything is laid on it. */
 function rulerLines(): DrawnLine[] {
@@ -151,12 +167,4 @@ function rulerLines(): DrawnLine[] {
     }),
   ];
   return [...ruler(MM_RULER, 100, 10, 5), ...ruler(INCH_RULER, 4 * INCH_MM, 8, 2)];
-}
-
-function rulerTexts(): DrawnText[] {
-  const below = 3.2;
-  return [
-    { at_mm: [MM_RULER.x, MM_RULER.y + below], text: 'check: 100 mm', size_mm: TEXT_MM },
-    { at_mm: [INCH_RULER.x, INCH_RULER.y + below], text: 'check: 4 in', size_mm: TEXT_MM },
-  ];
 }
