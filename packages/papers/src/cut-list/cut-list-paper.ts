@@ -1,31 +1,35 @@
-import type { Language } from '@becket/core';
+import { type Language, message } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
-import { counted, runningLines } from '../every-paper/running-lines.ts';
+import { runningLines } from '../every-paper/running-lines.ts';
 import { type LengthUnit, lengthText, otherUnit } from '../figures/lengths.ts';
 import type { Block, PageTree, Table, TableRow } from '../page-tree.ts';
 import type { StringingFigures, StringingWire } from '../stringing-sheets/stringing-figures.ts';
-import { stringWords, wireWords } from '../stringing-sheets/wire-words.ts';
+import { joinedInColumn, stringWords, wireWords } from '../stringing-sheets/wire-words.ts';
 import { wiresForMachines } from '../stringing-sheets/wires-for-machines.ts';
 
 /** Loop plan and cut list: which strings share a wire, and each wire with the parts of its length, size by size. */
 export function cutListPaper(job: Job, options: PaperOptions, figures: StringingFigures): PageTree {
   const { firstUnit: unit, language } = options;
+  const { say, plain } = language;
   const { wires } = figures;
   const looped = wires.filter(({ joined }) => joined === 'looped').length;
   const blocks: Block[] = [
-    { is: 'heading', level: 1, text: 'Loop plan and cut list' },
+    { is: 'heading', level: 1, text: say('Loop plan and cut list') },
     {
       is: 'paragraph',
       tone: 'lead',
-      text: `${counted(wires.length, 'wire', 'wires')}: ${looped} looped round a hitch pin for two strings each, ${wires.length - looped} tied.`,
+      text: say(
+        '{count, plural, one {# wire} other {# wires}}: {looped} looped round a hitch pin for two strings each, {tied} tied.',
+        { count: wires.length, looped: plain(looped), tied: plain(wires.length - looped) },
+      ),
     },
     {
       is: 'facts',
       rows: [
-        { name: 'Job', value: job.title },
-        { name: 'Scale', value: figures.scale },
-        { name: 'Added to each wire', value: figures.allowances },
+        { name: say('Job'), value: job.title },
+        { name: say('Scale'), value: figures.scale },
+        { name: say('Added to each wire'), value: figures.allowances },
       ],
     },
     ...(figures.uncounted.length === 0
@@ -34,18 +38,18 @@ export function cutListPaper(job: Job, options: PaperOptions, figures: Stringing
           {
             is: 'box',
             tone: 'note',
-            title: 'No wire can be cut for',
+            title: say('No wire can be cut for'),
             texts: figures.uncounted.map((one) => `${stringWords(one)}: ${one.needs}.`),
           },
         ] as const)),
     sizesTable(wires, unit, language),
     { is: 'page break' },
-    { is: 'heading', level: 2, text: 'Each wire' },
+    { is: 'heading', level: 2, text: say('Each wire') },
     wiresTable(wires, unit, language),
   ];
   return {
     paper: 'loop plan and cut list',
-    title: 'Loop plan and cut list',
+    title: say('Loop plan and cut list'),
     language: language.locale,
     orientation: 'landscape',
     running: runningLines(job, figures.allowances, options),
@@ -55,6 +59,7 @@ export function cutListPaper(job: Job, options: PaperOptions, figures: Stringing
 }
 
 function sizesTable(wires: readonly StringingWire[], unit: LengthUnit, language: Language): Table {
+  const { say, fixed } = language;
   const sizes = [...new Set(wires.map(({ diameter }) => diameter))].sort((a, b) => b - a);
   let total = 0;
   const rows: TableRow[] = sizes.map((diameter) => {
@@ -66,58 +71,70 @@ function sizesTable(wires: readonly StringingWire[], unit: LengthUnit, language:
         wireWords(own[0]!, unit, language),
         String(own.filter(({ joined }) => joined === 'looped').length),
         String(own.filter(({ joined }) => joined === 'tied').length),
-        length.toFixed(2),
-        (length / 0.3048).toFixed(1),
+        fixed(length, 2),
+        fixed(length / 0.3048, 1),
       ],
     };
   });
   return {
     is: 'table',
-    title: 'Wire by size, without spares',
+    title: say('Wire by size, without spares'),
     columns: [
-      { heading: 'size', align: 'left', share: 90 },
-      { heading: 'looped', align: 'right', share: 24 },
-      { heading: 'tied', align: 'right', share: 24 },
-      { group: 'length', heading: 'm', align: 'right', share: 30 },
-      { group: 'length', heading: 'ft', align: 'right', share: 30, tone: 'quiet' },
+      { heading: say('[of wire] size'), align: 'left', share: 90 },
+      { heading: say('[of a wire] looped'), align: 'right', share: 24 },
+      { heading: say('[of a wire] tied'), align: 'right', share: 24 },
+      { group: say('length'), heading: 'm', align: 'right', share: 30 },
+      { group: say('length'), heading: 'ft', align: 'right', share: 30, tone: 'quiet' },
     ],
     rows: [
       ...rows,
       {
         tone: 'sum',
         cells: [
-          'all sizes',
+          say('[of wire] all sizes'),
           String(wires.filter(({ joined }) => joined === 'looped').length),
           String(wires.filter(({ joined }) => joined === 'tied').length),
-          total.toFixed(2),
-          (total / 0.3048).toFixed(1),
+          fixed(total, 2),
+          fixed(total / 0.3048, 1),
         ],
       },
     ],
   };
 }
 
-const partNames = ['front', 'speaking', 'back', 'coils', 'beckets', 'hitch', 'tie', 'waste'] as const;
+const parts = [
+  ['front', message('[part of a wire] front')],
+  ['speaking', message('[part of a wire] speaking')],
+  ['back', message('[part of a wire] back')],
+  ['coils', message('[part of a wire] coils')],
+  ['beckets', message('[part of a wire] beckets')],
+  ['hitch', message('[part of a wire] hitch')],
+  ['tie', message('[part of a wire] tie')],
+  ['waste', message('[part of a wire] waste')],
+] as const;
 
 function wiresTable(wires: readonly StringingWire[], unit: LengthUnit, language: Language): Table {
   const rows: TableRow[] = [];
+  const { say } = language;
   let section: string | undefined;
   let isFirst = true;
   for (const [index, wire] of wires.entries()) {
     const own = wire.strings[0]!.section;
     if (isFirst || own !== section)
-      rows.push({ band: own === undefined ? 'In no section' : `Section ${own}` });
+      rows.push({
+        band: own === undefined ? say('In no section') : say('Section {section}', { section: own }),
+      });
     section = own;
     isFirst = false;
     rows.push({
       cells: [
         String(index + 1),
         wire.strings.map(stringWords).join(' – '),
-        wire.joined,
+        say(joinedInColumn[wire.joined]),
         lengthText(wire.diameter, unit, 'diameter', language),
-        ...partNames.map((part) =>
+        ...parts.map(([part]) =>
           wire.cut.parts[part] === 0
-            ? { absent: 'none' }
+            ? { absent: say('none') }
             : lengthText(wire.cut.parts[part], unit, 'length', language),
         ),
         lengthText(wire.cut.total, unit, 'length', language),
@@ -129,22 +146,34 @@ function wiresTable(wires: readonly StringingWire[], unit: LengthUnit, language:
   return {
     is: 'table',
     columns: [
-      { heading: 'wire', align: 'right', share: 18, tone: 'quiet' },
-      { heading: 'strings', align: 'left', share: 62 },
-      { heading: 'made as', align: 'left', share: 30 },
-      { heading: `diameter, ${unit}`, align: 'right', share: 34 },
-      ...partNames.map((part) => ({
-        group: `parts, ${unit}`,
-        heading: part,
+      { heading: say('wire'), align: 'right', share: 18, tone: 'quiet' },
+      { heading: say('[of a wire] strings'), align: 'left', share: 62 },
+      { heading: say('[of a wire] made as'), align: 'left', share: 30 },
+      { heading: `${say('diameter')}, ${unit}`, align: 'right', share: 34 },
+      ...parts.map(([, name]) => ({
+        group: say('[of a wire] parts, {unit}', { unit }),
+        heading: say(name),
         align: 'right' as const,
         share: 32,
         tone: 'quiet' as const,
       })),
-      { group: 'cut', heading: unit, align: 'right', share: 36, page: 'core/rescale/loop-plan' },
-      { group: 'cut', heading: otherUnit(unit), align: 'right', share: 30, tone: 'quiet' },
-      { heading: 'taken, not read', align: 'left', share: 70, tone: 'quiet' },
+      {
+        group: say('[length of a wire] cut'),
+        heading: unit,
+        align: 'right',
+        share: 36,
+        page: 'core/rescale/loop-plan',
+      },
+      {
+        group: say('[length of a wire] cut'),
+        heading: otherUnit(unit),
+        align: 'right',
+        share: 30,
+        tone: 'quiet',
+      },
+      { heading: say('[of a length] taken, not read'), align: 'left', share: 70, tone: 'quiet' },
     ],
     rows,
-    remarks: ['A length without a remark was read at its own note. “none”: the wire has no such part.'],
+    remarks: [say('A length without a remark was read at its own note. “none”: the wire has no such part.')],
   };
 }
