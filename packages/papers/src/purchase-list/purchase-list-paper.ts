@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
@@ -7,28 +8,32 @@ import type { NeedRow, PurchaseFigures, PurchaseRow } from './purchase-figures.t
 /** What to buy for a job, by supplier and by size, against what lies on the shelf. It names no customer. */
 export function purchaseListPaper(job: Job, options: PaperOptions, figures: PurchaseFigures): PageTree {
   const { language } = options;
+  const { say, day } = language;
   const { suppliers, notListed, covered, unknown, bySize, notCounted, allowances } = figures;
   const isEmpty = [suppliers, notListed, unknown].every((list) => list.length === 0);
   const blocks: Block[] = [
-    { is: 'heading', level: 1, text: 'Purchase list' },
+    { is: 'heading', level: 1, text: say('Purchase list') },
     {
       is: 'paragraph',
       tone: 'lead',
       text: isEmpty
-        ? 'Nothing is to be bought: what the job needs is covered, or nothing could be counted yet.'
-        : `What the job needs beyond the stock, counted from ${figures.scale}.`,
+        ? say('Nothing is to be bought: what the job needs is covered, or nothing could be counted yet.')
+        : say('What the job needs beyond the stock, counted from {scale}.', { scale: figures.scale }),
     },
     {
       is: 'facts',
       rows: [
-        { name: 'Job', value: job.title },
+        { name: say('Job'), value: job.title },
         {
-          name: 'Needed on',
-          value: figures.neededOn === undefined ? 'not said' : language.day(figures.neededOn),
+          name: say('Needed on'),
+          value: figures.neededOn === undefined ? say('not said') : day(figures.neededOn),
         },
         ...suppliers.map(({ supplier, currency, total, orderBy }) => ({
           name: supplier,
-          value: `${total} ${currency}${orderBy === undefined ? '' : `, to be ordered by ${language.day(orderBy)}`}`,
+          value:
+            orderBy === undefined
+              ? `${total} ${currency}`
+              : say('{total} {currency}, to be ordered by {day}', { total, currency, day: day(orderBy) }),
         })),
       ],
     },
@@ -38,9 +43,11 @@ export function purchaseListPaper(job: Job, options: PaperOptions, figures: Purc
           {
             is: 'box',
             tone: 'caution',
-            title: 'No scale has been chosen',
+            title: say('No scale has been chosen'),
             texts: [
-              'Sizes are those that the old wire speaks for. Choose the scale to be strung before wire is bought.',
+              say(
+                'Sizes are those that the old wire speaks for. Choose the scale to be strung before wire is bought.',
+              ),
             ],
           } as const,
         ]),
@@ -50,38 +57,40 @@ export function purchaseListPaper(job: Job, options: PaperOptions, figures: Purc
           {
             is: 'box',
             tone: 'caution',
-            title: 'The scale has changed',
+            title: say('The scale has changed'),
             texts: [figures.scaleProblem],
           } as const,
         ]),
     ...(notCounted.length === 0
       ? []
-      : [{ is: 'box', tone: 'note', title: 'Not counted yet', texts: [...notCounted] } as const]),
+      : [{ is: 'box', tone: 'note', title: say('Not counted yet'), texts: [...notCounted] } as const]),
     ...suppliers.flatMap(({ supplier, currency, rows }): Block[] => [
       { is: 'heading', level: 2, text: supplier },
-      supplierTable(rows, currency),
+      supplierTable(rows, currency, language),
     ]),
-    ...needChapter('To buy, but in no price list', notListed),
-    ...needChapter('Not known yet', unknown),
-    ...needChapter('Covered by the stock or on order', covered),
-    ...needChapter('Wire and pins by size', bySize),
+    ...needChapter(say('To buy, but in no price list'), notListed, language),
+    ...needChapter(say('Not known yet'), unknown, language),
+    ...needChapter(say('Covered by the stock or on order'), covered, language),
+    ...needChapter(say('Wire and pins by size'), bySize, language),
     ...(figures.orders.length === 0
       ? []
       : ([
-          { is: 'heading', level: 3, text: 'Orders so far' },
+          { is: 'heading', level: 3, text: say('Orders so far') },
           { is: 'list', marks: 'dots', items: [...figures.orders] },
         ] as const)),
-    { is: 'heading', level: 3, text: 'Allowances' },
+    { is: 'heading', level: 3, text: say('Allowances') },
     { is: 'list', marks: 'dots', items: [...allowances] },
   ];
   return {
     paper: 'purchase list',
-    title: 'Purchase list',
+    title: say('Purchase list'),
     language: language.locale,
     orientation: 'landscape',
     running: runningLines(
       job,
-      'Quantities are counted from the scale, the loop plan, the pins and the soft parts of this job; prices are those of the lists kept.',
+      say(
+        'Quantities are counted from the scale, the loop plan, the pins and the soft parts of this job; prices are those of the lists kept.',
+      ),
       options,
     ),
     blocks,
@@ -124,20 +133,20 @@ export function purchaseListPaper(job: Job, options: PaperOptions, figures: Purc
   };
 }
 
-function supplierTable(rows: readonly PurchaseRow[], currency: string): Table {
+function supplierTable(rows: readonly PurchaseRow[], currency: string, { say }: Language): Table {
   const remarks = rows.flatMap(({ what, remark }) => (remark === undefined ? [] : [`${what}: ${remark}.`]));
   return {
     is: 'table',
     columns: [
-      { heading: 'article', align: 'left', share: 60 },
-      { heading: 'what', align: 'left', share: 190 },
-      { heading: 'needed', align: 'right', share: 55 },
-      { heading: 'covered', align: 'left', share: 90, tone: 'quiet' },
-      { heading: 'buy', align: 'right', share: 28 },
-      { heading: 'of', align: 'left', share: 80 },
-      { group: currency, heading: 'each', align: 'right', share: 50 },
-      { group: currency, heading: 'total', align: 'right', share: 55 },
-      { heading: 'order by', align: 'right', share: 60 },
+      { heading: say('article'), align: 'left', share: 60 },
+      { heading: say('what'), align: 'left', share: 190 },
+      { heading: say('[a quantity] needed'), align: 'right', share: 55 },
+      { heading: say('[a quantity] covered'), align: 'left', share: 90, tone: 'quiet' },
+      { heading: say('[so many packs] buy'), align: 'right', share: 28 },
+      { heading: say('[packs] of'), align: 'left', share: 80 },
+      { group: currency, heading: say('[price] each'), align: 'right', share: 50 },
+      { group: currency, heading: say('[price] total'), align: 'right', share: 55 },
+      { heading: say('order by'), align: 'right', share: 60 },
     ],
     rows: rows.map((row) => ({
       cells: [
@@ -149,28 +158,28 @@ function supplierTable(rows: readonly PurchaseRow[], currency: string): Table {
         row.pack,
         row.price,
         row.total,
-        row.orderBy ?? { absent: 'no day' },
+        row.orderBy ?? { absent: say('no day') },
       ],
     })),
     ...(remarks.length === 0 ? {} : { remarks }),
   };
 }
 
-function needChapter(title: string, rows: readonly NeedRow[]): Block[] {
+function needChapter(title: string, rows: readonly NeedRow[], { say }: Language): Block[] {
   if (rows.length === 0) return [];
   return [
     {
       is: 'table',
       title,
       columns: [
-        { heading: 'what', align: 'left', share: 190 },
-        { heading: 'needed', align: 'right', share: 55 },
-        { heading: 'on the shelf', align: 'right', share: 60, tone: 'quiet' },
-        { heading: 'to buy', align: 'right', share: 55 },
-        { heading: 'counted from', align: 'left', share: 260, tone: 'quiet' },
+        { heading: say('what'), align: 'left', share: 190 },
+        { heading: say('[a quantity] needed'), align: 'right', share: 55 },
+        { heading: say('on the shelf'), align: 'right', share: 60, tone: 'quiet' },
+        { heading: say('to buy'), align: 'right', share: 55 },
+        { heading: say('counted from'), align: 'left', share: 260, tone: 'quiet' },
       ],
       rows: rows.map(({ what, needed, onHand, toBuy, because }) => ({
-        cells: [what, needed === 'unknown' ? { blank: 'unknown' } : needed, onHand, toBuy, because],
+        cells: [what, needed === 'unknown' ? { blank: say('unknown') } : needed, onHand, toBuy, because],
       })),
     },
   ];
