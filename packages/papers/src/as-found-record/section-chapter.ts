@@ -14,6 +14,7 @@ import { placeInWords } from '../every-paper/place-in-words.ts';
 import { shortDigest } from '../every-paper/running-lines.ts';
 import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
 import type { Block, Cell, Table } from '../page-tree.ts';
+import { joinedWords } from '../stringing-sheets/wire-words.ts';
 import { furtherReadings } from './further-readings.ts';
 import {
   plainNotesTable,
@@ -337,9 +338,4 @@ const stampWords = {
     metric: message('“{text}” ends here (metric numbering)'),
     unknown: message('“{text}” ends here (numbering unknown)'),
   },
-} as const;
-
-const joinedWords = {
-  looped: message('[of a wire] looped'),
-  tied: message('[of a wire] tied'),
 } as const;

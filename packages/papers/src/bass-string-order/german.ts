@@ -34,7 +34,7 @@ export const german: Catalogue = {
   'outer winding wire': 'äußerer Spinndraht',
   'winding wire': 'Spinndraht',
   'core beyond front': 'Kerndraht ab Auflage',
-  single: 'einzeln',
+  single: 'einzig',
   middle: 'Mitte',
   'NOT SIGNED: {sentence}': 'NICHT UNTERZEICHNET: {sentence}',
   '{sentence} Signed by {name} on {day}: {reason}': '{sentence} Unterzeichnet von {name} am {day}: {reason}',
@@ -73,6 +73,7 @@ export const german: Catalogue = {
   '[share of the break load] of core': 'Kern',
   'Wound strings': 'Umsponnene Saiten',
   tension: 'Zugkraft',
+  '[beside a line to write on] not read': 'offen',
   'not computed': 'nicht berechnet',
   'Side: as seen from the keyboard, left is the bass side. Lay: layers of winding. Speaking length: front termination to bridge pin. Bare ends: unwound, inside the speaking length. Lengths from the loop are from its inside, where it lies on the hitch pin. ° worked out from other readings.':
     'Seite: von der Tastatur aus gesehen, links ist die Bassseite. Lg.: Lagen der Umspinnung. Klingende Länge: von der vorderen Auflage bis zum Stegstift. Blanke Enden: ohne Umspinnung, innerhalb der klingenden Länge. Längen ab der Öse zählen von ihrer Innenseite, wo sie am Anhangstift anliegt. ° aus anderen Messwerten errechnet.',

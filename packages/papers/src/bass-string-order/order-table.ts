@@ -1,4 +1,12 @@
-import { inNewtons, inPoundsForce, type Language, type NoteAnalysis, newtons, sayKnown } from '@becket/core';
+import {
+  inNewtons,
+  inPoundsForce,
+  type Language,
+  message,
+  type NoteAnalysis,
+  newtons,
+  sayKnown,
+} from '@becket/core';
 import type { BassQuantity, BassString, Stated } from '@becket/journal';
 import {
   type LengthKind,
@@ -7,7 +15,6 @@ import {
   lengthText,
   otherUnit,
 } from '../figures/lengths.ts';
-import { noFigureText } from '../figures/readings.ts';
 import type { Cell, Table, TableColumn, TableRow } from '../page-tree.ts';
 import { hasInnerLayer, type OrderLine, statedQuantities, strengthTable } from './order-lines.ts';
 
@@ -127,7 +134,8 @@ export function statedCells(
   }
   if (stated.why === 'none' || stated.why === 'does not apply')
     return [{ absent: language.say(stated.why), across: 2 }];
-  return [{ blank: noFigureText(stated.why === 'not read' ? undefined : stated.why, language), across: 2 }];
+  const why = stated.why === 'not read' ? message('[beside a line to write on] not read') : stated.why;
+  return [{ blank: language.say(why), across: 2 }];
 }
 
 function remarksOf(lines: readonly OrderLine[], language: Language): string[] {

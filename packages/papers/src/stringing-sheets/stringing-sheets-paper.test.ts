@@ -4,8 +4,9 @@ import { cutListPaper } from '../cut-list/cut-list-paper.ts';
 import { renderCsv } from '../render/csv.ts';
 import { fontsOnNode } from '../render/fonts-on-node.ts';
 import { renderPdf } from '../render/index.ts';
+import { germanOptions } from '../testing/german-options.ts';
 import { testOptions } from '../testing/paper-options.ts';
-import { readPdf } from '../testing/read-pdf.ts';
+import { readPdf, withoutSpaces } from '../testing/read-pdf.ts';
 import { smallJob } from '../testing/small-job.ts';
 import type { StringingFigures, StringingWire } from './stringing-figures.ts';
 import { stringingSheetsPaper } from './stringing-sheets-paper.ts';
@@ -63,6 +64,15 @@ const figures: StringingFigures = {
   allowances: 'Each pin: 3 coils, 6 mm becket, 20 mm cut off; a tied wire 70 mm for its loop (for a test).',
 };
 
+/** The same, from whoever works it out for a reader of German: remarks for machines stay as they are. */
+const germanFigures: StringingFigures = {
+  ...figures,
+  scale: 'die vorgefundene Mensur; noch ist keine gewählt',
+  uncounted: [{ ...string(51, 'B4', 1), needs: 'ihr Durchmesser ist nicht bekannt' }],
+  allowances:
+    'Je Wirbel: 3 Windungen, 6 mm Wirbelauge, 20 mm Abfall; ein einzelner Draht 70 mm für seine Öse (zum Prüfen).',
+};
+
 const sheets = stringingSheetsPaper(smallJob(), testOptions, figures);
 const list = cutListPaper(smallJob(), { ...testOptions, firstUnit: 'in' }, figures);
 
@@ -70,6 +80,30 @@ describe('the papers a piano is strung by', () => {
   it('make the trees that were looked at and accepted', async () => {
     await expect(JSON.stringify(sheets, null, 1)).toMatchFileSnapshot('../saved-trees/stringing-sheets.json');
     await expect(JSON.stringify(list, null, 1)).toMatchFileSnapshot('../saved-trees/cut-list-inches.json');
+  });
+
+  it('make the German tree that was looked at and accepted, and the same tables for machines', async () => {
+    const { machineTable, ...german } = stringingSheetsPaper(smallJob(), germanOptions, germanFigures);
+    await expect(JSON.stringify(german, null, 1)).toMatchFileSnapshot(
+      '../saved-trees/stringing-sheets-german.json',
+    );
+    expect(machineTable).toEqual(sheets.machineTable);
+    expect(cutListPaper(smallJob(), germanOptions, germanFigures).machineTable).toEqual(list.machineTable);
+  });
+
+  it('keep every German word of a sheet whole in its large type', async () => {
+    const pdf = await renderPdf(stringingSheetsPaper(smallJob(), germanOptions, germanFigures), {
+      size: 'A4',
+      madeAt: new Date(testOptions.at),
+      fonts: await fontsOnNode(),
+    });
+    const pieces = (await readPdf(pdf)).pages.flatMap(({ texts }) => texts.map(({ text }) => text.trim()));
+    // A word that is too long for its column is broken, and then stands nowhere in one piece.
+    for (const word of ['auf', 'Draht', 'Schlaufe', 'einzeln', 'Zuschnitt'])
+      expect(
+        pieces.some((piece) => withoutSpaces(piece) === word),
+        word,
+      ).toBe(true);
   });
 
   it('cut a loop and a tie to the sum of their parts, worked by hand', () => {

@@ -1,11 +1,11 @@
 import type { Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
-import { counted, runningLines } from '../every-paper/running-lines.ts';
+import { runningLines } from '../every-paper/running-lines.ts';
 import { type LengthUnit, lengthText, otherUnit } from '../figures/lengths.ts';
 import type { Block, PageTree, TableRow } from '../page-tree.ts';
 import type { StringingFigures, StringingWire } from './stringing-figures.ts';
-import { stringWords, wireWords } from './wire-words.ts';
+import { joinedInColumn, stringWords, wireWords } from './wire-words.ts';
 import { wiresForMachines } from './wires-for-machines.ts';
 
 /**
@@ -14,36 +14,43 @@ import { wiresForMachines } from './wires-for-machines.ts';
  */
 export function stringingSheetsPaper(job: Job, options: PaperOptions, figures: StringingFigures): PageTree {
   const { firstUnit: unit, language } = options;
+  const { say } = language;
   const sections = [...new Set([...figures.wires, ...figures.wound].map(sectionOf))];
   const blocks: Block[] = [
-    { is: 'heading', level: 1, text: 'Stringing sheets' },
+    { is: 'heading', level: 1, text: say('Stringing sheets') },
     { is: 'paragraph', tone: 'lead', text: `${job.title}: ${figures.scale}.` },
     {
       is: 'box',
       tone: 'caution',
-      title: 'Before a wire goes on',
+      title: say('Before a wire goes on'),
       texts: [
-        'Wear eye protection and gloves when wire is cut, coiled and pulled; keep the face out of the line of a string under tension.',
-        'Bring tension up evenly: some of every section in each round, never one section to pitch alone.',
-        'Compare the size on the coil, by micrometer, with the size on the sheet before the first cut of each size.',
+        say(
+          'Wear eye protection and gloves when wire is cut, coiled and pulled; keep the face out of the line of a string under tension.',
+        ),
+        say(
+          'Bring tension up evenly: some of every section in each round, never one section to pitch alone.',
+        ),
+        say(
+          'Compare the size on the coil, by micrometer, with the size on the sheet before the first cut of each size.',
+        ),
       ],
     },
-    ...whatIsMissing(figures),
+    ...whatIsMissing(figures, language),
   ];
   for (const section of sections) {
-    blocks.push({ is: 'page break' }, { is: 'heading', level: 2, text: sectionName(section) });
+    blocks.push({ is: 'page break' }, { is: 'heading', level: 2, text: sectionName(section, language) });
     const wires = figures.wires.filter((wire) => sectionOf(wire) === section);
     if (wires.length > 0) blocks.push(sheetOf(wires, unit, language));
     const wound = figures.wound.filter((string) => sectionOf(string) === section);
     if (wound.length > 0)
       blocks.push(
-        { is: 'heading', level: 3, text: 'Wound strings, from the set as received' },
-        { is: 'list', marks: 'boxes', items: woundItems(wound) },
+        { is: 'heading', level: 3, text: say('Wound strings, from the set as received') },
+        { is: 'list', marks: 'boxes', items: woundItems(wound, language) },
       );
   }
   return {
     paper: 'stringing sheets',
-    title: 'Stringing sheets',
+    title: say('Stringing sheets'),
     language: language.locale,
     orientation: 'portrait',
     textSize: 'large',
@@ -55,21 +62,22 @@ export function stringingSheetsPaper(job: Job, options: PaperOptions, figures: S
 
 const sectionOf = (part: StringingWire | StringingFigures['wound'][number]): string | undefined =>
   'strings' in part ? part.strings[0]!.section : part.section;
-const sectionName = (section: string | undefined): string =>
-  section === undefined ? 'In no section' : `Section ${section}`;
+const sectionName = (section: string | undefined, { say }: Language): string =>
+  section === undefined ? say('In no section') : say('Section {section}', { section });
 
 /** One row a wire, under a band for each run of one size. */
 function sheetOf(wires: readonly StringingWire[], unit: LengthUnit, language: Language): Block {
   const rows: TableRow[] = [];
+  const { say } = language;
   let before: number | undefined;
   for (const wire of wires) {
-    if (wire.diameter !== before) rows.push({ band: `${wireWords(wire, unit, language)}` });
+    if (wire.diameter !== before) rows.push({ band: wireWords(wire, unit, language) });
     before = wire.diameter;
     rows.push({
       cells: [
         '☐',
         wire.strings.map(stringWords).join('  –  '),
-        wire.joined,
+        say(joinedInColumn[wire.joined]),
         lengthText(wire.cut.total, unit, 'length', language),
         lengthText(wire.cut.total, otherUnit(unit), 'length', language),
       ],
@@ -78,29 +86,47 @@ function sheetOf(wires: readonly StringingWire[], unit: LengthUnit, language: La
   return {
     is: 'table',
     columns: [
-      { heading: 'on', align: 'centre', share: 12 },
-      { heading: 'strings, bass side first', align: 'left', share: 60 },
-      { heading: 'wire', align: 'left', share: 26 },
-      { group: 'cut', heading: unit, align: 'right', share: 30, page: 'core/rescale/loop-plan' },
-      { group: 'cut', heading: otherUnit(unit), align: 'right', share: 26, tone: 'quiet' },
+      { heading: say('[string is on the piano] on'), align: 'centre', share: 12 },
+      { heading: say('strings, bass side first'), align: 'left', share: 60 },
+      { heading: say('wire'), align: 'left', share: 26 },
+      {
+        group: say('[length of a wire] cut'),
+        heading: unit,
+        align: 'right',
+        share: 30,
+        page: 'core/rescale/loop-plan',
+      },
+      {
+        group: say('[length of a wire] cut'),
+        heading: otherUnit(unit),
+        align: 'right',
+        share: 26,
+        tone: 'quiet',
+      },
     ],
     rows,
   };
 }
 
 /** One item a note, so that a page holds a section. */
-function woundItems(wound: StringingFigures['wound']): string[] {
+function woundItems(wound: StringingFigures['wound'], { say }: Language): string[] {
   const notes = new Map<string, number>();
   for (const { note } of wound) notes.set(note, (notes.get(note) ?? 0) + 1);
-  return [...notes].map(([note, strings]) => `${note}: ${counted(strings, 'string', 'strings')}`);
+  return [...notes].map(([note, strings]) =>
+    say('{note}: {count, plural, one {# string} other {# strings}}', { note, count: strings }),
+  );
 }
 
-function whatIsMissing({ uncounted, undescribed }: StringingFigures): Block[] {
+function whatIsMissing({ uncounted, undescribed }: StringingFigures, { say }: Language): Block[] {
   const texts = [
     ...uncounted.map((one) => `${stringWords(one)}: ${one.needs}.`),
     ...(undescribed.length === 0
       ? []
-      : [`Nobody has described the stringing of ${undescribed.join(', ')}: these are on no sheet.`]),
+      : [
+          say('Nobody has described the stringing of {notes}: these are on no sheet.', {
+            notes: undescribed.join(', '),
+          }),
+        ]),
   ];
-  return texts.length === 0 ? [] : [{ is: 'box', tone: 'note', title: 'Not on these sheets', texts }];
+  return texts.length === 0 ? [] : [{ is: 'box', tone: 'note', title: say('Not on these sheets'), texts }];
 }
