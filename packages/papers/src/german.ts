@@ -15,17 +15,17 @@ import { german as stringingSheets } from './stringing-sheets/german.ts';
 
 /** All messages of this package in German. */
 export const german: Catalogue = {
-  ...purchaseList,
-  ...cutList,
-  ...stringingSheets,
-  ...bassStringPlan,
   ...appraisalReport,
   ...asFoundRecord,
   ...bassStringOrder,
+  ...bassStringPlan,
   ...changeOrder,
+  ...cutList,
   ...estimate,
   ...everyPaper,
   ...figures,
   ...handOverRecord,
+  ...purchaseList,
   ...settlingLog,
+  ...stringingSheets,
 };
