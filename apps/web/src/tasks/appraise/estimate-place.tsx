@@ -193,7 +193,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
       lines === undefined
         ? { estimate: undefined, problems: new Map<string, string>() }
         : estimateOf(lines, rates, head, language),
-    [lines, rates, head],
+    [lines, rates, head, language],
   );
 
   function draft(): void {

@@ -49,24 +49,20 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
         {pin === undefined ? (
           <span className="faint">{say('Tap a pin to see its figures.')}</span>
         ) : (
-          <>
-            {sayNodes('{strong} grip {torqueIn} {span}{value}{value2}{value3}', {
-              strong: <strong>{pin.name}</strong>,
-              torqueIn: torqueIn(pin.grip!.grip, unit, language),
-              span: (
-                <span className="faint">± {torqueIn(pin.grip!.standardUncertainty, unit, language)}</span>
-              ),
-              value:
-                pin.pull !== undefined
-                  ? say(', string pulls {torqueIn}', { torqueIn: torqueIn(pin.pull.pull, unit, language) })
-                  : '',
-              value2:
-                pin.margin !== undefined
-                  ? say(', margin {torqueIn}', { torqueIn: torqueIn(pin.margin, unit, language) })
-                  : '',
-              value3: pin.feels.length > 0 ? say('; felt: {what}', { what: pin.feels.join(', ') }) : '',
-            })}
-          </>
+          sayNodes('{strong} grip {torqueIn} {span}{value}{value2}{value3}', {
+            strong: <strong>{pin.name}</strong>,
+            torqueIn: torqueIn(pin.grip!.grip, unit, language),
+            span: <span className="faint">± {torqueIn(pin.grip!.standardUncertainty, unit, language)}</span>,
+            value:
+              pin.pull !== undefined
+                ? say(', string pulls {torqueIn}', { torqueIn: torqueIn(pin.pull.pull, unit, language) })
+                : '',
+            value2:
+              pin.margin !== undefined
+                ? say(', margin {torqueIn}', { torqueIn: torqueIn(pin.margin, unit, language) })
+                : '',
+            value3: pin.feels.length > 0 ? say('; felt: {what}', { what: pin.feels.join(', ') }) : '',
+          })
         )}
       </p>
       <svg

@@ -16,7 +16,8 @@ import './record-parts.css';
 
 /** Damage that only showed once the strings were off, and the change order that follows from it. */
 export function AfterStripPlace() {
-  const { localMoment, say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { localMoment, say, sayNodes } = language;
   const { desk, job } = useDesk();
   const problem = useObservable(desk.problem);
   const lastCurrency = job.damages.findLast(({ currency }) => currency !== undefined)?.currency;
@@ -45,7 +46,7 @@ export function AfterStripPlace() {
 
   async function submit(event: FormEvent): Promise<void> {
     event.preventDefault();
-    const done = await desk.run(async (context, id) => recordDamage(context, id, damageOf(form)));
+    const done = await desk.run(async (context, id) => recordDamage(context, id, damageOf(form, language)));
     if (done) setForm(newDamageForm(form.currency));
   }
 
@@ -145,7 +146,8 @@ export function AfterStripPlace() {
 }
 
 function ChangeOrder() {
-  const { localDay, say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { localDay, say, sayNodes } = language;
   const { desk, job } = useDesk();
   const totals = changeOrderTotals(job.damages);
   if (job.damages.length === 0)
@@ -185,7 +187,7 @@ function ChangeOrder() {
                   value2:
                     priceMinorUnits === undefined || currency === undefined
                       ? say('Not priced yet')
-                      : moneyText(priceMinorUnits, currency),
+                      : moneyText(priceMinorUnits, currency, language),
                   value3: days === undefined ? say('days not known') : say('{days} working days', { days }),
                   value4: one.photo !== undefined ? say(' With a photo.') : '',
                   span: <span className="faint">{say('Noted by {by}.', { by: one.by })}</span>,
@@ -213,7 +215,7 @@ function ChangeOrder() {
             totals.prices.length === 0
               ? say('no price yet')
               : totals.prices
-                  .map(({ minorUnits, currency }) => moneyText(minorUnits, currency))
+                  .map(({ minorUnits, currency }) => moneyText(minorUnits, currency, language))
                   .join(' and '),
           value2:
             totals.withoutDays < job.damages.length

@@ -1,4 +1,4 @@
-import { currencyDigits, parseNote } from '@becket/core';
+import { currencyDigits, english, type Language, parseNote } from '@becket/core';
 import type { damageGravities } from '@becket/journal';
 import type { DamageToRecord } from '@becket/tasks';
 import { readTypedNumber } from '../../parts/typed-number.ts';
@@ -32,52 +32,68 @@ export const newDamageForm = (currency = 'EUR'): DamageForm => ({
 });
 
 /** Digits after the point that a currency is counted in, as its papers are set: 2 for EUR, 0 for JPY. */
-function digitsOf(currency: string): number {
+function digitsOf(currency: string, { say }: Language = english): number {
   try {
     return currencyDigits(currency);
   } catch {
     throw new RangeError(
-      `Cannot keep the price: a currency of three letters such as EUR is needed, '${currency}' was found. Correct it.`,
+      say(
+        "Cannot keep the price: a currency of three letters such as EUR is needed, '{currency}' was found. Correct it.",
+        { currency },
+      ),
     );
   }
 }
 
 /** A typed price in whole minor units; undefined when nothing was typed. Throws when it has parts of a minor unit. */
-export function minorUnitsOf(typed: string, currency: string): number | undefined {
+export function minorUnitsOf(
+  typed: string,
+  currency: string,
+  language: Language = english,
+): number | undefined {
+  const { say } = language;
   const number = readTypedNumber(typed);
   if (number.is === 'empty') return undefined;
-  const digits = digitsOf(currency);
+  const digits = digitsOf(currency, language);
   const minor = number.is === 'number' ? number.value * 10 ** digits : Number.NaN;
   const whole = Math.round(minor);
   if (!Number.isSafeInteger(whole) || whole < 0 || Math.abs(minor - whole) > 1e-6)
     throw new RangeError(
-      `Cannot keep the price: an amount of 0 or more with at most ${digits} digits after the point is needed, '${typed.trim()}' was found. Type it without separators.`,
+      say(
+        "Cannot keep the price: an amount of 0 or more with at most {digits} digits after the point is needed, '{found}' was found. Type it without separators.",
+        { digits, found: typed.trim() },
+      ),
     );
   return whole;
 }
 
 /** '450.00 EUR' */
-export function moneyText(minorUnits: number, currency: string): string {
-  const digits = digitsOf(currency);
-  return `${(minorUnits / 10 ** digits).toFixed(digits)} ${currency}`;
+export function moneyText(minorUnits: number, currency: string, language: Language = english): string {
+  const { fixed } = language;
+  const digits = digitsOf(currency, language);
+  return `${fixed(minorUnits / 10 ** digits, digits)} ${currency}`;
 }
 
 /** The damage that a form describes. Throws, with a sentence, when something needed is missing. */
-export function damageOf(form: DamageForm): DamageToRecord {
+export function damageOf(form: DamageForm, language: Language = english): DamageToRecord {
+  const { say } = language;
   const required = (words: string, what: string): string => {
     const said = words.trim();
     if (said === '')
       throw new RangeError(
-        `Cannot note this damage: ${what} is needed, nothing was found. Say it in a few words.`,
+        say('Cannot note this damage: {what} is needed, nothing was found. Say it in a few words.', { what }),
       );
     return said;
   };
   const currency = form.currency.trim().toUpperCase();
-  const priceMinorUnits = minorUnitsOf(form.price, currency);
+  const priceMinorUnits = minorUnitsOf(form.price, currency, language);
   const days = readTypedNumber(form.days);
   if (days.is === 'problem' || (days.is === 'number' && days.value < 0))
     throw new RangeError(
-      `Cannot note this damage: a number of working days of 0 or more is needed, '${form.days.trim()}' was found. Correct it, or leave it empty.`,
+      say(
+        "Cannot note this damage: a number of working days of 0 or more is needed, '{found}' was found. Correct it, or leave it empty.",
+        { found: form.days.trim() },
+      ),
     );
   const point = form.point.trim();
   return {

@@ -109,7 +109,8 @@ interface ComingProps {
 }
 
 function Coming({ coming, onChange, onBringIn }: ComingProps) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const { table, mapping, changes } = coming;
   const { plan, sentence } = useMemo(() => planOf(job, coming), [job, coming]);

@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import { type Job, unitsForDimension, waysOfStating } from '@becket/journal';
 import { describeInstrument, withdrawEntry } from '@becket/tasks';
 import { useState } from 'react';
@@ -22,7 +23,8 @@ import { unitWords } from './unit-words.ts';
 
 /** The measuring tools of this job: what each shows, how finely, and how far it may be off. */
 export function InstrumentsPlace() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const [open, setOpen] = useState<Instrument | 'new'>();
   const known = [...job.instruments.values()];
@@ -43,9 +45,9 @@ export function InstrumentsPlace() {
         {known.map((one) => (
           <li key={one.instrument}>
             <span>
-              <strong>{one.instrument}</strong> {instrumentWords(one)}
+              <strong>{one.instrument}</strong> {instrumentWords(one, language)}
               {one.usedFor !== undefined && `; ${one.usedFor}`}
-              <span className="faint">; {readingsWords(job, one.instrument)}</span>
+              <span className="faint">; {readingsWords(job, one.instrument, language)}</span>
             </span>
             <span className="button-row">
               <button
@@ -81,22 +83,25 @@ export function InstrumentsPlace() {
 }
 
 /** How many readings rest on an instrument: taking it back takes what it says of them. */
-function readingsWords({ readings }: Job, name: string): string {
+function readingsWords({ readings }: Job, name: string, { say }: Language = english): string {
   const count = readings.filter(({ instrument }) => instrument === name).length;
   return count === 0
-    ? 'no reading names it'
-    : `${count} ${count === 1 ? 'reading names' : 'readings name'} it`;
+    ? say('no reading names it')
+    : say('{count} {count, plural, one {reading names} other {readings name}} it', { count });
 }
 
 function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; onClose: () => void }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const { unit } = useSettings();
   const problem = useObservable(desk.problem);
   const [form, setForm] = useState(() => instrumentForm(before, unit));
 
   async function keep(): Promise<void> {
-    const done = await desk.run(async (context, id) => describeInstrument(context, id, instrumentOf(form)));
+    const done = await desk.run(async (context, id) =>
+      describeInstrument(context, id, instrumentOf(form, language)),
+    );
     if (done !== undefined) onClose();
   }
 

@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import {
   dimensionOfUnit,
   type FactOf,
@@ -61,14 +62,17 @@ export function instrumentForm(instrument: Instrument | undefined, screenUnit: '
 }
 
 /** The instrument that a form describes. Throws when a number cannot be read or is written in another unit. */
-export function instrumentOf(form: InstrumentForm): InstrumentToDescribe {
+export function instrumentOf(form: InstrumentForm, language: Language = english): InstrumentToDescribe {
+  const { say } = language;
   const { unit, usedFor } = form;
-  const resolution = numberIn(form.resolution, unit, 'the smallest step');
+  const resolution = numberIn(form.resolution, unit, 'the smallest step', language);
   if (resolution === undefined)
     throw new RangeError(
-      `Cannot keep this instrument: its smallest step is needed, none was found. Type what the last digit of its display, or the finest line of its scale, stands for.`,
+      say(
+        'Cannot keep this instrument: its smallest step is needed, none was found. Type what the last digit of its display, or the finest line of its scale, stands for.',
+      ),
     );
-  const stated = numberIn(form.stated, unit, 'the uncertainty');
+  const stated = numberIn(form.stated, unit, 'the uncertainty', language);
   return {
     instrument: form.name.trim(),
     unit,
@@ -78,22 +82,33 @@ export function instrumentOf(form: InstrumentForm): InstrumentToDescribe {
   };
 }
 
-function numberIn(text: string, unit: ReadUnit, what: string): number | undefined {
+function numberIn(
+  text: string,
+  unit: ReadUnit,
+  what: string,
+  { say }: Language = english,
+): number | undefined {
   const typed = readTypedNumber(text);
   if (typed.is === 'empty') return undefined;
   if (typed.is === 'problem') throw new RangeError(typed.sentence);
   if (typed.unit !== undefined && typed.unit !== unit)
     throw new RangeError(
-      `Cannot keep this instrument: ${what} is needed in ${unit}, as it shows, '${text.trim()}' was found. Type the number in ${unit}.`,
+      say(
+        "Cannot keep this instrument: {what} is needed in {unit}, as it shows, '{found}' was found. Type the number in {unit}.",
+        { what, unit, found: text.trim() },
+      ),
     );
   return typed.value;
 }
 
 /** 'shows mm, step 0.001; ± 0.003 as a limit' */
-export function instrumentWords({ unit, resolution, stated }: Instrument): string {
+export function instrumentWords(
+  { unit, resolution, stated }: Instrument,
+  { say }: Language = english,
+): string {
   const step = `shows ${unitWords(unit)}, step ${resolution}`;
   return stated === undefined
-    ? `${step}, uncertainty not stated`
+    ? say('{step}, uncertainty not stated', { step })
     : `${step}, ${stated.as === 'limit' ? `± ${stated.value}` : `${stated.value} (${statedWords[stated.as]})`}`;
 }
 

@@ -1,4 +1,4 @@
-import { inDegrees, letDownCautions, type Radians } from '@becket/core';
+import { english, inDegrees, type Language, letDownCautions, type Radians } from '@becket/core';
 import { letDownOf, letDownPasses } from '@becket/tasks';
 import { useMemo, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
@@ -11,14 +11,15 @@ import { printPart } from './print-part.ts';
 import './record-parts.css';
 
 /** How far to turn a pin: degrees, and eighths of a turn beside them. */
-function turnText(turn: Radians): string {
+function turnText(turn: Radians, { fixed, say }: Language = english): string {
   const angle = inDegrees(turn);
-  return `${angle.toFixed(0)}° (${(angle / 45).toFixed(1)} eighths)`;
+  return say('{figure}° ({figure2} eighths)', { figure: fixed(angle, 0), figure2: fixed(angle / 45, 1) });
 }
 
 /** The let-down plan: pass by pass, section by section, with its cautions first. */
 export function LetDownPlan() {
-  const { fixed, say } = useLanguage();
+  const language = useLanguage();
+  const { fixed, say } = language;
   const { job } = useDesk();
   const { unit } = useSettings();
   const [passes, setPasses] = useState<(typeof letDownPasses)[number]>(4);
@@ -86,7 +87,7 @@ export function LetDownPlan() {
                       <th scope="row">
                         {index + 1}. {section}
                       </th>
-                      <td>{turnText(turn.middle)}</td>
+                      <td>{turnText(turn.middle, language)}</td>
                       <td>
                         {fixed(inDegrees(turn.least), 0)}° – {fixed(inDegrees(turn.most), 0)}°
                       </td>

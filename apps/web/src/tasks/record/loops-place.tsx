@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import { loopMap } from '@becket/journal';
 import { type KeyboardEvent, useMemo, useRef, useState } from 'react';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
@@ -94,7 +95,8 @@ export function LoopsPlace() {
 }
 
 function Board({ strings, asked }: { strings: readonly LoopString[]; asked: ReadonlySet<string> }) {
-  const { say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk } = useDesk();
   const said = useSaidReason();
   const [, select] = useSelectedKey();
@@ -155,7 +157,7 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
   function tap(index: number): void {
     goTo(index, false);
     select(strings[index]?.key);
-    const tapped = tapOn(strings, chosen, index);
+    const tapped = tapOn(strings, chosen, index, language);
     if (tapped.do === 'join') void act(() => tapped.action);
     else setChosen(tapped.do === 'choose' ? index : undefined);
   }
@@ -193,12 +195,12 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
                     data-asked={asked.has(`${one.key}/${one.string}`) || undefined}
                     tabIndex={index === at ? 0 : -1}
                     aria-pressed={index === chosen}
-                    aria-label={`${one.name}: ${spokenWire(one)}`}
+                    aria-label={`${one.name}: ${spokenWire(one, language)}`}
                     onFocus={() => goTo(index, false)}
                     onClick={() => tap(index)}
                   >
                     <strong>{one.string}</strong>
-                    <small>{wireWords(one)}</small>
+                    <small>{wireWords(one, language)}</small>
                     {one.path?.hitchPin !== undefined && (
                       <small>{say('pin {pinWords}', { pinWords: pinWords(one) })}</small>
                     )}
@@ -213,7 +215,7 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
       <div className="loop-bar">
         {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
         <p aria-live="polite">
-          <strong>{here?.name}</strong> {here === undefined ? '' : spokenWire(here)}
+          <strong>{here?.name}</strong> {here === undefined ? '' : spokenWire(here, language)}
           {steps.length > 0 && (
             <span className="faint">{say('. Last: {title}', { title: steps.at(-1)!.title })}</span>
           )}
@@ -265,8 +267,8 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
         <WireSheet
           string={here}
           onClose={() => setWireOpen(false)}
-          onKeep={(form) => act((now, index) => now[index] && sayOfWire(now[index], form, index))}
-          onNumber={(form) => act((now, index) => numberPinsFrom(now, index, form.hitchPin))}
+          onKeep={(form) => act((now, index) => now[index] && sayOfWire(now[index], form, index, language))}
+          onNumber={(form) => act((now, index) => numberPinsFrom(now, index, form.hitchPin, language))}
         />
       )}
     </>
@@ -285,7 +287,8 @@ function WireSheet({
   onKeep: (form: WireForm) => Promise<unknown>;
   onNumber: (form: WireForm) => Promise<unknown>;
 }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const [form, setForm] = useState(() => wireFormOf(string));
   const close = (done: unknown) => {
     if (done !== undefined) onClose();
@@ -293,7 +296,10 @@ function WireSheet({
   const repair = "a predecessor's repair";
   return (
     <RecordSheet
-      title={say('The wire of {name}: {wireWords}', { name: string.name, wireWords: wireWords(string) })}
+      title={say('The wire of {name}: {wireWords}', {
+        name: string.name,
+        wireWords: wireWords(string, language),
+      })}
       keep={say('Keep the wire')}
       onClose={onClose}
       onKeep={() => onKeep(form)}
@@ -345,24 +351,24 @@ const pinWords = ({ path }: LoopString): string =>
   [path?.hitchPin, path?.otherHitchPin].filter((pin) => pin !== undefined).join(' and ');
 
 /** All that is said of the wire of a string, in one line. */
-function spokenWire(string: LoopString): string {
+function spokenWire(string: LoopString, language: Language = english): string {
   const { path } = string;
   return [
-    wireWords(string),
+    wireWords(string, language),
     ...(path?.hitchPin === undefined ? [] : [`hitch pin ${pinWords(string)}`]),
     ...(path?.note === undefined ? [] : [path.note]),
   ].join(', ');
 }
 
-function wireWords({ joined, withString }: LoopString): string {
+function wireWords({ joined, withString }: LoopString, { say }: Language = english): string {
   switch (joined) {
     case 'looped':
-      return `with ${withString}`;
+      return say('with {withString}', { withString: withString ?? '' });
     case 'tied':
-      return 'tied';
+      return say('tied');
     case 'unknown':
       return 'unknown';
     default:
-      return 'not said';
+      return say('not said');
   }
 }

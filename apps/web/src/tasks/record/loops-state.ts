@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { english, type Language, noteName } from '@becket/core';
 import { type Job, type StringPlace, stringsInOrder, type Ulid } from '@becket/journal';
 import { type FactToRecord, recordFacts, type TaskContext, withdrawEntry } from '@becket/tasks';
 import { type Observable, observable } from '../../parts/observable.ts';
@@ -85,16 +85,23 @@ export const wireFormOf = ({ path }: LoopString): WireForm => ({
 });
 
 /** Where a wire turns and what is odd about it. How it is joined stays as it was said, or stays unknown. */
-export function sayOfWire(one: LoopString, form: WireForm, at: number): LoopAction {
+export function sayOfWire(
+  one: LoopString,
+  form: WireForm,
+  at: number,
+  { say }: Language = english,
+): LoopAction {
   const [hitchPin, otherHitchPin, note] = [form.hitchPin, form.otherHitchPin, form.note].map((text) =>
     text.trim(),
   );
   if (hitchPin === '' && otherHitchPin !== '')
     throw new RangeError(
-      `Cannot keep this wire: its first hitch pin is needed beside the second, none was found. Fill in the first, or clear both.`,
+      say(
+        'Cannot keep this wire: its first hitch pin is needed beside the second, none was found. Fill in the first, or clear both.',
+      ),
     );
   return {
-    title: `${one.name}: its wire`,
+    title: say('{name}: its wire', { name: one.name }),
     facts: [
       {
         kind: 'wire-path',
@@ -113,11 +120,19 @@ export function sayOfWire(one: LoopString, form: WireForm, at: number): LoopActi
  * The hitch pins of every wire from a string to the end of its section, numbered on from a number, one pin a wire.
  * Wires that nobody has said yet are left out: what would be numbered is not known.
  */
-export function numberPinsFrom(strings: readonly LoopString[], index: number, start: string): LoopAction {
+export function numberPinsFrom(
+  strings: readonly LoopString[],
+  index: number,
+  start: string,
+  { say }: Language = english,
+): LoopAction {
   const first = Number(start.trim());
   if (!/^\d{1,3}$/.test(start.trim()))
     throw new RangeError(
-      `Cannot number the hitch pins: a whole number to begin with is needed, '${start.trim()}' was found. Type the number of this wire's pin.`,
+      say(
+        "Cannot number the hitch pins: a whole number to begin with is needed, '{found}' was found. Type the number of this wire's pin.",
+        { found: start.trim() },
+      ),
     );
   const seen = new Set<string>();
   const facts: FactToRecord[] = [];
@@ -134,9 +149,15 @@ export function numberPinsFrom(strings: readonly LoopString[], index: number, st
   }
   if (facts.length === 0)
     throw new RangeError(
-      'Cannot number the hitch pins: wires that are said are needed, none was found from here on. Say first which strings share a wire.',
+      say(
+        'Cannot number the hitch pins: wires that are said are needed, none was found from here on. Say first which strings share a wire.',
+      ),
     );
-  return { title: `${facts.length} hitch pins from ${first} on`, facts, next: index };
+  return {
+    title: say('{facts} hitch pins from {first} on', { facts: facts.length, first }),
+    facts,
+    next: index,
+  };
 }
 
 /** What an action on the board says, and the string that comes next. */
@@ -148,29 +169,41 @@ export interface LoopAction {
 }
 
 /** One wire over this string and its next neighbour; undefined at the end of the section. */
-export function loopWithNext(strings: readonly LoopString[], index: number): LoopAction | undefined {
+export function loopWithNext(
+  strings: readonly LoopString[],
+  index: number,
+  language: Language = english,
+): LoopAction | undefined {
   const one = strings[index];
   const other = strings[index + 1];
   if (one === undefined || other === undefined) return undefined;
-  return loopOf(one, other, Math.min(index + 2, strings.length - 1));
+  return loopOf(one, other, Math.min(index + 2, strings.length - 1), language);
 }
 
-export function tie(strings: readonly LoopString[], index: number): LoopAction | undefined {
+export function tie(
+  strings: readonly LoopString[],
+  index: number,
+  { say }: Language = english,
+): LoopAction | undefined {
   const one = strings[index];
   if (one === undefined) return undefined;
   return {
-    title: `${one.name} tied`,
+    title: say('{name} tied', { name: one.name }),
     facts: [tied(one)],
     next: Math.min(index + 1, strings.length - 1),
   };
 }
 
 /** Somebody looked, and could not tell how this string's wire runs. */
-export function notKnown(strings: readonly LoopString[], index: number): LoopAction | undefined {
+export function notKnown(
+  strings: readonly LoopString[],
+  index: number,
+  { say }: Language = english,
+): LoopAction | undefined {
   const one = strings[index];
   if (one === undefined) return undefined;
   return {
-    title: `${one.name} unknown`,
+    title: say('{name} unknown', { name: one.name }),
     facts: [
       {
         kind: 'wire-path',
@@ -188,7 +221,11 @@ export function notKnown(strings: readonly LoopString[], index: number): LoopAct
  * without a neighbour tied, every wound string tied. Strings whose wire was said before keep it, the first excepted.
  * Common practice, no source: it is a proposal that saves saying each, and what differs is said over it.
  */
-export function loopOnFrom(strings: readonly LoopString[], index: number): LoopAction | undefined {
+export function loopOnFrom(
+  strings: readonly LoopString[],
+  index: number,
+  { say }: Language = english,
+): LoopAction | undefined {
   const first = strings[index];
   if (first === undefined) return undefined;
   const facts: FactToRecord[] = [];
@@ -204,7 +241,7 @@ export function loopOnFrom(strings: readonly LoopString[], index: number): LoopA
     }
   }
   return {
-    title: `${facts.length} wires from ${first.name} on`,
+    title: say('{facts} wires from {name} on', { facts: facts.length, name: first.name }),
     facts,
     next: strings.length - 1,
   };
@@ -215,6 +252,7 @@ export function tapOn(
   strings: readonly LoopString[],
   chosen: number | undefined,
   index: number,
+  language: Language = english,
 ): { readonly do: 'choose' | 'let go' } | { readonly do: 'join'; readonly action: LoopAction } {
   if (chosen === index) return { do: 'let go' };
   const [one, other] = [strings[chosen ?? -1], strings[index]];
@@ -222,12 +260,16 @@ export function tapOn(
   const inOrder = chosen! < index ? ([one, other] as const) : ([other, one] as const);
   return {
     do: 'join',
-    action: loopOf(...inOrder, Math.min(Math.max(chosen!, index) + 1, strings.length - 1)),
+    action: loopOf(...inOrder, Math.min(Math.max(chosen!, index) + 1, strings.length - 1), language),
   };
 }
 
-function loopOf(one: LoopString, other: LoopString, next: number): LoopAction {
-  return { title: `${one.name} and ${other.name} on one wire`, facts: [looped(one, other)], next };
+function loopOf(one: LoopString, other: LoopString, next: number, { say }: Language = english): LoopAction {
+  return {
+    title: say('{name} and {name2} on one wire', { name: one.name, name2: other.name }),
+    facts: [looped(one, other)],
+    next,
+  };
 }
 
 /** What can be taken back on the board, the latest last. It lasts as long as the page. */

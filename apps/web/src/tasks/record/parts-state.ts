@@ -1,4 +1,4 @@
-import { parseNote } from '@becket/core';
+import { english, type Language, parseNote } from '@becket/core';
 import {
   type Absence,
   type FactOf,
@@ -49,7 +49,9 @@ export function softPartForm(part: StandingSoftPart | undefined, unit: LengthUni
 export function softPartOf(
   form: SoftPartForm,
   { part, section, unit }: { readonly part: SoftPart; readonly section: string; readonly unit: LengthUnit },
+  language: Language = english,
 ): FactToRecord {
+  const { say } = language;
   if (form.answer !== 'known')
     return {
       kind: 'soft-part',
@@ -58,9 +60,9 @@ export function softPartOf(
       answer: { is: form.answer, ...text('reason', form.why) },
     };
   const lengths = {
-    ...length('thickness_m', form.thickness, unit, 'thickness'),
-    ...length('length_m', form.length, unit, 'length'),
-    ...length('width_m', form.width, unit, 'width'),
+    ...length('thickness_m', form.thickness, unit, 'thickness', language),
+    ...length('length_m', form.length, unit, 'length', language),
+    ...length('width_m', form.width, unit, 'width', language),
   };
   const answer = {
     is: 'known' as const,
@@ -70,7 +72,10 @@ export function softPartOf(
   };
   if (Object.keys(answer).length === 1)
     throw new RangeError(
-      `Cannot keep the ${part}: a thickness, a length, a colour or a place is needed, none was found. Fill one in, or choose another answer.`,
+      say(
+        'Cannot keep the {part}: a thickness, a length, a colour or a place is needed, none was found. Fill one in, or choose another answer.',
+        { part },
+      ),
     );
   return { kind: 'soft-part', part, section, answer };
 }
@@ -111,25 +116,38 @@ export const newPlatePartForm = (section: string): PlatePartForm => ({
 });
 
 /** The plate part that a form describes. Throws when it has no name, or a distance lacks its other half. */
-export function platePartOf(form: PlatePartForm, unit: LengthUnit): FactToRecord {
+export function platePartOf(
+  form: PlatePartForm,
+  unit: LengthUnit,
+  language: Language = english,
+): FactToRecord {
+  const { say } = language;
   const part = form.part.trim();
   if (part === '')
     throw new RangeError(
-      'Cannot keep this part: a name of its own is needed, none was found. Call it bar 1, string rest, …',
+      say(
+        'Cannot keep this part: a name of its own is needed, none was found. Call it bar 1, string rest, …',
+      ),
     );
   const distances = form.distances.flatMap(({ from, distance }) => {
-    const value = typedLength(distance, unit, 'distance');
+    const value = typedLength(distance, unit, 'distance', language);
     const point = from.trim();
     if (value === undefined && point === '') return [];
     if (value === undefined || point === '')
       throw new RangeError(
-        `Cannot keep the distances of ${part}: both the point and the distance are needed, only ${point === '' ? 'a distance' : `'${point}'`} was found. Fill in the other, or clear both.`,
+        say(
+          'Cannot keep the distances of {part}: both the point and the distance are needed, only {value} was found. Fill in the other, or clear both.',
+          { part, value: point === '' ? say('a distance') : `'${point}'` },
+        ),
       );
     return [{ from: point, distance_m: value }];
   });
   if (form.isMovable && distances.length === 0)
     throw new RangeError(
-      `Cannot keep ${part}: a movable piece needs a distance from a named point, none was found. Measure it before it comes off.`,
+      say(
+        'Cannot keep {part}: a movable piece needs a distance from a named point, none was found. Measure it before it comes off.',
+        { part },
+      ),
     );
   return {
     kind: 'plate-part',
@@ -156,6 +174,7 @@ export const twists: readonly Twist[] = ['right', 'left', 'unknown'];
 export function windingsOf(
   job: Job,
   form: { readonly from: string; readonly to: string; readonly loopStyle: LoopStyle; readonly twist: Twist },
+  { say }: Language = english,
 ): FactToRecord[] {
   const [one, other] = [parseNote(form.from.trim()), parseNote(form.to.trim() || form.from.trim())];
   const [first, last] = [Math.min(one, other), Math.max(one, other)];
@@ -165,7 +184,10 @@ export function windingsOf(
     .sort((a, b) => a - b);
   if (keys.length === 0)
     throw new RangeError(
-      `Cannot keep this winding: a note with wound strings is needed, none is described from ${form.from} to ${form.to || form.from}. Check the notes, or the stringing.`,
+      say(
+        'Cannot keep this winding: a note with wound strings is needed, none is described from {from} to {value}. Check the notes, or the stringing.',
+        { from: form.from, value: form.to || form.from },
+      ),
     );
   return keys.map((key) => ({
     kind: 'winding-described',
@@ -222,7 +244,12 @@ export function unitsOfQuantity(quantity: PlaceQuantity, unit: LengthUnit): Read
 }
 
 /** The reading that a form describes. Throws when its number, place, span or load is missing. */
-export function placeReadingOf(form: PlaceReadingForm, screenUnit: LengthUnit): ReadingToRecord {
+export function placeReadingOf(
+  form: PlaceReadingForm,
+  screenUnit: LengthUnit,
+  language: Language = english,
+): ReadingToRecord {
+  const { say } = language;
   const { quantity } = form;
   const { label } = readingQuantities[quantity];
   const typed = readTypedNumber(form.value);
@@ -230,28 +257,43 @@ export function placeReadingOf(form: PlaceReadingForm, screenUnit: LengthUnit): 
     throw new RangeError(
       typed.is === 'problem'
         ? typed.sentence
-        : `Cannot record this ${label}: a number is needed, none was found. Type what the instrument shows.`,
+        : say(
+            'Cannot record this {label}: a number is needed, none was found. Type what the instrument shows.',
+            { label },
+          ),
     );
   const needs = needsSpan(quantity);
   if (needs && form.loaded === 'not said')
     throw new RangeError(
-      `Cannot record this ${label}: whether the strings were pressing on the board is needed, it is not said. Choose loaded or unloaded.`,
+      say(
+        'Cannot record this {label}: whether the strings were pressing on the board is needed, it is not said. Choose loaded or unloaded.',
+        { label },
+      ),
     );
-  const span = typedLength(form.span, screenUnit, 'span');
+  const span = typedLength(form.span, screenUnit, 'span', language);
   if (needs && (span === undefined || span === 0))
     throw new RangeError(
-      `Cannot record this ${label}: the span it was read over is needed, none was found. Without it the figure says nothing.`,
+      say(
+        'Cannot record this {label}: the span it was read over is needed, none was found. Without it the figure says nothing.',
+        { label },
+      ),
     );
   const { at } = placeQuantities[quantity];
   const note = form.note.trim();
   if (at === 'note' && note === '')
     throw new RangeError(
-      `Cannot record this ${label}: the note it belongs to is needed, none was found. Type a note such as F#3.`,
+      say(
+        'Cannot record this {label}: the note it belongs to is needed, none was found. Type a note such as F#3.',
+        { label },
+      ),
     );
   const point = form.point.trim();
   if (at === 'note or section' && note === '' && point === '')
     throw new RangeError(
-      `Cannot record this ${label}: the point it was read at is needed, neither a note nor a point was found. Name the point, such as at the left screw.`,
+      say(
+        'Cannot record this {label}: the point it was read at is needed, neither a note nor a point was found. Name the point, such as at the left screw.',
+        { label },
+      ),
     );
   return {
     quantity,
@@ -296,21 +338,28 @@ function length<Name extends string>(
   typed: string,
   unit: LengthUnit,
   what: string,
+  language: Language = english,
 ): { [N in Name]?: number } {
-  const value = typedLength(typed, unit, what);
+  const value = typedLength(typed, unit, what, language);
   return (value === undefined ? {} : { [name]: value }) as { [N in Name]?: number };
 }
 
 /** The sample that a form describes. Throws when it has no name or no label. */
-export function sampleOf(form: {
-  readonly what: string;
-  readonly label: string;
-  readonly note: string;
-}): FactToRecord {
+export function sampleOf(
+  form: {
+    readonly what: string;
+    readonly label: string;
+    readonly note: string;
+  },
+  { say }: Language = english,
+): FactToRecord {
   const [what, label, note] = [form.what.trim(), form.label.trim(), form.note.trim()];
   if (what === '' || label === '')
     throw new RangeError(
-      `Cannot keep this sample: what it is and the label on its bag are needed, ${what === '' ? 'the first' : 'the second'} was not found. Fill it in, so that the bag can be found again.`,
+      say(
+        'Cannot keep this sample: what it is and the label on its bag are needed, {value} was not found. Fill it in, so that the bag can be found again.',
+        { value: what === '' ? say('the first') : say('the second') },
+      ),
     );
   return { kind: 'sample-kept', what, label, place: note === '' ? {} : { key: parseNote(note) } };
 }

@@ -71,7 +71,8 @@ export function PlaceReadings({ section }: { section: string | undefined }) {
 }
 
 function PlaceReadingSheet({ section, onClose }: { section: string | undefined; onClose: () => void }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const { unit: screenUnit } = useSettings();
   const said = useSaidReason();
@@ -98,7 +99,7 @@ function PlaceReadingSheet({ section, onClose }: { section: string | undefined; 
     desk.run(async (context, id) =>
       recordReadings(context, id, [
         {
-          ...placeReadingOf({ ...form, unit, instrument: instrument?.instrument }, screenUnit),
+          ...placeReadingOf({ ...form, unit, instrument: instrument?.instrument }, screenUnit, language),
           ...said,
         },
       ]),

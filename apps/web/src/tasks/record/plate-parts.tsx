@@ -50,7 +50,8 @@ export function PlateParts({ section }: { section: string }) {
 }
 
 function PlatePartSheet({ section, onClose }: { section: string; onClose: () => void }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const { unit } = useSettings();
   const said = useSaidReason();
@@ -66,7 +67,9 @@ function PlatePartSheet({ section, onClose }: { section: string; onClose: () => 
       keep={say('Keep the piece')}
       onClose={onClose}
       onKeep={() =>
-        desk.run(async (context, id) => recordFacts(context, id, [{ ...platePartOf(form, unit), ...said }]))
+        desk.run(async (context, id) =>
+          recordFacts(context, id, [{ ...platePartOf(form, unit, language), ...said }]),
+        )
       }
     >
       <div className="fields">

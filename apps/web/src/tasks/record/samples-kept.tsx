@@ -36,7 +36,8 @@ export function SamplesKept() {
 }
 
 function SampleSheet({ onClose }: { onClose: () => void }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const said = useSaidReason();
   const [form, setForm] = useState({ what: '', label: '', note: '' });
@@ -46,7 +47,7 @@ function SampleSheet({ onClose }: { onClose: () => void }) {
       keep={say('Keep the sample')}
       onClose={onClose}
       onKeep={() =>
-        desk.run(async (context, id) => recordFacts(context, id, [{ ...sampleOf(form), ...said }]))
+        desk.run(async (context, id) => recordFacts(context, id, [{ ...sampleOf(form, language), ...said }]))
       }
     >
       <div className="fields">

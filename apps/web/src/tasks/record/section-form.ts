@@ -1,4 +1,4 @@
-import { noteName, parseNote } from '@becket/core';
+import { english, type Language, noteName, parseNote } from '@becket/core';
 import type { frontTerminations, Job, Section } from '@becket/journal';
 import { checkSections, describeSections, type TaskContext, withdrawEntry } from '@becket/tasks';
 
@@ -22,11 +22,13 @@ export function formOfSection(section: Section): SectionForm {
 }
 
 /** What a typed section says. Throws: SyntaxError or RangeError in one sentence. */
-export function readSectionForm(form: SectionForm) {
+export function readSectionForm(form: SectionForm, { say }: Language = english) {
   const section = form.name.trim();
   if (section === '')
     throw new SyntaxError(
-      'Cannot keep this section: a name is needed, none was found. Call it what you call it, such as bass.',
+      say(
+        'Cannot keep this section: a name is needed, none was found. Call it what you call it, such as bass.',
+      ),
     );
   return {
     section,
@@ -50,8 +52,9 @@ export async function keepSection(
     before,
     reason,
   }: { state: Job; form: SectionForm; before: Section | undefined; reason: string | undefined },
+  language: Language = english,
 ): Promise<Job> {
-  const section = { ...readSectionForm(form), ...(reason ? { reason } : {}) };
+  const section = { ...readSectionForm(form, language), ...(reason ? { reason } : {}) };
   const isRenamed = before !== undefined && before.section !== section.section;
   if (!isRenamed) return describeSections(context, job, [section]);
   // The new name is tried against all the others first, so that a section that does not fit costs nothing.

@@ -113,7 +113,8 @@ interface SectionSheetProps {
 }
 
 function SectionSheet({ form: start, before, onClose }: SectionSheetProps) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const [form, setForm] = useState(start);
   const { reason } = useSaidReason();
@@ -133,7 +134,9 @@ function SectionSheet({ form: start, before, onClose }: SectionSheetProps) {
       }
       keep={say('Keep the section')}
       onClose={onClose}
-      onKeep={() => desk.run((context, id) => keepSection(context, id, { state: job, form, before, reason }))}
+      onKeep={() =>
+        desk.run((context, id) => keepSection(context, id, { state: job, form, before, reason }, language))
+      }
       more={
         before !== undefined && (
           <button

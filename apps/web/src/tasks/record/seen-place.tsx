@@ -18,14 +18,19 @@ import { WindingsSaid } from './windings-said.tsx';
 
 /** What the strip takes away beside the strings, a section at a time: seen, and measured. */
 export function SeenPlace() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job, record } = useDesk();
   const chosen = useSection();
   const [isWhole, setWhole] = useState(chosen === undefined);
   const section = isWhole ? undefined : chosen;
   const open = useMemo(
-    () => job.sections.map((one) => ({ section: one.section, count: openThings(job, record, one.section) })),
-    [job, record],
+    () =>
+      job.sections.map((one) => ({
+        section: one.section,
+        count: openThings(job, record, one.section, language),
+      })),
+    [job, record, language],
   );
   return (
     <section aria-labelledby="seen">
@@ -66,16 +71,17 @@ export function SeenPlace() {
 }
 
 function ThingsSeen({ section }: { section: string | undefined }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job, record } = useDesk();
   const said = useSaidReason();
   const [open, setOpen] = useState<ObservedThing>();
-  const things = useMemo(() => thingsSeen(job, record, section), [job, record, section]);
+  const things = useMemo(() => thingsSeen(job, record, section, language), [job, record, section, language]);
   const left = things.filter(({ isOpen }) => isOpen).length;
   const where = section === undefined ? 'whole piano' : `section ${section}`;
   const answer = ({ thing, seen }: ThingSeen, is: Absence) =>
     void desk.run((context, id) =>
-      keepSeen(context, id, { thing, section, seen }, { answer: is, text: '' }, said),
+      keepSeen(context, id, { thing, section, seen }, { answer: is, text: '' }, said, language),
     );
   return (
     <section aria-labelledby="things-seen">
@@ -145,7 +151,8 @@ function SeenSheet({
   section: string | undefined;
   onClose: () => void;
 }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const said = useSaidReason();
   const [form, setForm] = useState(() => seenForm(one.seen));
@@ -157,7 +164,7 @@ function SeenSheet({
       onClose={onClose}
       onKeep={() =>
         desk.run((context, id) =>
-          keepSeen(context, id, { thing: one.thing, section, seen: one.seen }, form, said),
+          keepSeen(context, id, { thing: one.thing, section, seen: one.seen }, form, said, language),
         )
       }
     >

@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import {
   type Absence,
   type AsFoundRecord,
@@ -34,7 +35,13 @@ export interface ThingSeen {
 }
 
 /** Every thing of a section; or of the whole piano, where nothing has to be said. */
-export function thingsSeen(job: Job, record: AsFoundRecord, section: string | undefined): ThingSeen[] {
+export function thingsSeen(
+  job: Job,
+  record: AsFoundRecord,
+  section: string | undefined,
+  language: Language = english,
+): ThingSeen[] {
+  const { say } = language;
   const notes = record.notes.filter((note) => note.section?.section === section);
   return observedThingNames.map((thing): ThingSeen => {
     const seen = seenAt(job, thing, section);
@@ -46,24 +53,33 @@ export function thingsSeen(job: Job, record: AsFoundRecord, section: string | un
         words: seenWords(seen),
       };
     if (section === undefined || thing === 'remarks')
-      return { thing, seen, isOpen: false, words: 'nothing noted' };
+      return { thing, seen, isOpen: false, words: say('nothing noted') };
     const everywhere = seenAt(job, thing, undefined);
     if (everywhere !== undefined && everywhere.answer.is !== 'unknown')
-      return { thing, seen, isOpen: false, words: `on the whole piano: ${seenWords(everywhere)}` };
+      return {
+        thing,
+        seen,
+        isOpen: false,
+        words: say('on the whole piano: {seenWords}', { seenWords: seenWords(everywhere) }),
+      };
     const measured = measuredAnswer(job, { thing, section, notes });
-    return { thing, seen, ...ofMeasured(measured, everywhere !== undefined) };
+    return { thing, seen, ...ofMeasured(measured, everywhere !== undefined, language) };
   });
 }
 
 /** What stands in the row of a thing that is told by what was measured of it, or by nothing. */
-function ofMeasured(measured: MeasuredAnswer, wasLookedFor: boolean): Pick<ThingSeen, 'isOpen' | 'words'> {
+function ofMeasured(
+  measured: MeasuredAnswer,
+  wasLookedFor: boolean,
+  { say }: Language = english,
+): Pick<ThingSeen, 'isOpen' | 'words'> {
   switch (measured.is) {
     case 'answered':
       return { isOpen: false, words: 'measured' };
     case 'in part':
       return {
         isOpen: true,
-        words: `${measured.of - measured.left} of ${measured.of} strings noted`,
+        words: say('{value} of {of} strings noted', { value: measured.of - measured.left, of: measured.of }),
       };
     case 'looked in vain':
       return { isOpen: true, words: 'unknown' };
@@ -73,8 +89,12 @@ function ofMeasured(measured: MeasuredAnswer, wasLookedFor: boolean): Pick<Thing
 }
 
 /** How many things of a section are still open. */
-export const openThings = (job: Job, record: AsFoundRecord, section: string): number =>
-  thingsSeen(job, record, section).filter(({ isOpen }) => isOpen).length;
+export const openThings = (
+  job: Job,
+  record: AsFoundRecord,
+  section: string,
+  language: Language = english,
+): number => thingsSeen(job, record, section, language).filter(({ isOpen }) => isOpen).length;
 
 /** What is typed or tapped of a thing. */
 export interface SeenForm {
@@ -93,11 +113,14 @@ export async function keepSeen(
   { thing, section, seen }: { thing: ObservedThing; section: string | undefined; seen: Seen | undefined },
   { answer, text }: SeenForm,
   said: { readonly reason?: string },
+  { say }: Language = english,
 ): Promise<Job> {
   const words = text.trim();
   if (answer === 'known' && words === '')
     throw new RangeError(
-      'Cannot keep this note: words are needed, none were found. Say what is there, or choose one of the other answers.',
+      say(
+        'Cannot keep this note: words are needed, none were found. Say what is there, or choose one of the other answers.',
+      ),
     );
   return recordObservation(context, job, {
     thing,

@@ -18,7 +18,8 @@ const edge = { top: 16, right: 46, bottom: 52, left: 70 };
 
 /** Wire readings against the note, with the inferred sizes drawn through them as steps. */
 export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const frame = useRef<HTMLElement>(null);
   const [width, setWidth] = useState(720);
   useLayoutEffect(() => {
@@ -62,7 +63,7 @@ export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
   const words =
     chosen === undefined
       ? undefined
-      : `size ${chosen.size}, ${bothUnits(chosen.diameter, unit, 'diameter')}, ${oddsText(chosen.odds)}; ${
+      : `size ${chosen.size}, ${bothUnits(chosen.diameter, unit, 'diameter')}, ${oddsText(chosen.odds, language)}; ${
           chosen.readings.length === 0
             ? 'no reading'
             : `read ${chosen.readings.map(({ value_si }) => lengthText(value_si, unit, 'diameter')).join(', ')}`

@@ -75,7 +75,8 @@ export function SizesPlace() {
 }
 
 function Sizes({ sizes }: { sizes: InferredWireSizes }) {
-  const { say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk } = useDesk();
   const { unit } = useSettings();
   const [selected, select] = useSelectedKey();
@@ -89,7 +90,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
 
   return (
     <>
-      <p data-numbering>{numberingSentence(sizes)}</p>
+      <p data-numbering>{numberingSentence(sizes, language)}</p>
       {sizes.next !== undefined && (
         <div className="notice next-string">
           <p>{sizes.next.sentence}</p>
@@ -99,7 +100,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
         </div>
       )}
       <SizeChart sizes={sizes} unit={unit} selected={selected} onSelect={select} />
-      <p>{biasSentence(sizes, unit)}</p>
+      <p>{biasSentence(sizes, unit, language)}</p>
       {sizes.shiftDoubt !== undefined && <p className="notice">◇ {sizes.shiftDoubt}</p>}
       <h3>
         {sayNodes('Doubtful notes: {doubtful}{span}', {
@@ -117,11 +118,12 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
             <li key={key}>
               <span>
                 <span aria-hidden="true">◇ </span>
-                <strong>{note}</strong> {size}, {bothUnits(diameter, unit, 'diameter')}: {oddsText(odds)}
+                <strong>{note}</strong> {size}, {bothUnits(diameter, unit, 'diameter')}:{' '}
+                {oddsText(odds, language)}
                 {otherwise !== undefined &&
                   say('; else {size}, {oddsText}', {
                     size: otherwise.size,
-                    oddsText: oddsText(otherwise.odds),
+                    oddsText: oddsText(otherwise.odds, language),
                   })}
                 .{' '}
                 <span className="faint">
@@ -164,7 +166,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
                   <span className="faint">({notes})</span>
                 </td>
                 <td>
-                  {least.note}, {oddsText(least.odds)}
+                  {least.note}, {oddsText(least.odds, language)}
                 </td>
               </tr>
             ))}
@@ -183,7 +185,8 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
 }
 
 function Stamps() {
-  const { say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk, job } = useDesk();
   const said = useSaidReason();
   const [form, setForm] = useState(newStampForm());
@@ -192,7 +195,7 @@ function Stamps() {
   async function submit(event: FormEvent): Promise<void> {
     event.preventDefault();
     const done = await desk.run(async (context, id) =>
-      recordFacts(context, id, [{ ...stampOf(form), ...said }]),
+      recordFacts(context, id, [{ ...stampOf(form, language), ...said }]),
     );
     if (done) setForm({ ...newStampForm(), on: form.on, lattice: form.lattice, says: form.says });
   }

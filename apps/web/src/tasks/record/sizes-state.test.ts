@@ -23,7 +23,7 @@ describe('sizeRuns()', () => {
 });
 
 test('odds are never told as certain', () => {
-  expect([1, 0.996, 0.97].map(oddsText)).toEqual(['over 99 %', 'over 99 %', '97 %']);
+  expect([1, 0.996, 0.97].map((odds) => oddsText(odds))).toEqual(['over 99 %', 'over 99 %', '97 %']);
 });
 
 const sizes = {

@@ -1,4 +1,4 @@
-import { inMicrometres, inMils, metres, parseNote } from '@becket/core';
+import { english, inMicrometres, inMils, type Language, metres, parseNote } from '@becket/core';
 import type { FactToRecord, InferredWireSize, InferredWireSizes, WireLatticeName } from '@becket/tasks';
 import type { LengthUnit } from '../../parts/length-text.ts';
 import { type Observable, observable } from '../../parts/observable.ts';
@@ -51,22 +51,42 @@ export function sizeRuns(notes: readonly InferredWireSize[]): SizeRun[] {
 }
 
 /** '97 %'; never '100 %' of what is not certain. */
-export function oddsText(odds: number): string {
-  if (odds > 0.995) return 'over 99 %';
+export function oddsText(odds: number, { say }: Language = english): string {
+  if (odds > 0.995) return say('over 99 %');
   return `${Math.round(odds * 100)} %`;
 }
 
 /** What chose the numbering, in one sentence. */
-export function numberingSentence({ lattice, isLatticeFixed, latticeOdds }: InferredWireSizes): string {
-  if (isLatticeFixed) return `You fixed the ${lattice} numbering; the readings and stamps are not asked.`;
+export function numberingSentence(
+  { lattice, isLatticeFixed, latticeOdds }: InferredWireSizes,
+  language: Language = english,
+): string {
+  const { say } = language;
+  if (isLatticeFixed)
+    return say('You fixed the {lattice} numbering; the readings and stamps are not asked.', { lattice });
   const odds = latticeOdds[lattice];
-  return `The readings and stamps speak for ${lattice} numbers${odds === undefined ? '' : ` (${oddsText(odds)})`}.`;
+  return say('The readings and stamps speak for {lattice} numbers{value}.', {
+    lattice,
+    value: odds === undefined ? '' : ` (${oddsText(odds, language)})`,
+  });
 }
 
 /** How far worn wire reads from new wire, with its interval, in one sentence. */
-export function biasSentence({ bias, scatter }: InferredWireSizes, unit: LengthUnit): string {
+export function biasSentence(
+  { bias, scatter }: InferredWireSizes,
+  unit: LengthUnit,
+  { say }: Language = english,
+): string {
   const side = (value: number) => `${smallText(Math.abs(value), unit)} ${value < 0 ? 'thinner' : 'thicker'}`;
-  return `As a whole the readings are ${side(bias.value)} than new wire (between ${side(bias.low)} and ${side(bias.high)}, 95 %); single readings scatter by ${smallText(scatter.value, unit)}.`;
+  return say(
+    'As a whole the readings are {side} than new wire (between {side2} and {side3}, 95 %); single readings scatter by {smallText}.',
+    {
+      side: side(bias.value),
+      side2: side(bias.low),
+      side3: side(bias.high),
+      smallText: smallText(scatter.value, unit),
+    },
+  );
 }
 
 /** '2 µm (0.08 thou)': differences of diameters, which a diameter's own digits would round away. */
@@ -93,11 +113,13 @@ export const newStampForm = (note = ''): StampForm => ({
 });
 
 /** The stamp that a form describes. Throws when its note cannot be read or nothing stands on it. */
-export function stampOf({ note, text, ...rest }: StampForm): FactToRecord {
+export function stampOf({ note, text, ...rest }: StampForm, { say }: Language = english): FactToRecord {
   const words = text.trim();
   if (words === '')
     throw new RangeError(
-      'Cannot keep this stamp: what stands there is needed, nothing was found. Type the number as it is stamped.',
+      say(
+        'Cannot keep this stamp: what stands there is needed, nothing was found. Type the number as it is stamped.',
+      ),
     );
   return { kind: 'size-stamp', key: parseNote(note.trim()), text: words, ...rest };
 }

@@ -61,7 +61,8 @@ export function SoftParts({ section }: { section: string }) {
 }
 
 function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: string; onClose: () => void }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const said = useSaidReason();
@@ -79,7 +80,7 @@ function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: st
       onClose={onClose}
       onKeep={() =>
         desk.run(async (context, id) =>
-          recordFacts(context, id, [{ ...softPartOf(form, { part, section, unit }), ...said }]),
+          recordFacts(context, id, [{ ...softPartOf(form, { part, section, unit }, language), ...said }]),
         )
       }
     >

@@ -44,7 +44,8 @@ import { WoundDoubts } from './wound-doubts.tsx';
 
 /** String by string: each string of a unison on its own, at a named point, in a stated condition. Enter goes on. */
 export function StringsPlace() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job, record } = useDesk();
   const { unit } = useSettings();
   const [, select] = useSelectedKey();
@@ -84,7 +85,14 @@ export function StringsPlace() {
       if (row === undefined || text.trim() === '') return;
       void inTurn.current(async () => {
         const committed = await desk.run((context, id) =>
-          commitString(context, id, row, text, { round: ownRound, instrument: held, screenUnit, reason }),
+          commitString(
+            context,
+            id,
+            row,
+            text,
+            { round: ownRound, instrument: held, screenUnit, reason },
+            language,
+          ),
         );
         if (committed === undefined) {
           // What was refused comes back into its field, unless something else was typed there since.
@@ -103,7 +111,7 @@ export function StringsPlace() {
         });
       });
     },
-    [desk, view],
+    [desk, view, language],
   );
 
   useEffect(() => {

@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { english, type Language, noteName } from '@becket/core';
 import {
   type Absence,
   type FactOf,
@@ -179,6 +179,7 @@ export async function commitString(
   { key, string, name }: Pick<StringRow, 'key' | 'string' | 'name'>,
   text: string,
   around: Around,
+  language: Language = english,
 ): Promise<Committed | undefined> {
   const word = text.trim().toLowerCase();
   if (word === '') return undefined;
@@ -194,7 +195,7 @@ export async function commitString(
       step: { title, entries: entry === undefined ? [] : [entry] },
     };
   }
-  const reading = { ...readingOf(text, { key, string }, around), ...said };
+  const reading = { ...readingOf(text, { key, string }, around, language), ...said };
   const { entries, job: changed } = await recordReadings(context, job, [reading]);
   const kept = changed.readings.findLast(({ entry }) => entry === entries[0])!;
   const at = reading.place.point === undefined ? '' : `, ${reading.place.point}`;
@@ -220,10 +221,13 @@ function readingOf(
   text: string,
   place: { readonly key: number; readonly string: number },
   { round, instrument, screenUnit }: Around,
+  { say }: Language = english,
 ): ReadingToRecord {
   const typed = readTypedNumber(text);
   if (typed.is !== 'number')
-    throw new RangeError(typed.is === 'problem' ? typed.sentence : 'Cannot record nothing: type a number.');
+    throw new RangeError(
+      typed.is === 'problem' ? typed.sentence : say('Cannot record nothing: type a number.'),
+    );
   const point = round.point.trim();
   return {
     quantity: round.quantity,

@@ -1,4 +1,4 @@
-import { inches, metres, micrometres, millimetres } from '@becket/core';
+import { english, inches, type Language, metres, micrometres, millimetres } from '@becket/core';
 import type { LengthKind } from '../../parts/length-text.ts';
 import { type LengthUnit, lengthText, otherUnit } from '../../parts/length-text.ts';
 import { readTypedNumber } from '../../parts/typed-number.ts';
@@ -14,14 +14,22 @@ const inSi: Readonly<Record<string, (value: number) => number>> = {
  * A typed length in metres; undefined when nothing was typed.
  * Throws: RangeError when it is no number, with `what` in its sentence.
  */
-export function typedLength(text: string, unit: LengthUnit, what: string): number | undefined {
+export function typedLength(
+  text: string,
+  unit: LengthUnit,
+  what: string,
+  { say }: Language = english,
+): number | undefined {
   const typed = readTypedNumber(text);
   if (typed.is === 'empty') return undefined;
   if (typed.is === 'problem') throw new RangeError(typed.sentence);
   const length = inSi[typed.unit ?? unit]?.(typed.value);
   if (length === undefined || length < 0)
     throw new RangeError(
-      `Cannot keep the ${what}: a length of 0 or more is needed, '${text.trim()}' was found. Type it again.`,
+      say("Cannot keep the {what}: a length of 0 or more is needed, '{found}' was found. Type it again.", {
+        what,
+        found: text.trim(),
+      }),
     );
   return length;
 }

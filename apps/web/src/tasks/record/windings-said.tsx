@@ -71,7 +71,8 @@ function runsText(keys: readonly number[]): string {
 }
 
 function WindingsSheet({ section, onClose }: { section: string; onClose: () => void }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const said = useSaidReason();
   const keys = woundKeys(job, section);
@@ -91,7 +92,7 @@ function WindingsSheet({ section, onClose }: { section: string; onClose: () => v
           recordFacts(
             context,
             id,
-            windingsOf(job, form).map((fact) => ({ ...fact, ...said })),
+            windingsOf(job, form, language).map((fact) => ({ ...fact, ...said })),
           ),
         )
       }
