@@ -1,4 +1,5 @@
 import type { Catalogue } from '@becket/core';
+import { german as appraisalAnnex } from './appraisal-annex/german.ts';
 import { german as appraisalReport } from './appraisal-report/german.ts';
 import { german as asFoundRecord } from './as-found-record/german.ts';
 import { german as bassStringOrder } from './bass-string-order/german.ts';
@@ -15,6 +16,7 @@ import { german as stringingSheets } from './stringing-sheets/german.ts';
 
 /** All messages of this package in German. */
 export const german: Catalogue = {
+  ...appraisalAnnex,
   ...appraisalReport,
   ...asFoundRecord,
   ...bassStringOrder,

@@ -1,19 +1,34 @@
-import type { Language } from '@becket/core';
+import { type Language, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { AdviceFigures } from '../appraisal-report/appraisal-figures.ts';
 import type { Block } from '../page-tree.ts';
 
 /** The decision as it was made, beside the reasons that the figures give. */
 export function adviceBlocks(job: Job, advice: AdviceFigures | undefined, language: Language): Block[] {
+  const { say, day } = language;
   const decision = job.decisions.at(-1);
   return [
-    { is: 'heading', level: 2, text: 'Reasons and decision' },
+    { is: 'heading', level: 2, text: say('Reasons and decision') },
     {
       is: 'paragraph',
       text:
         decision === undefined
-          ? 'Nothing is decided yet.'
-          : `Decided on ${language.day(decision.at)} by ${decision.by}: ${decision.verdict}. ${decision.because}${decision.advised === decision.verdict ? '' : ` The reasons of the program came to: ${decision.advised}.`}`,
+          ? say('Nothing is decided yet.')
+          : [
+              say('Decided on {day} by {name}: {verdict}. {because}', {
+                day: day(decision.at),
+                name: decision.by,
+                verdict: say(decision.verdict),
+                because: decision.because,
+              }),
+              ...(decision.advised === decision.verdict
+                ? []
+                : [
+                    say('The reasons of the program came to: {verdict}.', {
+                      verdict: say(decision.advised),
+                    }),
+                  ]),
+            ].join(' '),
     },
     ...(decision === undefined || decision.conditions.length === 0
       ? []
@@ -23,24 +38,28 @@ export function adviceBlocks(job: Job, advice: AdviceFigures | undefined, langua
       : [
           {
             is: 'table',
-            title: `Reasons as of today: ${advice.verdict}`,
-            remarks: [`Rules: ${advice.source}. The gravest reason decides; a person may decide otherwise.`],
+            title: say('Reasons as of today: {verdict}', { verdict: say(advice.verdict) }),
+            remarks: [
+              say('Rules: {source}. The gravest reason decides; a person may decide otherwise.', {
+                source: sayKnown(advice.source, language),
+              }),
+            ],
             columns: [
-              { heading: 'about', align: 'left', share: 60 },
-              { heading: 'speaks for', align: 'left', share: 70 },
-              { heading: 'reason', align: 'left', share: 220 },
-              { heading: 'figure', align: 'left', share: 80 },
-              { heading: 'condition', align: 'left', share: 190 },
-              { heading: 'who judges', align: 'left', share: 90 },
+              { heading: say('[of a reason] about'), align: 'left', share: 60 },
+              { heading: say('speaks for'), align: 'left', share: 70 },
+              { heading: say('reason'), align: 'left', share: 220 },
+              { heading: say('[number behind a reason] figure'), align: 'left', share: 80 },
+              { heading: say('[of a decision] condition'), align: 'left', share: 190 },
+              { heading: say('who judges'), align: 'left', share: 90 },
             ],
             rows: advice.reasons.map(({ about, verdict, sentence, figure, condition, deferTo }) => ({
               cells: [
-                about,
-                verdict,
+                say(about),
+                say(verdict),
                 sentence,
-                figure ?? { absent: 'none' },
-                condition ?? { absent: 'none' },
-                deferTo ?? 'the technician',
+                figure ?? { absent: say('none') },
+                condition ?? { absent: say('none') },
+                deferTo ?? say('the technician'),
               ],
             })),
           } as const,
@@ -49,21 +68,21 @@ export function adviceBlocks(job: Job, advice: AdviceFigures | undefined, langua
 }
 
 /** What nobody knows yet, and what would settle it; what should be known first at the head. */
-export function unknownBlocks(advice: AdviceFigures | undefined): Block[] {
+export function unknownBlocks(advice: AdviceFigures | undefined, { say }: Language): Block[] {
   if (advice === undefined) return [];
   return [
-    { is: 'heading', level: 2, text: 'Unknown, and what would settle it' },
+    { is: 'heading', level: 2, text: say('Unknown, and what would settle it') },
     advice.unknown.length === 0
-      ? { is: 'paragraph', text: 'Nothing.' }
+      ? { is: 'paragraph', text: say('Nothing.') }
       : {
           is: 'table',
           columns: [
-            { heading: 'unknown', align: 'left', share: 300 },
-            { heading: 'what would settle it', align: 'left', share: 330 },
-            { heading: 'needed', align: 'left', share: 90 },
+            { heading: say('[something nobody knows] unknown'), align: 'left', share: 300 },
+            { heading: say('what would settle it'), align: 'left', share: 330 },
+            { heading: say('[knowing it is] needed'), align: 'left', share: 90 },
           ],
           rows: advice.unknown.map(({ what, wouldSettle, isNeededFirst }) => ({
-            cells: [what, wouldSettle, isNeededFirst ? 'before a plain go' : 'when there is time'],
+            cells: [what, wouldSettle, isNeededFirst ? say('before a plain go') : say('when there is time')],
           })),
         },
   ];

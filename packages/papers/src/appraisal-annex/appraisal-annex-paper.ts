@@ -19,43 +19,46 @@ export function appraisalAnnexPaper(
   figures: AppraisalFigures = {},
 ): PageTree {
   const { firstUnit: unit, language } = options;
+  const { say } = language;
   const cautions = [...new Set([...(figures.advice?.cautions ?? []), ...(figures.pins?.cautions ?? [])])];
   const blocks: Block[] = [
-    { is: 'heading', level: 1, text: 'Technical annex' },
+    { is: 'heading', level: 1, text: say('Technical annex') },
     {
       is: 'paragraph',
       tone: 'lead',
-      text: 'The survey, the readings and the figures that the appraisal report rests on, and what is still unknown.',
+      text: say(
+        'The survey, the readings and the figures that the appraisal report rests on, and what is still unknown.',
+      ),
     },
-    { is: 'facts', rows: [{ name: 'Job', value: job.title }, ...pianoFacts(job, language)] },
+    { is: 'facts', rows: [{ name: say('Job'), value: job.title }, ...pianoFacts(job, language)] },
     sealBox(job, options.isSealIntact, language),
-    { is: 'heading', level: 2, text: 'What was seen' },
+    { is: 'heading', level: 2, text: say('What was seen') },
     surveyTable(job, unit, language),
     ...comparisonBlocks(figures.comparison, unit, language),
     ...visitReadings(job, unit, language),
     ...torqueBlocks(figures.torque, unit, language),
     ...pinBlocks(figures.pins, unit, language),
     ...adviceBlocks(job, figures.advice, language),
-    ...unknownBlocks(figures.advice),
+    ...unknownBlocks(figures.advice, language),
     ...(cautions.length === 0
       ? []
-      : [{ is: 'box', tone: 'caution', title: 'Careful', texts: cautions } as const]),
+      : [{ is: 'box', tone: 'caution', title: say('Careful'), texts: cautions } as const]),
     ...(options.address === undefined
       ? []
       : [
           {
             is: 'address code',
             address: options.address,
-            text: 'The job behind this annex, with every reading:',
+            text: say('The job behind this annex, with every reading:'),
           } as const,
         ]),
   ];
   return {
     paper: 'appraisal annex',
-    title: 'Technical annex',
+    title: say('Technical annex'),
     language: language.locale,
     orientation: 'landscape',
-    running: runningLines(job, originLine, options),
+    running: runningLines(job, say(originLine), options),
     blocks,
     machineTable: torqueForMachines(figures.torque),
   };

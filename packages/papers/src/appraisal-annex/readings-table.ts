@@ -16,10 +16,11 @@ const atTheVisit: readonly ReadingQuantityName[] = [
 
 /** Pitch, air, crown and bearing as they were read. What was never read is named. */
 export function visitReadings({ readings }: Job, unit: LengthUnit, language: Language): Block[] {
+  const { say } = language;
   const own = readings.filter(({ stage, quantity }) => stage === 'as found' && atTheVisit.includes(quantity));
   const missing = atTheVisit.filter((quantity) => !own.some((one) => one.quantity === quantity));
   return [
-    { is: 'heading', level: 2, text: 'Pitch, air, crown and bearing as found' },
+    { is: 'heading', level: 2, text: say('Pitch, air, crown and bearing as found') },
     ...(own.length === 0
       ? []
       : [
@@ -27,21 +28,21 @@ export function visitReadings({ readings }: Job, unit: LengthUnit, language: Lan
             is: 'table',
             width: 0.8,
             columns: [
-              { heading: 'quantity', align: 'left', share: 120 },
-              { heading: 'place', align: 'left', share: 120 },
-              { heading: 'reading', align: 'left', share: 110 },
-              { heading: 'instrument', align: 'left', share: 120 },
-              { heading: 'read', align: 'left', share: 170, tone: 'quiet' },
+              { heading: say('[what is read] quantity'), align: 'left', share: 120 },
+              { heading: say('place'), align: 'left', share: 120 },
+              { heading: say('reading'), align: 'left', share: 110 },
+              { heading: say('instrument'), align: 'left', share: 120 },
+              { heading: say('[of a reading] read'), align: 'left', share: 170, tone: 'quiet' },
             ],
             rows: atTheVisit.flatMap((quantity) =>
               own
                 .filter((one) => one.quantity === quantity)
                 .map((reading) => ({
                   cells: [
-                    readingQuantities[quantity].label,
+                    say(readingQuantities[quantity].label),
                     placeInWords(reading.place, language),
                     readingInWords(reading, unit, language),
-                    reading.instrument ?? { absent: 'not said' },
+                    reading.instrument ?? { absent: say('not said') },
                     `${language.moment(reading.at)}, ${reading.by}`,
                   ],
                 })),
@@ -54,7 +55,9 @@ export function visitReadings({ readings }: Job, unit: LengthUnit, language: Lan
           {
             is: 'paragraph',
             tone: 'quiet',
-            text: `Not read: ${missing.map((quantity) => readingQuantities[quantity].label).join(', ')}.`,
+            text: say('Not read: {quantities}.', {
+              quantities: missing.map((quantity) => say(readingQuantities[quantity].label)).join(', '),
+            }),
           } as const,
         ]),
   ];

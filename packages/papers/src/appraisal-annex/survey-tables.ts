@@ -13,34 +13,37 @@ import type { Block, Cell, Table, TableRow } from '../page-tree.ts';
 
 /** Every line of the survey under its part; a part that nobody looked at says so. */
 export function surveyTable(job: Job, unit: LengthUnit, language: Language): Table {
+  const { say } = language;
   const photos = numberedPhotos(job);
   return {
     is: 'table',
-    title: 'Survey',
+    title: say('Survey'),
     remarks: [
-      'Sound, could not be seen and does not apply are answers of their own. Extent: how long or wide it is, as measured. Photo: its number in the appraisal report.',
+      say(
+        'Sound, could not be seen and does not apply are answers of their own. Extent: how long or wide it is, as measured. Photo: its number in the appraisal report.',
+      ),
     ],
     columns: [
-      { heading: 'thing', align: 'left', share: 120 },
-      { heading: 'place', align: 'left', share: 90 },
-      { heading: 'found', align: 'left', share: 185 },
-      { heading: 'gravity', align: 'left', share: 40 },
-      { heading: 'what to do', align: 'left', share: 90 },
-      ...lengthColumns('extent', unit, [30, 30]),
-      { heading: 'photo', align: 'centre', share: 32 },
-      { heading: 'noted', align: 'left', share: 95, tone: 'quiet' },
+      { heading: say('[something seen] thing'), align: 'left', share: 120 },
+      { heading: say('place'), align: 'left', share: 90 },
+      { heading: say('[in a survey] found'), align: 'left', share: 185 },
+      { heading: say('gravity'), align: 'left', share: 40 },
+      { heading: say('what to do'), align: 'left', share: 90 },
+      ...lengthColumns(say('extent'), unit, [30, 30]),
+      { heading: say('photo'), align: 'centre', share: 32 },
+      { heading: say('[a line] noted'), align: 'left', share: 95, tone: 'quiet' },
     ],
     rows: surveyByPart(job).flatMap(({ name, findings, notLookedAt }): TableRow[] => [
-      { band: name },
+      { band: say(name) },
       ...findings.map((finding) => ({ cells: cellsOf(finding, photos, unit, language) })),
       ...(notLookedAt.length === 0
         ? []
         : [
             {
               cells: [
-                notLookedAt.map((thing) => surveyThings[thing].label).join('; '),
+                notLookedAt.map((thing) => say(surveyThings[thing].label)).join('; '),
                 '',
-                { absent: 'not looked at' },
+                { absent: say('not looked at') },
               ],
             },
           ]),
@@ -54,22 +57,24 @@ function cellsOf(
   unit: LengthUnit,
   language: Language,
 ): Cell[] {
+  const { say } = language;
   const { thing, place, answer, photos = [], at, by } = finding;
-  const head = [surveyThings[thing].label, placeInWords(place, language)];
+  const head = [say(surveyThings[thing].label), placeInWords(place, language)];
   const tail = [photos.map((digest) => numbers.get(digest)).join(', '), `${language.day(at)}, ${by}`];
   if (!isSeen(finding)) {
     const note = 'note' in answer && answer.note !== undefined ? `: ${answer.note}` : '';
-    const said: Cell = answer.is === 'sound' ? `sound${note}` : { absent: `${answer.is}${note}` };
+    const said: Cell =
+      answer.is === 'sound' ? `${say('sound')}${note}` : { absent: `${say(answer.is)}${note}` };
     return [...head, said, '', '', '', '', ...tail];
   }
   const { what, gravity, whatToDo, extent_m, repair } = finding.answer;
   return [
     ...head,
-    repair === undefined ? what : `${what} (earlier repair: ${repair})`,
-    gravity,
-    whatToDo,
+    repair === undefined ? what : say('{what} (earlier repair: {repair})', { what, repair: say(repair) }),
+    say(gravity),
+    say(whatToDo),
     ...(extent_m === undefined
-      ? [{ absent: 'not measured', across: 2 }]
+      ? [{ absent: say('not measured'), across: 2 }]
       : lengthCells(extent_m, 'length', unit, language)),
     ...tail,
   ];
@@ -81,28 +86,31 @@ export function comparisonBlocks(
   unit: LengthUnit,
   language: Language,
 ): Block[] {
+  const { say } = language;
   if (comparison === undefined || comparison.days.length === 0) return [];
   return [
-    { is: 'heading', level: 2, text: 'Beside earlier surveys' },
+    { is: 'heading', level: 2, text: say('Beside earlier surveys') },
     {
       is: 'table',
-      title: `Compared with ${comparison.days.map(language.day).join(', ')}`,
+      title: say('Compared with {days}', { days: comparison.days.map(language.day).join(', ') }),
       columns: [
-        { heading: 'thing', align: 'left', share: 120 },
-        { heading: 'place', align: 'left', share: 90 },
-        { heading: 'earlier', align: 'left', share: 70 },
-        { heading: 'change', align: 'left', share: 90 },
-        ...lengthColumns('longer by', unit, [34, 34]),
-        { heading: 'in words', align: 'left', share: 250 },
+        { heading: say('[something seen] thing'), align: 'left', share: 120 },
+        { heading: say('place'), align: 'left', share: 90 },
+        { heading: say('[in an earlier survey] earlier'), align: 'left', share: 70 },
+        { heading: say('[since an earlier survey] change'), align: 'left', share: 90 },
+        ...lengthColumns(say('longer by'), unit, [34, 34]),
+        { heading: say('in words'), align: 'left', share: 250 },
       ],
       rows: comparison.lines.map(({ label, place, earlierDay, change, grownBy, sentence }) => ({
         cells: [
           label,
           placeInWords(place, language),
-          earlierDay === undefined ? { absent: 'no line' } : language.day(earlierDay),
-          change,
+          earlierDay === undefined
+            ? { absent: say('[in an earlier survey] no line') }
+            : language.day(earlierDay),
+          say(change),
           ...(grownBy === undefined
-            ? [{ absent: 'not known', across: 2 }]
+            ? [{ absent: say('not known'), across: 2 }]
             : lengthCells(grownBy, 'length', unit, language)),
           sentence,
         ],

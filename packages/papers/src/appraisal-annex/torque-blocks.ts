@@ -1,11 +1,19 @@
-import { inInchPounds, inNewtonMetres, type Language, type NewtonMetres, noteName } from '@becket/core';
+import {
+  inInchPounds,
+  inNewtonMetres,
+  type Language,
+  type Message,
+  message,
+  type NewtonMetres,
+  noteName,
+  sayKnown,
+} from '@becket/core';
 import type {
   TorqueFigures,
   TorqueSectionFigures,
   TurningKind,
   ZoneFigures,
 } from '../appraisal-report/appraisal-figures.ts';
-import { counted } from '../every-paper/running-lines.ts';
 import type { LengthUnit } from '../figures/lengths.ts';
 import { torqueCells, torqueColumns, torqueInWords, torqueText, torqueUnit } from '../figures/torques.ts';
 import type { Block, Cell, Chart, Table } from '../page-tree.ts';
@@ -16,9 +24,10 @@ export function torqueBlocks(
   unit: LengthUnit,
   language: Language,
 ): Block[] {
-  const heading: Block = { is: 'heading', level: 2, text: 'Torque of the tuning pins' };
+  const { say } = language;
+  const heading: Block = { is: 'heading', level: 2, text: say('Torque of the tuning pins') };
   if (torque === undefined || torque.pins.length === 0)
-    return [heading, { is: 'paragraph', text: 'No pin torque was read with a note yet.' }];
+    return [heading, { is: 'paragraph', text: say('No pin torque was read with a note yet.') }];
   const { pattern, questions, season } = torque;
   const chart = gripChart(torque, unit, language);
   return [
@@ -47,37 +56,57 @@ function sectionTable(
   unit: LengthUnit,
   language: Language,
 ): Table {
+  const { say } = language;
   return {
     is: 'table',
-    title: 'Grip by section',
+    title: say('Grip by section'),
     remarks: [
-      `Grip: turning moment that the block alone holds, the pull of the string taken out (core/pins/grip-estimate). Low: under ${torqueInWords(lowBelow, unit, language)}, ${lowBelowFrom}. Interval of the mean${levelText(sections)}, with what wrench and friction add to all pins alike; none where fewer than three pins have a grip.`,
+      [
+        say('Grip: turning moment that the block alone holds, the pull of the string taken out ({page}).', {
+          page: 'core/pins/grip-estimate',
+        }),
+        say('Low: under {limit}, {source}.', {
+          limit: torqueInWords(lowBelow, unit, language),
+          source: sayKnown(lowBelowFrom, language),
+        }),
+        intervalWords(sections, language),
+      ].join(' '),
       ...(zone === undefined
         ? []
         : [
-            `Missed: the chance that ${counted(zone.size, 'pin', 'pins')} in a row that hold badly lie where no pin was read; over the whole field ${percent(zone.chanceMissed)}.`,
+            say(
+              'Missed: the chance that {count, plural, one {# pin} other {# pins}} in a row that hold badly lie where no pin was read; over the whole field {chance}.',
+              { count: zone.size, chance: percent(zone.chanceMissed, language) },
+            ),
           ]),
     ],
     columns: [
-      { heading: 'section', align: 'left', share: 75 },
-      { heading: 'pins', align: 'right', share: 28 },
-      { heading: 'read', align: 'right', share: 28 },
-      { heading: 'with grip', align: 'right', share: 44 },
-      { heading: 'low', align: 'right', share: 26 },
-      ...torqueColumns('mean grip', unit, 'core/pins/section-mean'),
-      { heading: `interval, ${torqueUnit(unit)}`, align: 'centre', share: 76 },
-      { heading: 'lowest', align: 'left', share: 100 },
-      { heading: 'missed', align: 'right', share: 36, page: 'core/pins/missed-zone' },
-      { heading: 'read next', align: 'left', share: 76 },
+      { heading: say('section'), align: 'left', share: 75 },
+      { heading: say('pins'), align: 'right', share: 28 },
+      { heading: say('[pins] read'), align: 'right', share: 28 },
+      { heading: say('with grip'), align: 'right', share: 44 },
+      { heading: say('[of pins] low'), align: 'right', share: 26 },
+      ...torqueColumns(say('mean grip'), unit, 'core/pins/section-mean'),
+      { heading: say('interval, {unit}', { unit: torqueUnit(unit) }), align: 'centre', share: 76 },
+      { heading: say('lowest'), align: 'left', share: 100 },
+      { heading: say('[chance of a zone] missed'), align: 'right', share: 36, page: 'core/pins/missed-zone' },
+      { heading: say('read next'), align: 'left', share: 76 },
     ],
     rows: sections.map((section) => ({ cells: sectionCells(section, unit, language) })),
   };
 }
 
-/** The level that the intervals were worked out for; nothing where there is none. */
-function levelText(sections: TorqueFigures['sections']): string {
+/** How the intervals come about, with the level they were worked out for where there is one. */
+function intervalWords(sections: TorqueFigures['sections'], { say, fixed }: Language): string {
   const level = sections.find(({ mean }) => mean?.interval !== undefined)?.mean?.interval?.level;
-  return level === undefined ? '' : `: ${(level * 100).toFixed(0)} %`;
+  return level === undefined
+    ? say(
+        'Interval of the mean, with what wrench and friction add to all pins alike; none where fewer than three pins have a grip.',
+      )
+    : say(
+        'Interval of the mean: {percent} %, with what wrench and friction add to all pins alike; none where fewer than three pins have a grip.',
+        { percent: fixed(level * 100, 0) },
+      );
 }
 
 function sectionCells(
@@ -85,6 +114,7 @@ function sectionCells(
   unit: LengthUnit,
   language: Language,
 ): Cell[] {
+  const { say } = language;
   const interval = mean?.interval;
   return [
     section,
@@ -93,47 +123,61 @@ function sectionCells(
     String(withGrip),
     withGrip === 0 ? '' : String(low),
     ...(mean === undefined
-      ? [{ absent: read === 0 ? 'not read' : 'no grip', across: 3 }]
+      ? [{ absent: read === 0 ? say('not read') : say('no grip'), across: 3 }]
       : [
           ...torqueCells(mean.mean, unit, language),
           interval === undefined
-            ? { absent: 'too few' }
-            : `${torqueText(interval.low, unit, language)} to ${torqueText(interval.high, unit, language)}`,
+            ? { absent: say('[pins] too few') }
+            : say('{low} to {high}', {
+                low: torqueText(interval.low, unit, language),
+                high: torqueText(interval.high, unit, language),
+              }),
         ]),
-    lowest?.grip === undefined ? '' : `${torqueText(lowest.grip.grip, unit, language)} at ${lowest.name}`,
-    zone === undefined ? '' : percent(zone.chanceMissed),
-    nextPin(zone),
+    lowest?.grip === undefined
+      ? ''
+      : say('{torque} at {pin}', {
+          torque: torqueText(lowest.grip.grip, unit, language),
+          pin: lowest.name,
+        }),
+    zone === undefined ? '' : percent(zone.chanceMissed, language),
+    nextPin(zone, language),
   ];
 }
 
-const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
+const percent = (share: number, { fixed }: Language): string => `${fixed(share * 100, 0)} %`;
 
-function nextPin(zone: ZoneFigures | undefined): string {
-  return zone?.next === undefined ? '' : `${noteName(zone.next.key)} string ${zone.next.string}`;
+function nextPin(zone: ZoneFigures | undefined, { say }: Language): string {
+  return zone?.next === undefined
+    ? ''
+    : say('{note} string {string}', {
+        note: noteName(zone.next.key),
+        string: String(zone.next.string),
+      });
 }
 
-const kindInWords: Readonly<Record<TurningKind, string>> = {
-  sharp: 'string on, turned sharp',
-  flat: 'string on, turned flat',
-  slack: 'string slack or off',
-  'not said': 'not said how',
+const kindInWords: Readonly<Record<TurningKind, Message>> = {
+  sharp: message('string on, turned sharp'),
+  flat: message('string on, turned flat'),
+  slack: message('string slack or off'),
+  'not said': message('not said how'),
 };
 
 /** Readings as they were taken: sharp-going, flat-going and slack are never put together. */
 function kindTable({ sections }: TorqueFigures, unit: LengthUnit, language: Language): Table {
+  const { say } = language;
   return {
     is: 'table',
     width: 0.62,
-    title: 'Readings by how they were taken',
+    title: say('Readings by how they were taken'),
     columns: [
-      { heading: 'section', align: 'left', share: 75 },
-      { heading: 'how', align: 'left', share: 130 },
-      { heading: 'readings', align: 'right', share: 44 },
-      ...torqueColumns('mean reading', unit),
+      { heading: say('section'), align: 'left', share: 75 },
+      { heading: say('[a reading was taken] how'), align: 'left', share: 130 },
+      { heading: say('readings'), align: 'right', share: 44 },
+      ...torqueColumns(say('mean reading'), unit),
     ],
     rows: sections.flatMap(({ section, byKind }) =>
       byKind.map(({ kind, count, mean }) => ({
-        cells: [section, kindInWords[kind], String(count), ...torqueCells(mean, unit, language)],
+        cells: [section, say(kindInWords[kind]), String(count), ...torqueCells(mean, unit, language)],
       })),
     ),
   };
@@ -145,6 +189,7 @@ function gripChart(
   unit: LengthUnit,
   language: Language,
 ): Chart | undefined {
+  const { say } = language;
   const [first] = bins;
   const last = bins.at(-1);
   if (first === undefined || last === undefined) return undefined;
@@ -156,19 +201,22 @@ function gripChart(
   const ends = [...bins.map(({ from }) => from), last.to];
   return {
     is: 'chart',
-    title: 'Pins by grip',
-    words: `Number of pins by grip, in steps of ${torqueInWords((first.to - first.from) as NewtonMetres, unit, language)}. Grip under ${torqueInWords(lowBelow, unit, language)} is low.`,
+    title: say('Pins by grip'),
+    words: say('Number of pins by grip, in steps of {step}. Grip under {limit} is low.', {
+      step: torqueInWords((first.to - first.from) as NewtonMetres, unit, language),
+      limit: torqueInWords(lowBelow, unit, language),
+    }),
     x: {
-      name: `grip, ${torqueUnit(unit)}`,
+      name: say('grip, {unit}', { unit: torqueUnit(unit) }),
       scale: 'linear',
       from: rounded(inUnit(first.from)),
       to: rounded(inUnit(last.to)),
       ticks: ends
         .filter((_, index) => index % step === 0)
-        .map((at) => ({ at: rounded(inUnit(at)), text: inUnit(at).toFixed(0) })),
+        .map((at) => ({ at: rounded(inUnit(at)), text: language.fixed(inUnit(at), 0) })),
     },
     y: {
-      name: 'pins',
+      name: say('pins'),
       scale: 'linear',
       from: 0,
       to: Math.ceil(most / countStep) * countStep,
@@ -180,7 +228,7 @@ function gripChart(
     bands: [],
     series: [
       {
-        name: 'pins',
+        name: say('pins'),
         mark: 'bar',
         barWidth: rounded(inUnit((first.to - first.from) as NewtonMetres)),
         points: bins.map(

@@ -6,7 +6,7 @@ import type {
   PinSizeAdvice,
   SectionMean,
 } from '@becket/core';
-import type { Place, Verdict } from '@becket/journal';
+import type { FactOf, Place, Verdict } from '@becket/journal';
 
 /*
  * What is worked out from a job for its appraisal papers and handed in with it: papers work nothing out themselves. Every
@@ -96,13 +96,27 @@ export interface PinFigures {
     readonly name: string;
     readonly diameter: Metres;
     readonly torque: NewtonMetres;
-    readonly feel: string | undefined;
+    readonly feel: FactOf<'test-pin'>['feel'] | undefined;
     readonly note: string | undefined;
     readonly leftOutBecause: string | undefined;
   }[];
   readonly lawSentence: string;
   readonly cautions: readonly string[];
 }
+
+/** What has become of a line since an earlier survey. */
+export type SurveyChangeFigure =
+  | 'grew'
+  | 'graver'
+  | 'as before'
+  | 'reads shorter'
+  | 'sound now'
+  | 'still sound'
+  | 'new'
+  | 'not looked at before'
+  | 'not looked at again'
+  | 'could not be seen now'
+  | 'cannot be compared';
 
 /** Lines of this survey beside those copied from earlier ones. */
 export interface ComparisonFigures {
@@ -112,7 +126,7 @@ export interface ComparisonFigures {
     readonly label: string;
     readonly place: Place;
     readonly earlierDay: string | undefined;
-    readonly change: string;
+    readonly change: SurveyChangeFigure;
     readonly grownBy: Metres | undefined;
     readonly sentence: string;
   }[];
@@ -122,7 +136,7 @@ export interface ComparisonFigures {
 export interface AdviceFigures {
   readonly verdict: Verdict;
   readonly reasons: readonly {
-    readonly about: string;
+    readonly about: 'structure' | 'plate' | 'pin block' | 'pins' | 'soundboard' | 'what is unknown';
     readonly verdict: Verdict;
     readonly sentence: string;
     readonly figure: string | undefined;

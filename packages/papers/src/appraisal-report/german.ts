@@ -27,7 +27,7 @@ export const german: Catalogue = {
   'Keep the piano away from heaters, sun and damp, and have it moved only by people who move pianos for a living.':
     'Halten Sie das Instrument von Heizung, Sonne und Feuchte fern und lassen Sie es nur von Leuten bewegen, die beruflich Klaviere transportieren.',
   'This report says what a technician could see and measure on a strung piano. Whether iron frame, block and case will bear the work is, in doubt, for a specialist to judge; local rules come first.':
-    'Dieser Bericht sagt, was an einem bezogenen Instrument zu sehen und zu messen war. Ob Gussplatte, Stimmstock und Gehäuse die Arbeit tragen, beurteilt im Zweifel eine Fachperson; örtliche Vorschriften gehen vor.',
+    'Dieser Bericht sagt, was an einem bezogenen Instrument zu sehen und zu messen war. Ob Gussplatte, Stimmstock und Gehäuse die Arbeit tragen, beurteilt im Zweifel eine Fachkraft; örtliche Vorschriften gehen vor.',
   // What the parts are for
   'the wooden rails that carry the movement of the strings to the soundboard':
     'die Holzleisten, die die Bewegung der Saiten auf den Resonanzboden übertragen',
@@ -73,7 +73,7 @@ export const german: Catalogue = {
   'Liquid was once put into the pin holes to tighten the pins; it can make them grip unevenly, and new pins may not hold.':
     'In die Wirbellöcher wurde einmal eine Flüssigkeit gegeben, damit die Wirbel fester sitzen; davon können sie ungleich halten, und neue Wirbel halten vielleicht nicht.',
   'The iron frame bears the pull of all strings. A cracked frame must not be strung until a specialist has judged it: it can break, and hurt people.':
-    'Die Gussplatte trägt den Zug aller Saiten. Eine gerissene Gussplatte darf nicht bezogen werden, bevor eine Fachperson sie beurteilt hat: Sie kann brechen und Menschen verletzen.',
+    'Die Gussplatte trägt den Zug aller Saiten. Eine gerissene Gussplatte darf nicht bezogen werden, bevor eine Fachkraft sie beurteilt hat: Sie kann brechen und Menschen verletzen.',
   'Bolts that are loose or missing let the iron frame move under the pull of the strings.':
     'Durch lose oder fehlende Schrauben bewegt sich die Gussplatte unter dem Zug der Saiten.',
   'A worn or bent guide (agraffe) makes its strings buzz; one that breaks lets them go.':
@@ -88,7 +88,7 @@ export const german: Catalogue = {
     'Abgenutzter Filz lässt Teile der Saiten klingen, die stumm sein sollen.',
   'Keys and hammers are noted only; they are no part of this work.':
     'Tasten und Hämmer sind nur notiert; sie sind kein Teil dieser Arbeit.',
-  'Slight so far': 'Bisher gering',
+  'Slight so far': 'Bisher leicht',
   'Plain to see': 'Deutlich zu sehen',
   Serious: 'Ernst',
   'Nothing needs to be done about it now': 'Im Moment ist nichts daran zu tun',
@@ -114,18 +114,18 @@ export const german: Catalogue = {
   '{count, plural, one {# point} other {# points}} not looked at':
     '{count, plural, one {# Punkt} other {# Punkte}} nicht angesehen',
   'does not apply to this piano': 'trifft auf dieses Instrument nicht zu',
-  'The piano was not surveyed yet.': 'Das Instrument wurde noch nicht durchgesehen.',
+  'The piano was not surveyed yet.': 'Das Instrument wurde noch nicht begutachtet.',
   'Nothing was found that needs a word.': 'Es wurde nichts gefunden, was zu erwähnen wäre.',
   '{count, plural, one {Photo} other {Photos}} {numbers}.':
     '{count, plural, one {Foto} other {Fotos}} {numbers}.',
   'about {length}': 'etwa {length}',
-  'Since the survey of {day}': 'Seit der Durchsicht vom {day}',
+  'Since the survey of {day}': 'Seit der Begutachtung vom {day}',
   'Nothing that was looked at both times has changed.':
     'Nichts, was beide Male angesehen wurde, hat sich verändert.',
   '{part}, not looked at: {things}.': '{part}, nicht angesehen: {things}.',
   'Not looked at at all: {parts}.': 'Gar nicht angesehen: {parts}.',
   'Every point of the survey could be looked at.':
-    'Jeder Punkt der Durchsicht war zu sehen und wurde angesehen.',
+    'Jeder Punkt der Begutachtung war zu sehen und wurde angesehen.',
   'A strung piano hides some of its parts. These points are open; some of them show only once the strings are off.':
     'Ein bezogenes Instrument verdeckt manche seiner Teile. Diese Punkte sind offen; einige zeigen sich erst, wenn die Saiten herunter sind.',
   'Photo {number}: {title}': 'Foto {number}: {title}',

@@ -120,7 +120,7 @@ function extentInWords(extent_m: number, { say }: Language): string {
     : say('about {length}', { length: `${Math.round(extent_m * 100)} cm` });
 }
 
-const tellingChanges = ['grew', 'graver', 'new', 'sound now'];
+const tellingChanges: readonly string[] = ['grew', 'graver', 'new', 'sound now'];
 
 /** What has changed since an earlier survey, where there is one. */
 export function sinceTheLastTime({ comparison }: AppraisalFigures, language: Language): Block[] {

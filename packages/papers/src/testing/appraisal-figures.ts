@@ -102,7 +102,7 @@ export function appraisalFigures(): AppraisalFigures {
           name: 'key 40 string 1',
           diameter: millimetres(7.26),
           torque: newtonMetres(15.2),
-          feel: 'smooth',
+          feel: 'holds',
           note: undefined,
           leftOutBecause: undefined,
         },
