@@ -182,6 +182,20 @@ export {
 export { type NewJob, openJob } from './open-job.ts';
 // Order: what is needed, the stock of the shop, suppliers and orders
 export {
+  type Allowance,
+  type AllowanceGroup,
+  type AllowanceName,
+  type AllowanceToSet,
+  allowanceGroups,
+  allowanceNames,
+  allowances,
+  orderPolicyOf,
+  receivedTolerancesOf,
+  requireAllowance,
+  setAllowance,
+  takeBackAllowance,
+} from './order/allowances.ts';
+export {
   BassOrderNotReady,
   draftBassOrder,
   readBassOrder,

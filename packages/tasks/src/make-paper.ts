@@ -1,4 +1,4 @@
-import { english } from '@becket/core';
+import { english, type Language } from '@becket/core';
 import { type Entry, foldJob, foldOrders, isSealIntact, type Job, type Ulid } from '@becket/journal';
 import {
   appraisalAnnexPaper,
@@ -25,6 +25,7 @@ import { type BlobStore, StoreUnavailable } from '@becket/store';
 import { appraisalFigures } from './appraise/appraisal-figures.ts';
 import { entriesOf, type TaskContext } from './context.ts';
 import { handOverFigures } from './hand-over/hand-over-figures.ts';
+import { orderPolicyOf } from './order/allowances.ts';
 import { purchaseFigures } from './order/purchase-figures.ts';
 import { readShop, type Shop } from './order/shop.ts';
 import { stringingFigures } from './order/stringing-figures.ts';
@@ -40,8 +41,10 @@ interface MakingOptions extends PaperOptions {
 }
 
 const makers = {
-  'appraisal-report': (job, options) => appraisalReportPaper(job, options, appraisalFigures(job)),
-  'appraisal-annex': (job, options) => appraisalAnnexPaper(job, options, appraisalFigures(job)),
+  'appraisal-report': (job, options) =>
+    appraisalReportPaper(job, options, appraisalFigures(job, options.language)),
+  'appraisal-annex': (job, options) =>
+    appraisalAnnexPaper(job, options, appraisalFigures(job, options.language)),
   estimate: estimatePaper,
   'as-found-record': asFoundRecordPaper,
   'scale-comparison': scaleComparisonPaper,
@@ -50,8 +53,10 @@ const makers = {
   'purchase-list': (job, options) =>
     purchaseListPaper(job, options, purchaseFigures(job, options.shop, options.orders)),
   'change-order': changeOrderPaper,
-  'stringing-sheets': (job, options) => stringingSheetsPaper(job, options, stringingFigures(job)),
-  'cut-list': (job, options) => cutListPaper(job, options, stringingFigures(job)),
+  'stringing-sheets': (job, options) =>
+    stringingSheetsPaper(job, options, stringingFigures(job, orderPolicyOf(options.shop.allowances))),
+  'cut-list': (job, options) =>
+    cutListPaper(job, options, stringingFigures(job, orderPolicyOf(options.shop.allowances))),
   'settling-log': (job, options) =>
     settlingLogPaper(job, options, settlingFigures(job, onDay(options), options.language)),
   'hand-over-record': (job, options) =>
@@ -95,15 +100,17 @@ export async function makePaper(
   job: Ulid,
   { paper, format = 'pdf', size = 'A4', units = 'mm', address, means }: PaperToMake,
 ): Promise<MadePaper> {
-  requireOneOf(paper, paperNames, 'paper');
-  requireOneOf(format, paperFormats, 'format');
-  requireOneOf(size, paperSizes, 'paper size');
+  const language = context.language ?? english;
+  const { say } = language;
+  requireOneOf(paper, { allowed: paperNames, what: say('paper') }, language);
+  requireOneOf(format, { allowed: paperFormats, what: say('format') }, language);
+  requireOneOf(size, { allowed: paperSizes, what: say('paper size') }, language);
   const entries = await entriesOf(context, job);
   const state = foldJob(entries);
   const madeAt = context.now();
   const tree = makers[paper](state, {
     at: madeAt.toISOString(),
-    language: context.language ?? english,
+    language,
     firstUnit: units,
     address,
     isSealIntact: state.seal === undefined ? undefined : isSealIntact(state.seal, entries),
@@ -146,10 +153,18 @@ async function photoFrom(blobs: BlobStore, digest: string): Promise<Uint8Array |
   }
 }
 
-function requireOneOf(value: string, allowed: readonly string[], what: string): void {
+function requireOneOf(
+  value: string,
+  { allowed, what }: { readonly allowed: readonly string[]; readonly what: string },
+  { say }: Language,
+): void {
   if (allowed.includes(value)) return;
   throw new RangeError(
-    `Cannot make this paper: a ${what} of ${allowed.join(', ')} is needed, '${value}' was found.`,
+    say("Cannot make this paper: a {what} of {names} is needed, '{found}' was found.", {
+      what,
+      names: allowed.join(', '),
+      found: value,
+    }),
   );
 }
 

@@ -14,6 +14,7 @@ import {
   draftSupplyOrder,
   moveOrder,
   type OrderMove,
+  orderPolicyOf,
   purchaseForShelf,
   purchaseList,
   readBassOrder,
@@ -21,6 +22,7 @@ import {
   readOrders,
   readShop,
   receivedStrings,
+  receivedTolerancesOf,
   receiveGoods,
   signBassChecks,
   suppliesOf,
@@ -246,8 +248,11 @@ export function registerOrders(program: Command): void {
     .argument('<order>', 'its id')
     .action(async (job: string, id: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<CommonOptions>();
-      const known = await inWorkshop(options, (context) => ordersOf(context, job));
-      const checked = receivedStrings(orderNamed(known, id), known.signed);
+      const checked = await inWorkshop(options, async (context) => {
+        const known = await ordersOf(context, job);
+        const { allowances } = await readShop(context);
+        return receivedStrings(orderNamed(known, id), known.signed, receivedTolerancesOf(allowances));
+      });
       talk.result(options, checked, [
         ...checked.comparisons.map(
           ({ id: name, sentence, is, signed }) =>
@@ -282,7 +287,7 @@ async function ordersOf(context: TaskContext, job: string): Promise<Orders> {
 async function toBuy(context: TaskContext, job: string, neededOn: string | undefined) {
   const shop = await readShop(context);
   if (job === 'shop') return purchaseForShelf(shop.stock, shop.orders.orders, neededOn);
-  const supplies = suppliesOf(await readJob(context, job));
+  const supplies = suppliesOf(await readJob(context, job), orderPolicyOf(shop.allowances));
   const orders = [...(await readOrders(context, job)).orders, ...shop.orders.orders];
   return purchaseList({ supplies, stock: shop.stock, job, orders, neededOn });
 }

@@ -4,6 +4,7 @@ import {
   itemNamed,
   itemWords,
   noteStock,
+  orderPolicyOf,
   quantityOf,
   quantityWords,
   readJob,
@@ -16,6 +17,7 @@ import {
   type StockMove,
   shortagesOf,
   suppliesOf,
+  type TaskContext,
   withdrawStockMove,
 } from '@becket/tasks';
 import type { Command } from 'commander';
@@ -108,7 +110,7 @@ export function registerStock(program: Command): void {
       const covers = await inWorkshop(options, async (context) => {
         const [state, shop] = [await readJob(context, job), await readShop(context)];
         const orders = [...(await readOrders(context, job)).orders, ...shop.orders.orders];
-        return suppliesOf(state).lines.map((line) => ({
+        return suppliesOf(state, orderPolicyOf(shop.allowances)).lines.map((line) => ({
           line,
           cover: coverFromStock(line, shop.stock, job, orders),
         }));
@@ -148,7 +150,7 @@ export function registerStock(program: Command): void {
     .action(async (job: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<CommonOptions>();
       const shop = await inWorkshop(options, async (context) =>
-        reserveForJob(context, job, suppliesOf(await readJob(context, job)).lines),
+        reserveForJob(context, job, (await suppliesFor(context, job)).lines),
       );
       const mine = reservationsIn(shop).filter((one) => one.job === job);
       talk.result(
@@ -184,6 +186,11 @@ export function registerStock(program: Command): void {
       const shop = await inWorkshop(options, (context) => withdrawStockMove(context, entry, options.reason));
       talk.result(options, shelfData(shop), ['It is taken back; what was noted stays in the journal.']);
     });
+}
+
+async function suppliesFor(context: TaskContext, job: string) {
+  const { allowances } = await readShop(context);
+  return suppliesOf(await readJob(context, job), orderPolicyOf(allowances));
 }
 
 const withNote = ({ note }: MoveOptions) => (note === undefined ? {} : { note });

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { allowanceSetSchema } from './allowance-set.ts';
 import { observationSchema, readingAbsentSchema } from './answer.ts';
 import { damageFoundSchema } from './damage-found.ts';
 import { decisionMadeSchema } from './decision-made.ts';
@@ -94,6 +95,7 @@ export const factSchema = z.discriminatedUnion('kind', [
   stockMinimumSetSchema,
   supplierDescribedSchema,
   priceListKeptSchema,
+  allowanceSetSchema,
   orderDraftedSchema,
   orderMovedSchema,
   orderCheckSignedSchema,

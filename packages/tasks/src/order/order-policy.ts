@@ -11,9 +11,13 @@ export interface OrderPolicy {
   readonly source: string;
   readonly wire: WireAllowance;
   readonly pins: PinAllowance;
+  /** Of each size that was not driven yet, in the worst and the best place. */
+  readonly testPins: number;
+  readonly testPinsSource: string;
   /** Spares of felts and other soft parts, as a share. */
   readonly softShare: number;
   readonly cut: CutPolicy;
+  readonly cutSource: string;
   readonly sundries: readonly {
     readonly name: string;
     readonly unit: 'piece' | 'set';
@@ -41,7 +45,10 @@ export const STARTING_ORDER_POLICY: OrderPolicy = {
   source: 'our own starting figures',
   wire: STARTING_WIRE_ALLOWANCE,
   pins: STARTING_PIN_ALLOWANCE,
+  testPins: 2,
+  testPinsSource: 'common practice, no source',
   softShare: 0.1,
+  cutSource: 'common practice, no source',
   cut: {
     ...COMMON_CUT_ALLOWANCES,
     hitchPinDiameter_m: 0.004,

@@ -4,16 +4,13 @@ import { pinChoice } from '../appraise/pin-choice.ts';
 import type { OrderPolicy } from './order-policy.ts';
 import { lineOf, type SupplyLine } from './supply-line.ts';
 
-/** Test pins in the worst and the best place. Common practice, no source. */
-const TEST_PINS = 2;
-
 /**
  * Tuning pins by size and length, with spares and test pins; bushings and plugs that remedies ask for.
  *
  * The length is that of the pins driven last, or else the listed length next to those as found; a pin whose size nobody
  * has settled is a line without an item.
  */
-export function pinSupplies(job: Job, { pins: allowance, source }: OrderPolicy): SupplyLine[] {
+export function pinSupplies(job: Job, { pins: allowance, testPins, source }: OrderPolicy): SupplyLine[] {
   const { counts, measured } = pinChoice(job);
   const { length_m, sentence } = pinLength(job);
   const readings = job.readings.filter(({ quantity }) => quantity === 'pin-diameter');
@@ -43,7 +40,7 @@ export function pinSupplies(job: Job, { pins: allowance, source }: OrderPolicy):
     const driven = job.testPins.some(({ pinDiameter_m }) => Math.abs(pinDiameter_m - diameter) < 5e-6);
     const { spares, test, total } = pinsNeeded({
       needed: pins,
-      test: driven ? 0 : TEST_PINS,
+      test: driven ? 0 : testPins,
       allowance,
     });
     return {

@@ -1,6 +1,7 @@
 import { moneyText, plainMoneyText } from '@becket/core';
 import type { Job, Orders } from '@becket/journal';
 import type { PurchaseFigures } from '@becket/papers';
+import { orderPolicyOf } from './allowances.ts';
 import { quantityWords } from './item-words.ts';
 import type { OrderPolicy } from './order-policy.ts';
 import { purchaseList } from './purchase-list.ts';
@@ -13,7 +14,7 @@ import type { SupplyLine } from './supply-line.ts';
 export function purchaseFigures(job: Job, shop: Shop, orders: Orders | undefined): PurchaseFigures {
   // The day that was said last holds until another is said.
   const neededOn = orders?.orders.findLast((order) => order.neededOn !== undefined)?.neededOn;
-  const supplies = suppliesOf(job);
+  const supplies = suppliesOf(job, orderPolicyOf(shop.allowances));
   const all = [...(orders?.orders ?? []), ...shop.orders.orders];
   const list = purchaseList({ supplies, stock: shop.stock, job: job.id, orders: all, neededOn });
   const needRow = ({ line, cover }: { readonly line: SupplyLine; readonly cover: Cover }) => ({
@@ -78,14 +79,23 @@ export function purchaseFigures(job: Job, shop: Shop, orders: Orders | undefined
 }
 
 /** What is bought beyond what is strung, one line each. */
-export function allowancesInWords({ wire, pins, softShare, cut, source }: OrderPolicy): string[] {
+export function allowancesInWords({
+  wire,
+  pins,
+  testPins,
+  testPinsSource,
+  softShare,
+  cut,
+  cutSource,
+  source,
+}: OrderPolicy): string[] {
   const share = (part: number) => `${Math.round(100 * part)} %`;
   const mm = (length: number) => `${Math.round(length * 1000)} mm`;
   return [
     `Wire: ${share(wire.spoilageShare)} for spoilage and ${wire.spareWires} spare of the longest wire of each size (${wire.source}).`,
-    `Each wire: ${cut.coils} coils and ${mm(cut.becket_m)} for the eye on each pin, ${mm(cut.waste_m)} cut off there, ${mm(cut.tie_m)} for the loop of a tied wire (common practice, no source).`,
+    `Each wire: ${cut.coils} coils and ${mm(cut.becket_m)} for the eye on each pin, ${mm(cut.waste_m)} cut off there, ${mm(cut.tie_m)} for the loop of a tied wire (${cutSource}).`,
     `Where nothing was read: front length ${mm(cut.frontLength_m)}, back length ${mm(cut.backLength_m)}, hitch pin ${(cut.hitchPinDiameter_m * 1000).toFixed(1)} mm, tuning pin ${(cut.pinDiameter_m * 1000).toFixed(1)} mm (${source}).`,
-    `Pins: ${share(pins.spareShare)} spares and ${pins.leastSpares} of each size at the least (${pins.source}).`,
+    `Pins: ${share(pins.spareShare)} spares and ${pins.leastSpares} of each size at the least (${pins.source}); ${testPins} test pins of a size that was not driven yet (${testPinsSource}).`,
     `Felts, bushings and bridge pins: ${share(softShare)} spare (${source}).`,
   ];
 }

@@ -1,26 +1,13 @@
 import { inInches, inMillimetres, type Metres, metres, noteName } from '@becket/core';
 import type { FactOf, Order, Orders, ReceivedQuantity, Ulid } from '@becket/journal';
 import type { TaskContext } from '../context.ts';
+import { receivedTolerancesOf } from './allowances.ts';
 import { requireSaid } from './bass-commands.ts';
 import { addOrderFacts, orderIn, readOrders } from './orders.ts';
+import { type ReceivedTolerances, STARTING_RECEIVED_TOLERANCES } from './received-tolerances.ts';
+import { readShop } from './shop.ts';
 
-/** By how much a string may differ from its order before somebody has to look: plain data, for the shop to change. */
-export interface ReceivedTolerances {
-  readonly source: string;
-  readonly tolerance_m: Readonly<Record<Exclude<ReceivedQuantity, 'hitch-loop-diameter'>, number>>;
-}
-
-/** A micrometer on a core, callipers over a winding, a rule along it. Common practice, no source. */
-export const STARTING_RECEIVED_TOLERANCES: ReceivedTolerances = {
-  source: 'common practice, no source',
-  tolerance_m: {
-    'core-diameter': 0.00001,
-    'inner-layer-diameter': 0.00004,
-    'over-all-diameter': 0.00005,
-    'winding-length': 0.003,
-    'loop-to-winding': 0.003,
-  },
-};
+export { type ReceivedTolerances, STARTING_RECEIVED_TOLERANCES } from './received-tolerances.ts';
 
 export const receivedQuantityNames: Readonly<Record<ReceivedQuantity, string>> = {
   'core-diameter': 'core',
@@ -124,7 +111,11 @@ export async function acceptDifference(
   requireSaid(wish.name, 'a name');
   requireSaid(wish.reason, 'a reason');
   const orders = await readOrders(context, job);
-  const { comparisons } = receivedStrings(orderIn(orders, wish.order), orders.signed);
+  const { comparisons } = receivedStrings(
+    orderIn(orders, wish.order),
+    orders.signed,
+    receivedTolerancesOf((await readShop(context)).allowances),
+  );
   const difference = comparisons.find(({ id, is }) => id === wish.id && is === 'beyond tolerance');
   if (difference === undefined)
     throw new RangeError(

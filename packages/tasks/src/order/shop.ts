@@ -1,6 +1,8 @@
 import {
+  type AllowanceKept,
   type Entry,
   type Fact,
+  foldAllowances,
   foldOrders,
   foldStock,
   type Orders,
@@ -14,12 +16,15 @@ export interface Shop {
   readonly stock: Stock;
   /** Orders for the shelf; those for one piano stand in its job. */
   readonly orders: Orders;
+  /** Its own figures in place of the starting ones, by name; see `allowances`. */
+  readonly allowances: ReadonlyMap<string, AllowanceKept>;
   readonly entries: readonly Entry[];
 }
 
 export const shopOf = (entries: readonly Entry[]): Shop => ({
   stock: foldStock(entries),
   orders: foldOrders(entries),
+  allowances: foldAllowances(entries),
   entries,
 });
 

@@ -29,7 +29,7 @@ export function stringingFigures(job: Job, policy: OrderPolicy = STARTING_ORDER_
       needs: string.diameter === undefined ? 'its diameter is not known' : 'its speaking length is not known',
     })),
     undescribed: ordered.undescribed,
-    allowances: `Each pin: ${coils} coils, ${mm(becket_m)} becket, ${mm(waste_m)} cut off; a tied wire ${mm(tie_m)} for its loop (${policy.source}).`,
+    allowances: `Each pin: ${coils} coils, ${mm(becket_m)} becket, ${mm(waste_m)} cut off; a tied wire ${mm(tie_m)} for its loop (${policy.cutSource}).`,
   };
 }
 
