@@ -184,16 +184,26 @@ export function GridPlace() {
   );
 
   useEffect(() => {
-    // A tablet that is laid aside, or a page that is left, keeps what was typed and not yet entered.
+    // A tablet that is laid aside keeps what was typed and not yet entered. A page that is closed or loaded again does
+    // not: what is half typed then may be half a number.
+    let isLeaving = false;
+    const leave = () => {
+      isLeaving = true;
+    };
     const keepTyped = () => {
+      if (document.visibilityState === 'visible') isLeaving = false;
       const typing = document.activeElement;
       const at = active.current;
-      if (document.visibilityState !== 'hidden' || at === undefined) return;
+      if (document.visibilityState !== 'hidden' || isLeaving || at === undefined) return;
       if (typing instanceof HTMLInputElement && typing.dataset.cell === at.quantity)
         commit(at.key, at.quantity, typing.value);
     };
+    addEventListener('pagehide', leave);
     document.addEventListener('visibilitychange', keepTyped);
-    return () => document.removeEventListener('visibilitychange', keepTyped);
+    return () => {
+      removeEventListener('pagehide', leave);
+      document.removeEventListener('visibilitychange', keepTyped);
+    };
   }, [commit]);
 
   useEffect(() => {
