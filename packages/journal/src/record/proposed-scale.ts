@@ -1,8 +1,9 @@
 import {
+  english,
+  type Language,
   type Metres,
   metres,
   type PlainString,
-  radians,
   type ScaleNote,
   type WoundString,
 } from '@becket/core';
@@ -11,6 +12,7 @@ import type { ProposedNote } from '../facts/scale-proposed.ts';
 import type { Job } from '../fold/job.ts';
 import type { Ulid } from '../ulid.ts';
 import { type AsFoundNote, asFoundRecord } from './as-found-record.ts';
+import { bearingAtNote } from './bearing-at-note.ts';
 import { hasSameWires } from './scale-comparison.ts';
 
 /** Which scale of a job is meant; a proposal by its entry. */
@@ -33,13 +35,16 @@ export interface ScaleNotes {
  *
  * Throws: RangeError when there is no such proposal.
  */
-export function scaleNotesOf(job: Job, which: WhichScale): ScaleNotes {
+export function scaleNotesOf(job: Job, which: WhichScale, { say }: Language = english): ScaleNotes {
   if (which === 'as found') return notesOfRecord('as found', job);
   if (which === 'as strung') return notesOfRecord('as strung', withNewReadings(job));
   const proposal = job.proposals.find(({ entry }) => entry === which);
   if (proposal === undefined) {
     throw new RangeError(
-      `Cannot show this scale: a proposal of this job is needed, none of id ${which} was found. It may have been withdrawn; choose another.`,
+      say(
+        'Cannot show this scale: a proposal of this job is needed, none of id {which} was found. It may have been withdrawn; choose another.',
+        { which },
+      ),
     );
   }
   return proposedScaleNotes(job, proposal);
@@ -148,7 +153,7 @@ export interface ChosenScale {
 }
 
 /** What was chosen, and whether it still is what it was; undefined until somebody has chosen. */
-export function chosenScaleOf(job: Job): ChosenScale | undefined {
+export function chosenScaleOf(job: Job, { say }: Language = english): ChosenScale | undefined {
   const { chosenScale } = job;
   if (chosenScale === undefined) return undefined;
   const { scale: which, reason, digest: chosenDigest, at } = chosenScale;
@@ -157,23 +162,30 @@ export function chosenScaleOf(job: Job): ChosenScale | undefined {
   if (!isThere) {
     return {
       which,
-      name: 'a withdrawn proposal',
+      name: say('a withdrawn proposal'),
       reason,
       digest: chosenDigest,
-      changedSince: `The scale chosen on ${on} has been withdrawn: choose again before anything is ordered from it.`,
+      changedSince: say(
+        'The scale chosen on {on} has been withdrawn: choose again before anything is ordered from it.',
+        { on },
+      ),
     };
   }
   const scale = scaleNotesOf(job, which);
   const digest = scaleDigest(job, scale);
+  const name = which === 'as found' ? say('as found') : scale.name;
   return {
     which,
-    name: scale.name,
+    name,
     reason,
     digest,
     changedSince:
       digest === chosenDigest
         ? undefined
-        : `The scale “${scale.name}” has changed since it was chosen on ${on}: a reading of it is another now. Look at it again and choose it again before ordering.`,
+        : say(
+            'The scale “{name}” has changed since it was chosen on {on}: a reading of it is another now. Look at it again and choose it again before ordering.',
+            { name, on },
+          ),
   };
 }
 
@@ -188,27 +200,27 @@ function notesOfRecord(name: string, job: Job): ScaleNotes {
   };
 }
 
-/**
- * A note with the bearing angle that was read at it. A rise is left out: which supports its span joins is not recorded, and
- * the angle follows from both spans.
- */
+/** A note with the bearing that was read at it, as an angle or as a rise. */
 function withBearing(note: ScaleNote, record: AsFoundNote | undefined): ScaleNote {
-  const angle = record?.figures['bearing-angle'];
-  if (angle === undefined || note.bearingAngle !== undefined) return note;
-  const uncertainty = angle.standardUncertainty;
+  if (record === undefined || note.bearingAngle !== undefined) return note;
+  const bearing = bearingAtNote(record);
+  if (bearing === undefined) return note;
+  const { angle, standardUncertainty } = bearing;
   return {
     ...note,
-    bearingAngle: radians(angle.value),
+    bearingAngle: angle,
     standardUncertainties: {
       ...note.standardUncertainties,
-      ...(uncertainty ? { bearingAngle: radians(uncertainty) } : {}),
+      ...(standardUncertainty ? { bearingAngle: standardUncertainty } : {}),
     },
   };
 }
 
 /** The job as if what was measured on the new strings were what was found. */
 function withNewReadings(job: Job): Job {
-  const name = ({ place, quantity }: Job['readings'][number]) => `${place.key}/${quantity}`;
+  // A bearing that was read as an angle is replaced by one that is read as a rise, and the other way round.
+  const name = ({ place, quantity }: Job['readings'][number]) =>
+    `${place.key}/${quantity.startsWith('bearing-') ? 'bearing' : quantity}`;
   const strung = job.readings.filter(({ stage }) => stage === 'as strung');
   const again = new Set(strung.map(name));
   return {

@@ -81,6 +81,55 @@ describe('a proposed scale', () => {
     expect(bridge.after!.bearing!.force).toBeGreaterThan(bridge.before!.bearing!.force);
   });
 
+  it('presses on the bridge by a rise over its span too, and by what was read on the new strings', async () => {
+    const context = memoryContext();
+    const { id, ...opened } = await openDemoJob(context);
+    const { speakingLength } = scaleNotesOf({ id, ...opened }, 'as found').notes.find(
+      ({ key }) => key === 53,
+    )!.string;
+    const rise = (key: number, value: number, more: object = {}) =>
+      ({
+        quantity: 'bearing-rise',
+        place: { key },
+        value,
+        unit: 'mm',
+        span_m: 0.12,
+        loaded: true,
+        ...more,
+      }) as const;
+    const { job } = await recordReadings(context, id, [
+      rise(50, 0.5),
+      rise(52, 0.9, { loaded: false }),
+      rise(53, 0.8, { span_m: speakingLength + 0.06 }),
+      { quantity: 'back-length', place: { key: 53 }, value: 60, unit: 'mm' },
+      {
+        quantity: 'bearing-angle',
+        place: { key: 50 },
+        value: 1.5,
+        unit: 'deg',
+        span_m: 0.1,
+        loaded: true,
+        stage: 'as strung',
+      },
+    ]);
+    const bearingOf = (key: number, which: 'as found' | 'as strung' = 'as found') => {
+      const { bearing, unisonTension } = analysedScale(job, which).analysis.notes.find(
+        (note) => note.key === key,
+      )!;
+      return { bearing, perTension: bearing === undefined ? undefined : bearing.force / unisonTension };
+    };
+    // The triangles by hand. A gauge laid over the bridge: two straight parts of 60 mm each.
+    expect(bearingOf(50).perTension).toBeCloseTo(Math.sin(2 * Math.atan(0.5 / 60)), 9);
+    expect(bearingOf(50).bearing!.standardUncertainty).toBeGreaterThan(0);
+    // An unloaded board says nothing of the bearing under load.
+    expect(bearingOf(52).bearing).toBeUndefined();
+    // A span from the front termination to the support behind: the string's own two parts.
+    const bend = Math.atan(0.0008 / speakingLength) + Math.atan(0.8 / 60);
+    expect(bearingOf(53).perTension).toBeCloseTo(Math.sin(bend), 9);
+    // What was read on the new strings stands for them, however it was read before.
+    expect(bearingOf(50, 'as strung').perTension).toBeCloseTo(Math.sin((1.5 * Math.PI) / 180), 9);
+  });
+
   it('is chosen with a reason, and says so when a reading changes afterwards', async () => {
     const context = memoryContext();
     const { job, entry } = await oneThicker(context, await openDemoJob(context));

@@ -5,7 +5,7 @@ import { useMemo } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
-import { loadText } from '../../parts/force-text.ts';
+import { forceText, loadText } from '../../parts/force-text.ts';
 import type { LengthUnit } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
@@ -23,7 +23,7 @@ import {
   tableOfPair,
 } from './compare-state.ts';
 import { ComparisonChart } from './comparison-chart.tsx';
-import { keysText, wireText } from './scale-words.ts';
+import { counted, keysText, wireText } from './scale-words.ts';
 import { useAnalysed } from './use-analysed.ts';
 
 /** Two scales of this piano side by side: what changes, what it does, and what wire it takes. */
@@ -145,6 +145,7 @@ export function ChosenLine() {
 
 function Loads({ comparison, unit }: { comparison: ScaleComparison; unit: LengthUnit }) {
   const load = (force: number | undefined) => (force === undefined ? '–' : loadText(force, unit));
+  const bearing = (force: number | undefined) => (force === undefined ? '–' : forceText(force, unit));
   const hasBearing = comparison.loads.some(({ after }) => after?.bearing !== undefined);
   return (
     <section aria-labelledby="compared-loads">
@@ -190,7 +191,11 @@ function Loads({ comparison, unit }: { comparison: ScaleComparison; unit: Length
                   <td className="number">
                     {after?.bearing === undefined
                       ? 'not read'
-                      : `${load(before?.bearing?.force)} → ${load(after.bearing.force)} (${after.bearing.notes} notes)`}
+                      : `${bearing(before?.bearing?.force)} → ${bearing(after.bearing.force)}${
+                          after.bearing.standardUncertainty === undefined
+                            ? ''
+                            : ` ± ${bearing(after.bearing.standardUncertainty)}`
+                        } (${counted(after.bearing.notes, 'note', 'notes')} read)`}
                   </td>
                 )}
               </tr>

@@ -1,6 +1,13 @@
 import { metres } from '@becket/core';
 import { asFoundRecord, type Job } from '@becket/journal';
-import { analysedScale, comparedScales, openDemoJob, proposeScale, tidiedScale } from '@becket/tasks';
+import {
+  analysedScale,
+  comparedScales,
+  openDemoJob,
+  proposeScale,
+  recordReadings,
+  tidiedScale,
+} from '@becket/tasks';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { testContext } from '../../testing/test-job.ts';
 import {
@@ -67,12 +74,35 @@ describe('two scales side by side', () => {
     const [tension] = comparisonCharts(before, after, 'in');
     expect(tension!.axis).toContain('lbf');
     expect(tension!.series.map(({ name }) => name)).toEqual(['as found', 'one thicker']);
+    // Nobody read any bearing here, so there is no chart of it.
+    expect(comparisonCharts(before, after, 'mm').map(({ name }) => name)).not.toContain('bearing');
     const three = comparisonCharts(before, after, 'mm', before);
     expect(three[0]!.series).toHaveLength(3);
     // 1 lbf is 4.4482216152605 N exactly (international avoirdupois pound, standard gravity).
     const point = tension!.series[0]!.points.find(({ key }) => key === 50)!;
     const newtons = before.analysis.notes.find(({ key }) => key === 50)!.tension;
     expect(point.value * 4.4482216152605).toBeCloseTo(newtons, 9);
+  });
+});
+
+describe('the chart of bearing', () => {
+  it('has the notes where bearing was read and no others, each with its interval', async () => {
+    const context = testContext();
+    const { id } = await openDemoJob(context);
+    const { job: read } = await recordReadings(context, id, [
+      { quantity: 'bearing-rise', place: { key: 50 }, value: 0.5, unit: 'mm', span_m: 0.12, loaded: true },
+      { quantity: 'bearing-angle', place: { key: 52 }, value: 1, unit: 'deg', span_m: 0.1, loaded: true },
+    ]);
+    const scale = analysedScale(read, 'as found');
+    const chart = comparisonCharts(scale, scale, 'mm').find(({ name }) => name === 'bearing')!;
+    expect(chart.series.map(({ points }) => points.map(({ key }) => key))).toEqual([
+      [50, 52],
+      [50, 52],
+    ]);
+    for (const { value, low, high } of chart.series[0]!.points) {
+      expect(low).toBeLessThan(value);
+      expect(high).toBeGreaterThan(value);
+    }
   });
 });
 

@@ -75,7 +75,7 @@ export interface SeriesPoint {
 }
 
 export interface ComparisonChartData {
-  readonly name: 'tension' | 'break-share' | 'inharmonicity';
+  readonly name: 'tension' | 'break-share' | 'inharmonicity' | 'bearing';
   readonly question: string;
   readonly axis: string;
   readonly scale: 'linear' | 'log';
@@ -84,7 +84,7 @@ export interface ComparisonChartData {
   readonly series: readonly { readonly name: string; readonly points: readonly SeriesPoint[] }[];
 }
 
-/** Three charts of two or three scales on the same axes. */
+/** Charts of two or three scales on the same axes; that of bearing only where it was read at any note. */
 export function comparisonCharts(
   before: Pick<AnalysedScale, 'name' | 'analysis'>,
   after: Pick<AnalysedScale, 'name' | 'analysis'>,
@@ -92,11 +92,18 @@ export function comparisonCharts(
   beside?: Pick<AnalysedScale, 'name' | 'analysis'>,
 ): ComparisonChartData[] {
   const tensionIn = (force: number) => (unit === 'mm' ? force : inPoundsForce(newtons(force)));
-  const seriesOf = (drawn: (note: NoteAnalysis) => Omit<SeriesPoint, 'key'>) =>
-    [before, after, ...(beside === undefined ? [] : [beside])].map(({ name, analysis }) => ({
+  const scales = [before, after, ...(beside === undefined ? [] : [beside])];
+  const seriesOf = (drawn: (note: NoteAnalysis) => Omit<SeriesPoint, 'key'> | undefined) =>
+    scales.map(({ name, analysis }) => ({
       name,
-      points: analysis.notes.map((note) => ({ key: note.key, ...drawn(note) })),
+      points: analysis.notes.flatMap((note) => {
+        const point = drawn(note);
+        return point === undefined ? [] : [{ key: note.key, ...point }];
+      }),
     }));
+  const hasBearing = scales.some(({ analysis }) =>
+    analysis.notes.some(({ bearing }) => bearing !== undefined),
+  );
   const spread = (value: number, uncertainty: number | undefined) => ({
     value,
     low: uncertainty === undefined ? undefined : value - uncertainty,
@@ -139,6 +146,29 @@ export function comparisonCharts(
         words: `B = ${inharmonicity.toExponential(2)}`,
       })),
     },
+    ...(hasBearing
+      ? [
+          {
+            name: 'bearing' as const,
+            question: 'How hard does each note press on its bridge?',
+            axis: unit === 'mm' ? 'bearing of the whole note (N)' : 'bearing of the whole note (lbf)',
+            scale: 'linear' as const,
+            basis:
+              'Only notes at which bearing was read under load. Force = tension × sin of the bearing angle, which a proposal is taken to keep. From a rise the angle follows by its span; a span shorter than the string is a gauge over the bridge, with the bridge in its middle, where the angle is least. What a bridge and its board can bear is a matter for the maker’s data and a specialist.',
+            series: seriesOf(({ bearing }) =>
+              bearing === undefined
+                ? undefined
+                : {
+                    ...spread(
+                      tensionIn(bearing.force),
+                      bearing.standardUncertainty && tensionIn(bearing.standardUncertainty),
+                    ),
+                    words: forceText(bearing.force, unit),
+                  },
+            ),
+          },
+        ]
+      : []),
   ];
 }
 
