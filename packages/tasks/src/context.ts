@@ -66,15 +66,18 @@ export function entriesFor(
 ): Entry[] {
   const firstStep = nextStep(existing);
   return facts.map((fact, index) =>
-    parseEntry({
-      id: context.newId(),
-      job,
-      step: firstStep + index,
-      at: context.now().toISOString(),
-      by: context.by,
-      device: context.device,
-      fact,
-    }),
+    parseEntry(
+      {
+        id: context.newId(),
+        job,
+        step: firstStep + index,
+        at: context.now().toISOString(),
+        by: context.by,
+        device: context.device,
+        fact,
+      },
+      context.language,
+    ),
   );
 }
 

@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import { type Fact, firstProblem, type Job, type Ulid } from '@becket/journal';
 import { z } from 'zod';
 import { addFacts, RecordIsSealed, readJob, type TaskContext } from './context.ts';
@@ -18,12 +19,15 @@ const jobDescriptionSchema = z.object({
  * RecordIsSealed after the seal.
  */
 export async function describeJob(context: TaskContext, job: Ulid, description: unknown): Promise<Job> {
+  const { say } = context.language ?? english;
   const parsed = jobDescriptionSchema.safeParse(description);
   if (!parsed.success)
-    throw new SyntaxError(`Cannot read this description of a piano: ${firstProblem(parsed.error)}`);
+    throw new SyntaxError(
+      say('Cannot read this description of a piano: {problem}', { problem: firstProblem(parsed.error) }),
+    );
   const { piano, sections, unisons, observations } = parsed.data;
   const state = await readJob(context, job);
-  if (state.seal !== undefined) throw new RecordIsSealed(state.seal.at);
+  if (state.seal !== undefined) throw new RecordIsSealed(state.seal.at, context.language);
   // The entries are parsed before anything is stored: what does not fit its schema ends there with a sentence.
   const facts = [
     ...(piano === undefined ? [] : [{ kind: 'piano-described', v: 1, ...piano }]),
@@ -34,6 +38,7 @@ export async function describeJob(context: TaskContext, job: Ulid, description: 
   checkSections(
     { ...state, piano: (piano ?? state.piano) as Job['piano'] },
     facts.filter((fact) => fact.kind === 'section-described'),
+    context.language,
   );
   return (await addFacts(context, job, facts)).job;
 }

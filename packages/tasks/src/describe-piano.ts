@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import type { FactOf, Job, Ulid } from '@becket/journal';
 import { addFacts, RecordIsSealed, readJob, type TaskContext } from './context.ts';
 
@@ -25,9 +26,10 @@ export async function describeSections(
   job: Ulid,
   sections: readonly Described<'section-described'>[],
 ): Promise<Job> {
+  const language = context.language ?? english;
   const state = await readJob(context, job);
-  checkSections(state, sections);
-  requireReasonAfterSeal(state, sections);
+  checkSections(state, sections, language);
+  requireReasonAfterSeal(state, sections, language);
   return (
     await addFacts(
       context,
@@ -43,10 +45,13 @@ export async function describeUnisons(
   job: Ulid,
   runs: readonly Described<'unisons-described'>[],
 ): Promise<Job> {
+  const language = context.language ?? english;
   const state = await readJob(context, job);
-  for (const run of runs)
-    requireInCompass(state, run.firstKey, run.lastKey, `the notes ${run.firstKey} to ${run.lastKey}`);
-  requireReasonAfterSeal(state, runs);
+  for (const { firstKey, lastKey } of runs) {
+    const what = language.say('the notes {first} to {last}', { first: firstKey, last: lastKey });
+    requireInCompass(state, { firstKey, lastKey, what }, language);
+  }
+  requireReasonAfterSeal(state, runs, language);
   return (
     await addFacts(
       context,
@@ -60,12 +65,15 @@ export async function describeUnisons(
 export function checkSections(
   state: Job,
   sections: readonly Pick<Described<'section-described'>, 'section' | 'firstKey' | 'lastKey'>[],
+  language: Language = english,
 ): void {
+  const { say } = language;
   const byName = new Map<string, { section: string; firstKey: number; lastKey: number }>(
     state.sections.map((section) => [section.section, section]),
   );
   for (const section of sections) {
-    requireInCompass(state, section.firstKey, section.lastKey, `section '${section.section}'`);
+    const what = say("section '{section}'", { section: section.section });
+    requireInCompass(state, { ...section, what }, language);
     byName.set(section.section, section);
   }
   const inOrder = [...byName.values()].sort((a, b) => a.firstKey - b.firstKey);
@@ -74,23 +82,43 @@ export function checkSections(
     const upper = inOrder[index]!;
     if (upper.firstKey <= lower.lastKey) {
       throw new RangeError(
-        `Cannot keep these sections as '${lower.section}' (keys ${lower.firstKey} to ${lower.lastKey}) and '${upper.section}' (keys ${upper.firstKey} to ${upper.lastKey}) overlap: each note belongs to one section. Change where one of them begins or ends.`,
+        say(
+          "Cannot keep these sections as '{lower}' (keys {lowerFirst} to {lowerLast}) and '{upper}' (keys {upperFirst} to {upperLast}) overlap: each note belongs to one section. Change where one of them begins or ends.",
+          {
+            lower: lower.section,
+            lowerFirst: lower.firstKey,
+            lowerLast: lower.lastKey,
+            upper: upper.section,
+            upperFirst: upper.firstKey,
+            upperLast: upper.lastKey,
+          },
+        ),
       );
     }
   }
 }
 
-function requireInCompass(state: Job, firstKey: number, lastKey: number, what: string): void {
-  const { piano } = state;
+function requireInCompass(
+  { piano }: Job,
+  { firstKey, lastKey, what }: { readonly firstKey: number; readonly lastKey: number; readonly what: string },
+  { say }: Language,
+): void {
   if (piano === undefined) return;
   if (firstKey < piano.firstKey || lastKey > piano.lastKey) {
     throw new RangeError(
-      `Cannot keep ${what} as it leaves the compass: keys ${piano.firstKey} to ${piano.lastKey} are needed, ${firstKey} to ${lastKey} were found. Correct the section, or the piano's compass.`,
+      say(
+        "Cannot keep {what} as it leaves the compass: keys {first} to {last} are needed, {foundFirst} to {foundLast} were found. Correct the section, or the piano's compass.",
+        { what, first: piano.firstKey, last: piano.lastKey, foundFirst: firstKey, foundLast: lastKey },
+      ),
     );
   }
 }
 
-function requireReasonAfterSeal(state: Job, facts: readonly { reason?: string | undefined }[]): void {
+function requireReasonAfterSeal(
+  state: Job,
+  facts: readonly { reason?: string | undefined }[],
+  language: Language,
+): void {
   if (state.seal !== undefined && facts.some((fact) => fact.reason === undefined))
-    throw new RecordIsSealed(state.seal.at);
+    throw new RecordIsSealed(state.seal.at, language);
 }

@@ -1,5 +1,7 @@
 import {
+  english,
   type FittedLength,
+  type Language,
   type LengthOutlier,
   lengthFit,
   type Metres,
@@ -41,6 +43,12 @@ export interface SectionLengths {
   readonly contradictions: readonly WoundContradiction[];
 }
 
+/** In which unit and language the sentences tell their lengths; millimetres and English when not given. */
+export interface LengthsOptions {
+  readonly lengthUnit?: 'mm' | 'in';
+  readonly language?: Language;
+}
+
 /** Of the intervals shown. */
 export const LENGTH_INTERVAL_LEVEL = 0.95;
 
@@ -48,13 +56,11 @@ export const LENGTH_INTERVAL_LEVEL = 0.95;
  * The speaking lengths of each section against a smooth line, with outliers named and gaps filled; and whether the
  * readings of its wound strings agree with each other.
  *
- * @param options.lengthUnit  in which the sentences tell their lengths; millimetres when not given
- *
  * Plain and wound strings of one section end on one bridge and share a line; a section without five readings has none.
  */
 export function fittedLengths(
   job: Job,
-  { lengthUnit = 'mm' }: { readonly lengthUnit?: 'mm' | 'in' } = {},
+  { lengthUnit = 'mm', language = english }: LengthsOptions = {},
 ): SectionLengths[] {
   const { notes } = asFoundRecord(job);
   return job.sections.map(({ section, firstKey, lastKey }) => {
@@ -63,13 +69,17 @@ export function fittedLengths(
       const length = figures['speaking-length']?.value;
       return length === undefined || length <= 0 ? [] : [{ key, speakingLength: metres(length) }];
     });
-    const fit = lengthFit(readings, {
-      firstKey,
-      lastKey,
-      singleReading: millimetres(0.5),
-      level: LENGTH_INTERVAL_LEVEL,
-      lengthUnit,
-    });
+    const fit = lengthFit(
+      readings,
+      {
+        firstKey,
+        lastKey,
+        singleReading: millimetres(0.5),
+        level: LENGTH_INTERVAL_LEVEL,
+        lengthUnit,
+      },
+      language,
+    );
     return {
       section,
       notes: own.map(({ key, figures }) => ({
@@ -81,7 +91,7 @@ export function fittedLengths(
       })),
       scatter: fit.isFitted ? fit.scatter : undefined,
       reason: fit.isFitted ? undefined : fit.reason,
-      contradictions: contradictionsOf(own, lengthUnit),
+      contradictions: contradictionsOf(own, lengthUnit, language),
     };
   });
 }
@@ -95,7 +105,7 @@ export interface WoundDoubts {
 /** The sections whose wound strings do not add up, bass to treble; without the lines that `fittedLengths` lays. */
 export function woundDoubts(
   job: Job,
-  { lengthUnit = 'mm' }: { readonly lengthUnit?: 'mm' | 'in' } = {},
+  { lengthUnit = 'mm', language = english }: LengthsOptions = {},
 ): WoundDoubts[] {
   const { notes } = asFoundRecord(job);
   return job.sections
@@ -104,15 +114,24 @@ export function woundDoubts(
       contradictions: contradictionsOf(
         notes.filter(({ key }) => firstKey <= key && key <= lastKey),
         lengthUnit,
+        language,
       ),
     }))
     .filter(({ contradictions }) => contradictions.length > 0);
 }
 
 /** One layer and two are compared apart: between them a row may well grow. */
-const contradictionsOf = (own: readonly AsFoundNote[], lengthUnit: 'mm' | 'in'): WoundContradiction[] =>
+const contradictionsOf = (
+  own: readonly AsFoundNote[],
+  lengthUnit: 'mm' | 'in',
+  language: Language,
+): WoundContradiction[] =>
   [1, 2].flatMap((layers) =>
-    woundContradictions(own.filter((note) => note.layers === layers).map(woundReadings), { lengthUnit }),
+    woundContradictions(
+      own.filter((note) => note.layers === layers).map(woundReadings),
+      { lengthUnit },
+      language,
+    ),
   );
 
 function woundReadings({ key, figures, absences }: AsFoundNote): WoundReadings {

@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import type { FactOf, Job, Ulid } from '@becket/journal';
 
 export { type ChangeOrderTotals, changeOrderTotals } from '@becket/papers';
@@ -14,24 +15,39 @@ export type DamageToRecord = Omit<FactOf<'damage-found'>, 'kind' | 'v'>;
  * this job. Nothing is stored then.
  */
 export async function recordDamage(context: TaskContext, job: Ulid, damage: DamageToRecord): Promise<Job> {
+  const { say } = context.language ?? english;
   const state = await readJob(context, job);
   if (state.seal === undefined)
     throw new RangeError(
-      'Cannot note this as found after the strip: a sealed as-found record is needed, it is not sealed yet. Until then note it under Seen.',
+      say(
+        'Cannot note this as found after the strip: a sealed as-found record is needed, it is not sealed yet. Until then note it under Seen.',
+      ),
     );
   const { key, section } = damage.place;
   const { piano } = state;
   if (piano !== undefined && key !== undefined && (key < piano.firstKey || key > piano.lastKey))
     throw new RangeError(
-      `Cannot note damage at key ${key}: this piano has keys ${piano.firstKey} to ${piano.lastKey}. Check the note.`,
+      say('Cannot note damage at key {key}: this piano has keys {first} to {last}. Check the note.', {
+        key,
+        first: piano.firstKey,
+        last: piano.lastKey,
+      }),
     );
   if (section !== undefined && !state.sections.some((one) => one.section === section))
     throw new RangeError(
-      `Cannot note damage in the section '${section}': this piano has ${state.sections.map((one) => one.section).join(', ') || 'no section described'}. Choose one of them, or the whole piano.`,
+      say(
+        "Cannot note damage in the section '{section}': this piano has {sections}. Choose one of them, or the whole piano.",
+        {
+          section,
+          sections: state.sections.map((one) => one.section).join(', ') || say('no section described'),
+        },
+      ),
     );
   if (damage.photo !== undefined && !state.photos.some(({ digest }) => digest === damage.photo))
     throw new RangeError(
-      'Cannot tie that photo to the damage: a photo of this job is needed, none of that name was found. Add the photo first.',
+      say(
+        'Cannot tie that photo to the damage: a photo of this job is needed, none of that name was found. Add the photo first.',
+      ),
     );
   return (await addFacts(context, job, [{ kind: 'damage-found', v: 1, ...damage }])).job;
 }

@@ -1,6 +1,8 @@
 import {
   diametersOfSize,
+  english,
   inferWireLattice,
+  type Language,
   type LatticeInference,
   METRIC_WIRE_SIZES,
   type Metres,
@@ -74,7 +76,10 @@ const unworn = /\b(coil|under the felt|under felt|at the pin)\b/i;
  */
 export function inferredWireSizes(
   job: ReadForWireSizes,
-  { lattice }: { readonly lattice?: WireLatticeName | undefined } = {},
+  {
+    lattice,
+    language = english,
+  }: { readonly lattice?: WireLatticeName | undefined; readonly language?: Language | undefined } = {},
 ): InferredWireSizes | undefined {
   const keys = [...job.unisons.values()]
     .filter(({ winding }) => winding === 'plain')
@@ -87,14 +92,14 @@ export function inferredWireSizes(
     if (index === undefined || reading.quantity !== 'wire-diameter' || reading.stage !== 'as found') continue;
     readings[index]!.push(reading);
   }
-  const { stamps, stampsNotUsed } = stampsOf(job, place);
+  const { stamps, stampsNotUsed } = stampsOf(job, place, language);
   if (keys.length === 0 || (stamps.length === 0 && readings.every((own) => own.length === 0)))
     return undefined;
 
   const notes = readings.map((own) => own.map(wireReadingOf));
   const lattices: SizeLattice[] =
     lattice === undefined ? Object.values(wireLattices) : [wireLattices[lattice]];
-  const weighed = inferWireLattice({ notes, lattices, stamps });
+  const weighed = inferWireLattice({ notes, lattices, stamps }, language);
   const best = weighed[0]!;
   const { inference, diameters } = best;
   const label = (size: number): string => labelOf(best.lattice, diameters[size]!);
@@ -125,13 +130,20 @@ export function inferredWireSizes(
     shiftDoubt:
       inference.shiftDoubt === undefined
         ? undefined
-        : `All sizes could lie a step off, with ${Math.round(100 * inference.shiftDoubt.probability)} % probability: worn wire alone does not tell. Measure where nothing wore the wire, at the coil or under the felt, or look for a stamp.`,
+        : language.say(
+            'All sizes could lie a step off, with {percent} % probability: worn wire alone does not tell. Measure where nothing wore the wire, at the coil or under the felt, or look for a stamp.',
+            { percent: Math.round(100 * inference.shiftDoubt.probability) },
+          ),
     next:
       advice === undefined
         ? undefined
         : {
             key: keys[advice.note]!,
-            sentence: nextWireReadingSentence(advice, { note: (note) => noteName(keys[note]!), size: label }),
+            sentence: nextWireReadingSentence(
+              advice,
+              { note: (note) => noteName(keys[note]!), size: label },
+              language,
+            ),
           },
     stampsNotUsed: [...stampsNotUsed, ...best.stampsNotUsed],
   };
@@ -149,6 +161,7 @@ function wireReadingOf({ value_si, uncertainty_si, place }: StandingReading): Wi
 function stampsOf(
   job: ReadForWireSizes,
   place: ReadonlyMap<number, number>,
+  { say }: Language,
 ): { stamps: SizeNumberStamp[]; stampsNotUsed: string[] } {
   const stamps: SizeNumberStamp[] = [];
   const stampsNotUsed: string[] = [];
@@ -156,8 +169,13 @@ function stampsOf(
     const note = place.get(key);
     const sizeNumber = sizeNumberIn(text);
     if (note === undefined || sizeNumber === undefined) {
-      const why = note === undefined ? 'the note has no plain string' : 'it is not a size number';
-      stampsNotUsed.push(`The stamp '${text}' at ${noteName(key)} is not used: ${why}.`);
+      stampsNotUsed.push(
+        say("The stamp '{stamp}' at {note} is not used: {why}.", {
+          stamp: text,
+          note: noteName(key),
+          why: note === undefined ? say('the note has no plain string') : say('it is not a size number'),
+        }),
+      );
       continue;
     }
     stamps.push({

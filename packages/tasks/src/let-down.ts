@@ -1,11 +1,14 @@
 import {
+  english,
   inMillimetres,
+  type Language,
   type LetDownPass,
   type LetDownSection,
   type LetDownString,
   letDownPlan,
   type Metres,
   medianOf,
+  message,
   metres,
   millimetres,
   noteName,
@@ -35,11 +38,11 @@ const USUAL = {
   'pin-diameter': millimetres(7),
 } as const satisfies Partial<Record<ReadingQuantityName, Metres>>;
 type Assumable = keyof typeof USUAL;
-const words: Record<Assumable, string> = {
-  'front-length': 'front length',
-  'back-length': 'back length',
-  'pin-diameter': 'pin diameter',
-};
+const words = {
+  'front-length': message('front length'),
+  'back-length': message('back length'),
+  'pin-diameter': message('pin diameter'),
+} as const satisfies Record<Assumable, string>;
 
 /**
  * How to let the strings of a piano down evenly, from its scale and its pins as found.
@@ -48,9 +51,13 @@ const words: Record<Assumable, string> = {
  * from what is usual; each such guess is said. Tensions are those at the reference pitch.
  * @returns undefined while the tension of no string in a section can be computed
  */
-export function letDownOf(job: Job, passes: (typeof letDownPasses)[number]): LetDown | undefined {
+export function letDownOf(
+  job: Job,
+  passes: (typeof letDownPasses)[number],
+  language: Language = english,
+): LetDown | undefined {
   const { analysis, notComputed } = scaleAsFound(job, { uncertainties: 'left out' });
-  const { value, assumptions } = valuesAlong(job, asFoundRecord(job).notes);
+  const { value, assumptions } = valuesAlong(job, asFoundRecord(job).notes, language);
   const sections: LetDownSection[] = [];
   for (const { section, firstKey, lastKey } of job.sections) {
     const strings = analysis.notes
@@ -80,7 +87,10 @@ export function letDownOf(job: Job, passes: (typeof letDownPasses)[number]): Let
     passes: letDownPlan(sections, { passes, youngsModulus: STEEL_YOUNGS_MODULUS }),
     strings: sections.reduce((sum, { strings }) => sum + strings.length, 0),
     assumptions: [
-      `Tensions are those at A4 = ${job.piano?.referencePitch_hz ?? 440} Hz; strings that stand flat carry less, and come down sooner.`,
+      language.say(
+        'Tensions are those at A4 = {pitch} Hz; strings that stand flat carry less, and come down sooner.',
+        { pitch: language.plain(job.piano?.referencePitch_hz ?? 440) },
+      ),
       ...assumptions(),
     ],
     leftOut: [
@@ -93,7 +103,7 @@ export function letDownOf(job: Job, passes: (typeof letDownPasses)[number]): Let
 }
 
 /** The value of a quantity at a note, as read or assumed; and which were assumed, once they were asked for. */
-function valuesAlong(job: Job, notes: readonly AsFoundNote[]) {
+function valuesAlong(job: Job, notes: readonly AsFoundNote[], { say, fixed }: Language) {
   const guesses = new Map<Assumable, { ofSection: number; ofPiano: number; usual: number }>();
   const readOf = (some: readonly AsFoundNote[], quantity: Assumable): number[] =>
     some.flatMap(({ figures }) => figures[quantity]?.value ?? []);
@@ -123,15 +133,33 @@ function valuesAlong(job: Job, notes: readonly AsFoundNote[]) {
   const assumptions = (): string[] =>
     [...guesses].map(([quantity, { ofSection, ofPiano, usual }]) => {
       const parts = [
-        ...(ofSection > 0 ? [`for ${counted(ofSection)} the middle value of their section`] : []),
-        ...(ofPiano > 0 ? [`for ${counted(ofPiano)} the middle value of the piano`] : []),
+        ...(ofSection > 0
+          ? [
+              say('for {count, plural, one {# note} other {# notes}} the middle value of their section', {
+                count: ofSection,
+              }),
+            ]
+          : []),
+        ...(ofPiano > 0
+          ? [
+              say('for {count, plural, one {# note} other {# notes}} the middle value of the piano', {
+                count: ofPiano,
+              }),
+            ]
+          : []),
         ...(usual > 0
-          ? [`for ${counted(usual)} ${inMillimetres(USUAL[quantity]).toFixed(0)} mm (usual, not read)`]
+          ? [
+              say('for {count, plural, one {# note} other {# notes}} {usual} mm (usual, not read)', {
+                count: usual,
+                usual: fixed(inMillimetres(USUAL[quantity]), 0),
+              }),
+            ]
           : []),
       ];
-      return `The ${words[quantity]} was not read everywhere: ${parts.join(', ')} is taken.`;
+      return say('The {quantity} was not read everywhere: {taken} is taken.', {
+        quantity: say(words[quantity]),
+        taken: parts.join(', '),
+      });
     });
   return { value, assumptions };
 }
-
-const counted = (notes: number): string => (notes === 1 ? '1 note' : `${notes} notes`);

@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { english, type Language, message, noteName } from '@becket/core';
 import type { Fact, FactOf, Job, StringPlace, Ulid } from '@becket/journal';
 import { addFacts, RecordIsSealed, readJob, type TaskContext } from './context.ts';
 
@@ -27,9 +27,9 @@ export async function recordFacts(
   facts: readonly FactToRecord[],
 ): Promise<{ job: Job; entries: readonly Ulid[] }> {
   const state = await readJob(context, job);
-  for (const fact of facts) requireOnPiano(state, fact);
+  for (const fact of facts) requireOnPiano(state, fact, context.language ?? english);
   if (state.seal !== undefined && facts.some((fact) => (fact.reason ?? '').trim() === ''))
-    throw new RecordIsSealed(state.seal.at);
+    throw new RecordIsSealed(state.seal.at, context.language);
   const { entries, job: changed } = await addFacts(
     context,
     job,
@@ -38,78 +38,110 @@ export async function recordFacts(
   return { job: changed, entries: entries.map(({ id }) => id) };
 }
 
-const spokenKinds: Record<SaidKind, string> = {
-  'size-stamp': 'this stamp',
-  'winding-described': 'this winding',
-  'wire-path': 'this wire',
-  'soft-part': 'this part',
-  'plate-part': 'this part',
-  'sample-kept': 'this sample',
-};
+const spokenKinds = {
+  'size-stamp': message('this stamp'),
+  'winding-described': message('this winding'),
+  'wire-path': message('this wire'),
+  'soft-part': message('this part'),
+  'plate-part': message('this part'),
+  'sample-kept': message('this sample'),
+} as const satisfies Record<SaidKind, string>;
 
-function requireOnPiano(state: Job, fact: FactToRecord): void {
-  const what = spokenKinds[fact.kind];
+function requireOnPiano(state: Job, fact: FactToRecord, language: Language): void {
+  const what = language.say(spokenKinds[fact.kind]);
   switch (fact.kind) {
     case 'size-stamp':
-      requireKey(state, fact.key, what);
+      requireKey(state, { key: fact.key, what }, language);
       break;
     case 'winding-described':
-      requireKey(state, fact.key, what);
-      if (fact.string !== undefined) requireString(state, { key: fact.key, string: fact.string }, what);
+      requireKey(state, { key: fact.key, what }, language);
+      if (fact.string !== undefined)
+        requireString(state, { key: fact.key, string: fact.string, what }, language);
       if (state.unisons.get(fact.key)?.winding === 'plain')
         throw new RangeError(
-          `Cannot keep ${what}: a note with wound strings is needed, ${noteName(fact.key)} is described as plain. Choose another note, or correct its stringing.`,
+          language.say(
+            'Cannot keep {what}: a note with wound strings is needed, {note} is described as plain. Choose another note, or correct its stringing.',
+            { what, note: noteName(fact.key) },
+          ),
         );
       break;
     case 'wire-path':
-      for (const string of fact.strings) requireString(state, string, what);
-      requireTwoStrings(fact.strings);
+      for (const string of fact.strings) requireString(state, { ...string, what }, language);
+      requireTwoStrings(fact.strings, language);
       break;
     case 'soft-part':
     case 'plate-part':
-      requireSection(state, fact.section, what);
+      requireSection(state, { section: fact.section, what }, language);
       break;
     case 'sample-kept': {
       const { key, string, section } = fact.place;
-      if (key !== undefined) requireKey(state, key, what);
-      if (key !== undefined && string !== undefined) requireString(state, { key, string }, what);
-      if (section !== undefined) requireSection(state, section, what);
+      if (key !== undefined) requireKey(state, { key, what }, language);
+      if (key !== undefined && string !== undefined) requireString(state, { key, string, what }, language);
+      if (section !== undefined) requireSection(state, { section, what }, language);
       break;
     }
   }
 }
 
-function requireKey({ piano }: Job, key: number, what: string): void {
+function requireKey(
+  { piano }: Job,
+  { key, what }: { readonly key: number; readonly what: string },
+  { say }: Language,
+): void {
   if (piano === undefined || (key >= piano.firstKey && key <= piano.lastKey)) return;
   throw new RangeError(
-    `Cannot keep ${what}: a note from ${noteName(piano.firstKey)} to ${noteName(piano.lastKey)} is needed, ${noteName(key)} was found. Check the note, or the piano's compass.`,
+    say(
+      "Cannot keep {what}: a note from {first} to {last} is needed, {found} was found. Check the note, or the piano's compass.",
+      { what, first: noteName(piano.firstKey), last: noteName(piano.lastKey), found: noteName(key) },
+    ),
   );
 }
 
-function requireString(state: Job, { key, string }: StringPlace, what: string): void {
-  requireKey(state, key, what);
+function requireString(
+  state: Job,
+  { key, string, what }: StringPlace & { readonly what: string },
+  language: Language,
+): void {
+  const { say } = language;
+  requireKey(state, { key, what }, language);
   const strings = state.unisons.get(key)?.strings;
   if (strings !== undefined && string <= strings) return;
   throw new RangeError(
     strings === undefined
-      ? `Cannot keep ${what}: the stringing of ${noteName(key)} is needed, it is not described. Describe it under Sections first.`
-      : `Cannot keep ${what}: a string from 1 to ${strings} of ${noteName(key)} is needed, string ${string} was found. Check the string, or the stringing of the note.`,
+      ? say(
+          'Cannot keep {what}: the stringing of {note} is needed, it is not described. Describe it under Sections first.',
+          { what, note: noteName(key) },
+        )
+      : say(
+          'Cannot keep {what}: a string from 1 to {strings} of {note} is needed, string {string} was found. Check the string, or the stringing of the note.',
+          { what, strings, note: noteName(key), string },
+        ),
   );
 }
 
-function requireTwoStrings(strings: readonly StringPlace[]): void {
+function requireTwoStrings(strings: readonly StringPlace[], { say }: Language): void {
   const [one, other] = strings;
   if (one === undefined || other === undefined) return;
   if (one.key === other.key && one.string === other.string)
     throw new RangeError(
-      `Cannot keep this wire: two different strings are needed, ${noteName(one.key)} string ${one.string} was found twice. Choose its other string, or say that it is tied.`,
+      say(
+        'Cannot keep this wire: two different strings are needed, {note} string {string} was found twice. Choose its other string, or say that it is tied.',
+        { note: noteName(one.key), string: one.string },
+      ),
     );
 }
 
-function requireSection({ sections }: Job, section: string, what: string): void {
+function requireSection(
+  { sections }: Job,
+  { section, what }: { readonly section: string; readonly what: string },
+  { say }: Language,
+): void {
   if (sections.some((one) => one.section === section)) return;
   const names = sections.map((one) => one.section).join(', ');
   throw new RangeError(
-    `Cannot keep ${what}: a section of this piano is needed (${names || 'none is described'}), '${section}' was found. Choose one, or describe it first.`,
+    say(
+      "Cannot keep {what}: a section of this piano is needed ({sections}), '{found}' was found. Choose one, or describe it first.",
+      { what, sections: names || say('none is described'), found: section },
+    ),
   );
 }

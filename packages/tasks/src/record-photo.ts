@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import {
   compareEntries,
   type FactOf,
@@ -41,14 +42,15 @@ export async function recordPhoto(
   job: Ulid,
   { jpeg, width, height, place, shows, stage = 'as found', reason }: PhotoToRecord,
 ): Promise<{ job: Job; digest: string }> {
+  const language = context.language ?? english;
   const state = await readJob(context, job);
-  requirePlace(state, place);
-  const bytes = withoutTellingParts(jpeg);
+  requirePlace(state, place, language);
+  const bytes = withoutTellingParts(jpeg, language);
   // The digest of these bytes is known only once they are kept; what is refused for want of a reason keeps none.
-  if (stage === 'as found') requireReason(state, reason);
+  if (stage === 'as found') requireReason(state, reason, language);
   const digest = await context.store.blobs.put(bytes);
   const known = state.photos.find((photo) => photo.digest === digest);
-  if (known !== undefined && isAsFoundFact(known)) requireReason(state, reason);
+  if (known !== undefined && isAsFoundFact(known)) requireReason(state, reason, language);
   const { job: changed } = await addFacts(context, job, [
     {
       kind: 'photo',
@@ -81,6 +83,7 @@ export interface PhotoChange {
 
 /** Draws other marks on a photo, or ties it to another place; the picture stays. Throws as `recordPhoto` does. */
 export async function changePhoto(context: TaskContext, job: Ulid, change: PhotoChange): Promise<Job> {
+  const language = context.language ?? english;
   const state = await readJob(context, job);
   const {
     entry: _entry,
@@ -89,12 +92,12 @@ export async function changePhoto(context: TaskContext, job: Ulid, change: Photo
     by: _by,
     reason: _reason,
     ...photo
-  } = photoOf(state, change.digest);
+  } = photoOf(state, change.digest, language);
   const { reason } = change;
   const stage = change.stage ?? photo.stage ?? 'as found';
-  if (stage === 'as found' || isAsFoundFact(photo)) requireReason(state, reason);
+  if (stage === 'as found' || isAsFoundFact(photo)) requireReason(state, reason, language);
   const place = change.place ?? photo.place;
-  requirePlace(state, place);
+  requirePlace(state, place, language);
   const shows = change.shows ?? photo.shows;
   const { shows: _shows, stage: _stage, ...rest } = photo;
   const fact: FactOf<'photo'> = {
@@ -127,7 +130,7 @@ export async function withdrawPhoto(
   job: Ulid,
   { digest, reason }: { readonly digest: string; readonly reason: string },
 ): Promise<Job> {
-  photoOf(await readJob(context, job), digest);
+  photoOf(await readJob(context, job), digest, context.language ?? english);
   const entries = await standingEntries(context, job, digest);
   return (
     await addFacts(
@@ -151,29 +154,44 @@ async function standingEntries(context: TaskContext, job: Ulid, digest: string):
     .map(({ id }) => id);
 }
 
-function requireReason({ seal }: Job, reason: string | undefined): void {
-  if (seal !== undefined && reason === undefined) throw new RecordIsSealed(seal.at);
+function requireReason({ seal }: Job, reason: string | undefined, language: Language): void {
+  if (seal !== undefined && reason === undefined) throw new RecordIsSealed(seal.at, language);
 }
 
-function photoOf(state: Job, digest: string): Standing<FactOf<'photo'>> {
+function photoOf(state: Job, digest: string, { say }: Language): Standing<FactOf<'photo'>> {
   const photo = state.photos.find((one) => one.digest === digest);
   if (photo === undefined) {
     throw new RangeError(
-      `Cannot change the photo ${digest.slice(0, 12)}…: this job has no photo of that digest. Take one from its list.`,
+      say(
+        'Cannot change the photo {digest}…: this job has no photo of that digest. Take one from its list.',
+        {
+          digest: digest.slice(0, 12),
+        },
+      ),
     );
   }
   return photo;
 }
 
-function requirePlace({ piano, sections }: Job, { key, section }: Place): void {
+function requirePlace({ piano, sections }: Job, { key, section }: Place, { say }: Language): void {
   if (piano !== undefined && key !== undefined && (key < piano.firstKey || key > piano.lastKey)) {
     throw new RangeError(
-      `Cannot tie a photo to key ${key}: this piano has keys ${piano.firstKey} to ${piano.lastKey}. Check the note, or the piano's compass.`,
+      say(
+        "Cannot tie a photo to key {key}: this piano has keys {first} to {last}. Check the note, or the piano's compass.",
+        { key, first: piano.firstKey, last: piano.lastKey },
+      ),
     );
   }
   if (section !== undefined && !sections.some((one) => one.section === section)) {
     throw new RangeError(
-      `Cannot tie a photo to the section '${section}': this piano has ${sections.length === 0 ? 'no sections yet' : sections.map((one) => one.section).join(', ')}. Choose one of them, or the whole piano.`,
+      say(
+        "Cannot tie a photo to the section '{section}': this piano has {sections}. Choose one of them, or the whole piano.",
+        {
+          section,
+          sections:
+            sections.length === 0 ? say('no sections yet') : sections.map((one) => one.section).join(', '),
+        },
+      ),
     );
   }
 }

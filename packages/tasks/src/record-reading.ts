@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import {
   dimensionOfUnit,
   type FactOf,
@@ -38,26 +39,44 @@ export interface ReadingToRecord {
  * Throws: RangeError when the unit does not fit the quantity, the value is impossible, the note is not on this piano, or
  * bearing or crown come without their span and load, or the instrument measures something else.
  */
-export function readingFact(state: Job, reading: ReadingToRecord): FactOf<'reading'> {
+export function readingFact(
+  state: Job,
+  reading: ReadingToRecord,
+  language: Language = english,
+): FactOf<'reading'> {
+  const { say, plain } = language;
   const { quantity, place, value, unit } = reading;
   const { label, dimension, possible } = readingQuantities[quantity];
   const units = unitsForDimension(dimension);
   if (!units.includes(unit)) {
     throw new RangeError(
-      `Cannot record this ${label}: a unit of ${units.join(', ')} is needed, '${unit}' was found.`,
+      say("Cannot record this {quantity}: a unit of {units} is needed, '{found}' was found.", {
+        quantity: say(label),
+        units: units.join(', '),
+        found: unit,
+      }),
     );
   }
   const value_si = siFromRead(value, unit);
   if (!Number.isFinite(value_si) || value_si < possible[0] || value_si > possible[1]) {
     throw new RangeError(
-      `Cannot record this ${label}: a value from ${asIn(possible[0], unit)} to ${asIn(possible[1], unit)} ${unit} is needed, ${value} ${unit} was found. Check the unit and the decimal mark.`,
+      say(
+        'Cannot record this {quantity}: a value from {low} to {high} {unit} is needed, {found} {unit} was found. Check the unit and the decimal mark.',
+        {
+          quantity: say(label),
+          low: plain(asIn(possible[0], unit)),
+          high: plain(asIn(possible[1], unit)),
+          unit,
+          found: plain(value),
+        },
+      ),
     );
   }
-  requireOnPiano(state, place);
-  requireFittingInstrument(state, reading);
+  requireOnPiano(state, place, language);
+  requireFittingInstrument(state, reading, language);
   const { origin = 'measured', stage = 'as found', condition, instrument, replaces, reason } = reading;
   const { span_m, loaded, feel } = reading;
-  requireSpanAndLoad(quantity, { span_m, loaded });
+  requireSpanAndLoad({ quantity, span_m, loaded }, language);
   return {
     kind: 'reading',
     v: 1,
@@ -82,32 +101,47 @@ const asIn = (value_si: number, unit: ReadUnit): number =>
   Number((value_si / siFromRead(1, unit)).toPrecision(3));
 
 /** An instrument of another kind would lend the reading a step that is none. */
-function requireFittingInstrument({ instruments }: Job, { quantity, instrument }: ReadingToRecord): void {
+function requireFittingInstrument(
+  { instruments }: Job,
+  { quantity, instrument }: ReadingToRecord,
+  { say }: Language,
+): void {
   const described = instrument === undefined ? undefined : instruments.get(instrument);
   const { dimension, label } = readingQuantities[quantity];
   if (described === undefined || dimensionOfUnit(described.unit) === dimension) return;
   throw new RangeError(
-    `Cannot record this ${label}: an instrument that shows a ${dimension} is needed, ${instrument} shows ${described.unit}. Choose another instrument, or none.`,
+    say(
+      'Cannot record this {quantity}: an instrument that shows a {dimension} is needed, {instrument} shows {unit}. Choose another instrument, or none.',
+      {
+        quantity: say(label),
+        dimension: say(dimension),
+        instrument: described.instrument,
+        unit: described.unit,
+      },
+    ),
   );
 }
 
 /** Older journals hold such readings without their span: those are still read, new ones are refused. */
 function requireSpanAndLoad(
-  quantity: ReadingQuantityName,
-  { span_m, loaded }: Pick<ReadingToRecord, 'span_m' | 'loaded'>,
+  { quantity, span_m, loaded }: Pick<ReadingToRecord, 'quantity' | 'span_m' | 'loaded'>,
+  { say, plain }: Language,
 ): void {
   if (!quantitiesOverSpan.includes(quantity) || (span_m !== undefined && span_m > 0 && loaded !== undefined))
     return;
   const found =
     span_m === undefined && loaded === undefined
-      ? 'neither'
+      ? say('neither')
       : loaded === undefined
-        ? 'the span alone'
+        ? say('the span alone')
         : span_m === undefined
-          ? 'the load alone'
-          : `a span of ${span_m} m`;
+          ? say('the load alone')
+          : say('a span of {span} m', { span: plain(span_m) });
   throw new RangeError(
-    `Cannot record this ${readingQuantities[quantity].label}: the span it was read over and whether the board was loaded are needed, ${found} was found. Give the span, and loaded or unloaded.`,
+    say(
+      'Cannot record this {quantity}: the span it was read over and whether the board was loaded are needed, {found} was found. Give the span, and loaded or unloaded.',
+      { quantity: say(readingQuantities[quantity].label), found },
+    ),
   );
 }
 
@@ -118,12 +152,12 @@ export async function recordReadings(
   readings: readonly ReadingToRecord[],
 ): Promise<{ job: Job; entries: readonly Ulid[] }> {
   const state = await readJob(context, job);
-  const facts = readings.map((reading) => readingFact(state, reading));
+  const facts = readings.map((reading) => readingFact(state, reading, context.language));
   if (
     state.seal !== undefined &&
     facts.some((fact) => fact.stage === 'as found' && fact.reason === undefined)
   ) {
-    throw new RecordIsSealed(state.seal.at);
+    throw new RecordIsSealed(state.seal.at, context.language);
   }
   const { entries, job: changed } = await addFacts(context, job, facts);
   return { job: changed, entries: entries.map((entry) => entry.id) };
@@ -163,16 +197,20 @@ async function addAsFound(
   fact: FactOf<'reading-absent'> | FactOf<'observation'>,
 ): Promise<Job> {
   const state = await readJob(context, job);
-  requireOnPiano(state, fact.place);
-  if (state.seal !== undefined && fact.reason === undefined) throw new RecordIsSealed(state.seal.at);
+  requireOnPiano(state, fact.place, context.language ?? english);
+  if (state.seal !== undefined && fact.reason === undefined)
+    throw new RecordIsSealed(state.seal.at, context.language);
   return (await addFacts(context, job, [fact])).job;
 }
 
-function requireOnPiano({ piano }: Job, { key }: Place): void {
+function requireOnPiano({ piano }: Job, { key }: Place, { say }: Language): void {
   if (piano === undefined || key === undefined) return;
   if (key < piano.firstKey || key > piano.lastKey) {
     throw new RangeError(
-      `Cannot record at key ${key}: this piano has keys ${piano.firstKey} to ${piano.lastKey}. Check the note, or the piano's compass.`,
+      say(
+        "Cannot record at key {key}: this piano has keys {first} to {last}. Check the note, or the piano's compass.",
+        { key, first: piano.firstKey, last: piano.lastKey },
+      ),
     );
   }
 }

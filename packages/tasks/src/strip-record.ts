@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import { type Gap, type Job, sealOf, stripCheck, type Ulid } from '@becket/journal';
 import { addFacts, entriesOf, readJob, type TaskContext } from './context.ts';
 
@@ -5,11 +6,22 @@ import { addFacts, entriesOf, readJob, type TaskContext } from './context.ts';
 export class SurveyIncomplete extends Error {
   override readonly name = 'SurveyIncomplete';
   readonly openGaps: readonly Gap[];
-  constructor(openGaps: readonly Gap[]) {
-    const names = openGaps.slice(0, 5).map((gap) => gap.name);
-    const more = openGaps.length > names.length ? ` and ${openGaps.length - names.length} more` : '';
+  constructor(openGaps: readonly Gap[], { say }: Language = english) {
+    const names = openGaps
+      .slice(0, 5)
+      .map((gap) => gap.name)
+      .join(', ');
     super(
-      `Cannot seal the as-found record: no open gap is needed, ${openGaps.length} were found (${names.join(', ')}${more}). Record each, or accept it by name with a reason.`,
+      say(
+        'Cannot seal the as-found record: no open gap is needed, {count} were found ({names}). Record each, or accept it by name with a reason.',
+        {
+          count: openGaps.length,
+          names:
+            openGaps.length > 5
+              ? say('{names} and {count} more', { names, count: openGaps.length - 5 })
+              : names,
+        },
+      ),
     );
     this.openGaps = openGaps;
   }
@@ -21,11 +33,15 @@ export async function acceptGaps(
   job: Ulid,
   { gaps, reason }: { readonly gaps: readonly string[]; readonly reason: string },
 ): Promise<Job> {
+  const { say } = context.language ?? english;
   const open = new Set(stripCheck(await readJob(context, job)).openGaps.map((gap) => gap.name));
   for (const name of gaps) {
     if (!open.has(name)) {
       throw new RangeError(
-        `Cannot accept the gap '${name}': the strip check has no open gap of that name. Take a name from its list.`,
+        say(
+          "Cannot accept the gap '{name}': the strip check has no open gap of that name. Take a name from its list.",
+          { name },
+        ),
       );
     }
   }
@@ -43,14 +59,18 @@ export async function acceptGaps(
  * Throws: SurveyIncomplete while a gap is open; RangeError when it is sealed already.
  */
 export async function sealRecord(context: TaskContext, job: Ulid): Promise<Job> {
+  const language = context.language ?? english;
   const state = await readJob(context, job);
   if (state.seal !== undefined) {
     throw new RangeError(
-      `Cannot seal this record again: it was sealed on ${state.seal.at} by ${state.seal.by}. Later changes are amendments with a reason.`,
+      language.say(
+        'Cannot seal this record again: it was sealed on {at} by {by}. Later changes are amendments with a reason.',
+        { at: state.seal.at, by: state.seal.by },
+      ),
     );
   }
-  const check = stripCheck(state);
-  if (!check.isPassed) throw new SurveyIncomplete(check.openGaps);
+  const check = stripCheck(state, language);
+  if (!check.isPassed) throw new SurveyIncomplete(check.openGaps, language);
   const seal = sealOf(await entriesOf(context, job));
   return (await addFacts(context, job, [{ kind: 'sealed', v: 1, ...seal }])).job;
 }

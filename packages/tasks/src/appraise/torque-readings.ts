@@ -143,6 +143,7 @@ export function torqueQuestions(
             .filter((other) => other !== reading)
             .map(({ key, string, torque }) => ({ key, string, value_si: torque })),
         },
+        language,
       ).map(({ sentence, suggestion }) => ({
         entries: [reading.entry],
         sentence,

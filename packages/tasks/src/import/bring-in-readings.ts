@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import type { Job, Ulid } from '@becket/journal';
 import { addFacts, RecordIsSealed, readJob, type TaskContext } from '../context.ts';
 import type { ColumnMapping } from './column-mapping.ts';
@@ -8,10 +9,15 @@ import type { ReadTable } from './read-table.ts';
 export class CellsNotReadable extends Error {
   override readonly name = 'CellsNotReadable';
   readonly problems: readonly CellProblem[];
-  constructor(fileName: string, problems: readonly CellProblem[]) {
-    const more = problems.length > 1 ? ` ${problems.length - 1} more cells cannot be read either.` : '';
+  constructor(fileName: string, problems: readonly CellProblem[], { say }: Language = english) {
     super(
-      `Cannot bring in ${fileName}: ${problems[0]?.sentence ?? ''}${more} Nothing was brought in; correct each cell, or leave it out with a reason.`,
+      [
+        say('Cannot bring in {file}: {problem}', { file: fileName, problem: problems[0]?.sentence ?? '' }),
+        ...(problems.length > 1
+          ? [say('{count} more cells cannot be read either.', { count: problems.length - 1 })]
+          : []),
+        say('Nothing was brought in; correct each cell, or leave it out with a reason.'),
+      ].join(' '),
     );
     this.problems = problems;
   }
@@ -32,16 +38,20 @@ export async function bringInReadings(
     changes = [],
   }: { readonly table: ReadTable; readonly mapping: ColumnMapping; readonly changes?: readonly CellChange[] },
 ): Promise<{ job: Job; plan: ImportPlan }> {
+  const language = context.language ?? english;
   const state = await readJob(context, job);
-  if (state.seal !== undefined) throw new RecordIsSealed(state.seal.at);
+  if (state.seal !== undefined) throw new RecordIsSealed(state.seal.at, language);
   const earlier = state.imports.find(({ digest }) => digest === table.digest);
   if (earlier !== undefined) {
     throw new RangeError(
-      `Cannot bring in ${table.fileName} again: the same file was brought in on ${earlier.at} by ${earlier.by}. To replace its readings, withdraw them first; to add readings, bring in a file that holds only the new ones.`,
+      language.say(
+        'Cannot bring in {file} again: the same file was brought in on {at} by {by}. To replace its readings, withdraw them first; to add readings, bring in a file that holds only the new ones.',
+        { file: table.fileName, at: earlier.at, by: earlier.by },
+      ),
     );
   }
-  const plan = planImport(state, table, mapping, changes);
-  if (plan.problems.length > 0) throw new CellsNotReadable(table.fileName, plan.problems);
+  const plan = planImport(state, table, mapping, changes, language);
+  if (plan.problems.length > 0) throw new CellsNotReadable(table.fileName, plan.problems, language);
   const { job: changed } = await addFacts(context, job, plan.facts);
   return { job: changed, plan };
 }

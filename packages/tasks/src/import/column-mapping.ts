@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import {
   firstProblem,
   type ReadingQuantityName,
@@ -45,11 +46,14 @@ export const columnMappingSchema = z.object({
 export type ColumnMapping = z.infer<typeof columnMappingSchema>;
 
 /** A mapping from data that came from outside. Throws: SyntaxError naming the first thing that does not fit. */
-export function parseMapping(data: unknown, source: string): ColumnMapping {
+export function parseMapping(data: unknown, source: string, { say }: Language = english): ColumnMapping {
   const parsed = columnMappingSchema.safeParse(data);
   if (parsed.success) return parsed.data;
   throw new SyntaxError(
-    `Cannot read ${source} as a mapping of columns: ${firstProblem(parsed.error)}. Start from a mapping that was suggested.`,
+    say('Cannot read {source} as a mapping of columns: {problem}. Start from a mapping that was suggested.', {
+      source,
+      problem: firstProblem(parsed.error),
+    }),
   );
 }
 

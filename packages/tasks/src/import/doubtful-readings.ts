@@ -1,5 +1,7 @@
 import {
   COMMON_SLIP_POLICIES,
+  english,
+  type Language,
   type ReadingAround,
   type SlipPolicy,
   type SlipQuestion,
@@ -37,6 +39,7 @@ const MOST_OF_A_NOTE = 6;
 export function doubtfulReadings(
   readings: readonly FactOf<'reading'>[],
   runOf: (key: number) => RunOfNotes | undefined = () => undefined,
+  language: Language = english,
 ): DoubtfulReading[] {
   const ofNote = new Map<string, (ReadingAround & { readonly index: number })[]>();
   readings.forEach(({ quantity, place, value_si }, index) => {
@@ -55,12 +58,16 @@ export function doubtfulReadings(
     ).flat();
     const typed = { key, string, value: asRead.value, unit: asRead.unit as SlipUnit };
     const asked = (around: readonly ReadingAround[]): SlipQuestion[] =>
-      slipQuestions(typed, {
-        policy,
-        possible: readingQuantities[quantity].possible,
-        around,
-        sameRun: runOf(key),
-      });
+      slipQuestions(
+        typed,
+        {
+          policy,
+          possible: readingQuantities[quantity].possible,
+          around,
+          sameRun: runOf(key),
+        },
+        language,
+      );
     // What is usual is told by the notes on both sides; only what was written before can have been written twice.
     const odd = asked(near.filter((other) => other.index !== index)).filter(
       ({ kind }) => kind !== 'duplicate',

@@ -1,4 +1,4 @@
-import { noteName, parseNote } from '@becket/core';
+import { english, type Language, noteName, parseNote } from '@becket/core';
 import {
   type Fact,
   type FactOf,
@@ -31,11 +31,15 @@ export const cellChangeSchema = z.object({
 export type CellChange = Readonly<z.infer<typeof cellChangeSchema>>;
 
 /** Changes of cells from data that came from outside. Throws: SyntaxError naming the first thing that does not fit. */
-export function parseCellChanges(data: unknown, source: string): CellChange[] {
+export function parseCellChanges(data: unknown, source: string, { say }: Language = english): CellChange[] {
   const parsed = z.array(cellChangeSchema).max(20_000).safeParse(data);
   if (parsed.success) return parsed.data;
   throw new SyntaxError(
-    `Cannot read ${source} as changes of cells: a list of { row, column, use, reason } is needed, but ${firstProblem(parsed.error)}.`,
+    say('Cannot read {source} as changes of cells: a list of {fields} is needed, but {problem}.', {
+      source,
+      fields: '{ row, column, use, reason }',
+      problem: firstProblem(parsed.error),
+    }),
   );
 }
 
@@ -47,7 +51,7 @@ export interface CellProblem {
   readonly found: string;
   readonly expected: string;
   readonly sentence: string;
-  /** What the cell may have been meant to say, in the column's unit, where one slip explains it. */
+  /** What the cell may have been meant to say, in the column's unit, where one slip explains it; with a decimal point. */
   readonly suggestion: string | undefined;
 }
 
@@ -78,21 +82,33 @@ export function planImport(
   table: ReadTable,
   mapping: ColumnMapping,
   changes: readonly CellChange[] = [],
+  language: Language = english,
 ): ImportPlan {
+  const { say } = language;
+  const file = table.fileName;
   if (job.piano === undefined) {
     throw new RangeError(
-      `Cannot bring in ${table.fileName} as the piano is not described: its lowest and highest note are needed first. Describe the piano, then bring the file in.`,
+      say(
+        'Cannot bring in {file} as the piano is not described: its lowest and highest note are needed first. Describe the piano, then bring the file in.',
+        { file },
+      ),
     );
   }
   if (mapping.columns.length !== table.header.length) {
     throw new RangeError(
-      `Cannot bring in ${table.fileName} with this mapping: a meaning for each of its ${table.header.length} columns is needed, ${mapping.columns.length} were found. Map the columns of this file.`,
+      say(
+        'Cannot bring in {file} with this mapping: a meaning for each of its {columns} columns is needed, {found} were found. Map the columns of this file.',
+        { file, columns: table.header.length, found: mapping.columns.length },
+      ),
     );
   }
   const noteColumns = mapping.columns.filter(({ is }) => is === 'note').length;
   if (noteColumns !== 1) {
     throw new RangeError(
-      `Cannot bring in ${table.fileName}: a column with the notes is needed, ${noteColumns === 0 ? 'none is' : `${noteColumns} are`} mapped. Say which one column holds the notes.`,
+      say(
+        'Cannot bring in {file}: a column with the notes is needed, {count, plural, =0 {none is} other {# are}} mapped. Say which one column holds the notes.',
+        { file, count: noteColumns },
+      ),
     );
   }
   for (const meaning of mapping.columns) {
@@ -100,37 +116,50 @@ export function planImport(
     const { label, dimension } = readingQuantities[meaning.quantity];
     if (quantitiesOverSpan.includes(meaning.quantity)) {
       throw new RangeError(
-        `Cannot bring in ${table.fileName} with this mapping: a ${label} needs its span and whether the board was loaded, a column holds neither. Leave that column out, and enter those readings one by one.`,
+        say(
+          'Cannot bring in {file} with this mapping: a {quantity} needs its span and whether the board was loaded, a column holds neither. Leave that column out, and enter those readings one by one.',
+          { file, quantity: say(label) },
+        ),
       );
     }
     const units = unitsForDimension(dimension);
     if (!units.includes(meaning.unit)) {
       throw new RangeError(
-        `Cannot bring in ${table.fileName} with this mapping: a ${label} is read in ${units.join(', ')}, '${meaning.unit}' was found. Correct the unit of that column.`,
+        say(
+          "Cannot bring in {file} with this mapping: a {quantity} is read in {units}, '{found}' was found. Correct the unit of that column.",
+          { file, quantity: say(label), units: units.join(', '), found: meaning.unit },
+        ),
       );
     }
   }
-  checkChanges(table, changes);
-  return new TableReader(job, table, mapping, changes).plan();
+  checkChanges(table, changes, language);
+  return new TableReader(job, table, mapping, changes, language).plan();
 }
 
 /** Throws when a change names a cell that is not there, names one twice, or has no reason. */
-function checkChanges(table: ReadTable, changes: readonly CellChange[]): void {
+function checkChanges(table: ReadTable, changes: readonly CellChange[], { say }: Language): void {
   const rows = new Set(table.rows.map(({ row }) => row));
   const seen = new Set<string>();
   for (const { row, column, reason } of changes) {
-    const cell = `row ${row}, column ${table.header[column] ?? column + 1}`;
+    const cell = say('row {row}, column {column}', { row, column: table.header[column] ?? column + 1 });
     if (!rows.has(row) || table.header[column] === undefined) {
       throw new RangeError(
-        `Cannot change the cell in ${cell}: ${table.fileName} has no such cell. Take row and column from its list of problems.`,
+        say(
+          'Cannot change the cell in {cell}: {file} has no such cell. Take row and column from its list of problems.',
+          { cell, file: table.fileName },
+        ),
       );
     }
     if (seen.has(`${row}/${column}`)) {
-      throw new RangeError(`Cannot change the cell in ${cell} twice: one change of a cell is needed.`);
+      throw new RangeError(
+        say('Cannot change the cell in {cell} twice: one change of a cell is needed.', { cell }),
+      );
     }
     if (reason.trim() === '') {
       throw new RangeError(
-        `Cannot change the cell in ${cell} without a reason: say why it is corrected or left out.`,
+        say('Cannot change the cell in {cell} without a reason: say why it is corrected or left out.', {
+          cell,
+        }),
       );
     }
     seen.add(`${row}/${column}`);
@@ -171,6 +200,7 @@ class TableReader {
     private readonly table: ReadTable,
     private readonly mapping: ColumnMapping,
     private readonly changes: readonly CellChange[],
+    private readonly language: Language,
   ) {
     this.rowsByNumber = new Map(table.rows.map((row) => [row.row, row]));
     this.changesByCell = new Map(changes.map((change) => [`${change.row}/${change.column}`, change]));
@@ -207,6 +237,10 @@ class TableReader {
     return change === undefined ? (row.cells[column] ?? '') : change.use;
   }
 
+  private columnName(column: number): string {
+    return this.table.header[column] ?? this.language.say('column {number}', { number: column + 1 });
+  }
+
   private problem(
     row: number,
     column: number,
@@ -214,10 +248,20 @@ class TableReader {
     expected: string,
     { hint, suggestion }: { readonly hint?: string; readonly suggestion?: string | undefined } = {},
   ): void {
-    const columnName = this.table.header[column] ?? `column ${column + 1}`;
-    const remark = hint === undefined ? '' : ` (${hint})`;
-    const meant = suggestion === undefined ? '' : ` Was ${suggestion} meant?`;
-    const sentence = `Row ${row}, column '${columnName}': ${expected} is needed, '${found}' was found${remark}.${meant}`;
+    const { say, plain } = this.language;
+    const columnName = this.columnName(column);
+    const cell = { row, column: columnName, expected, found };
+    const sentence = [
+      hint === undefined
+        ? say("Row {row}, column '{column}': {expected} is needed, '{found}' was found.", cell)
+        : say("Row {row}, column '{column}': {expected} is needed, '{found}' was found ({hint}).", {
+            ...cell,
+            hint,
+          }),
+      ...(suggestion === undefined
+        ? []
+        : [say('Was {suggestion} meant?', { suggestion: plain(Number(suggestion)) })]),
+    ].join(' ');
     this.problems.push({ row, column, columnName, found, expected, sentence, suggestion });
   }
 
@@ -258,14 +302,14 @@ class TableReader {
         row.row,
         words.get('strings'),
         (cell) => wholeFrom(cell, 1, 3),
-        'a number of strings from 1 to 3',
+        this.language.say('a number of strings from 1 to 3'),
       ),
-      winding: this.oneOf(row.row, words.get('winding'), windingOf, "'plain' or 'wound'"),
+      winding: this.oneOf(row.row, words.get('winding'), windingOf, this.language.say("'plain' or 'wound'")),
       layers: this.oneOf(
         row.row,
         words.get('layers'),
         (cell) => wholeFrom(cell, 0, 2),
-        'a number of layers from 0 to 2',
+        this.language.say('a number of layers from 0 to 2'),
       ),
     });
   }
@@ -276,7 +320,10 @@ class TableReader {
   ): number | undefined {
     const own = cells.find(({ meaning }) => meaning.is === 'note')!;
     const { firstKey, lastKey } = this.job.piano!;
-    const expected = `a note from ${noteName(firstKey)} to ${noteName(lastKey)}, or a key number from ${firstKey} to ${lastKey},`;
+    const expected = this.language.say(
+      'a note from {first} to {last}, or a key number from {firstKey} to {lastKey},',
+      { first: noteName(firstKey), last: noteName(lastKey), firstKey, lastKey },
+    );
     if (own.cell === null) return undefined;
     try {
       const key = parseNote(own.cell, { letters: this.mapping.noteLetters });
@@ -297,7 +344,14 @@ class TableReader {
     const { label, dimension, possible } = readingQuantities[quantity];
     if (absenceIn(cell) !== undefined) return;
     const place = string === undefined ? { key } : { key, string };
-    const range = `${/^[aeiou]/.test(label) ? 'an' : 'a'} ${label} from ${inUnit(possible[0], meaning.unit)} to ${inUnit(possible[1], meaning.unit)} ${meaning.unit}`;
+    const { say, plain } = this.language;
+    const range = say('{article, select, an {an} other {a}} {quantity} from {low} to {high} {unit}', {
+      article: /^[aeiou]/.test(label) ? 'an' : 'a',
+      quantity: say(label),
+      low: plain(Number(inUnit(possible[0], meaning.unit))),
+      high: plain(Number(inUnit(possible[1], meaning.unit))),
+      unit: meaning.unit,
+    });
     const number = numberIn(cell, this.mapping.decimalMark);
     // A unit written in the cell is what was read there; the column's unit is for cells without one.
     const unit = number?.unit ?? meaning.unit;
@@ -313,7 +367,8 @@ class TableReader {
         this.problem(row, column, cell, range, { suggestion: slippedPoint(quantity, value, unit) });
       } else {
         const suggestion = inUnit(siFromRead(value, other), meaning.unit);
-        this.problem(row, column, cell, range, { hint: `${cell} would fit in ${other}`, suggestion });
+        const hint = say('{cell} would fit in {unit}', { cell, unit: other });
+        this.problem(row, column, cell, range, { hint, suggestion });
       }
       return;
     }
@@ -321,7 +376,7 @@ class TableReader {
     this.readings.push({
       row,
       column,
-      fact: readingFact(this.job, { quantity, place, value, unit, origin }),
+      fact: readingFact(this.job, { quantity, place, value, unit, origin }, this.language),
     });
   }
 
@@ -383,7 +438,7 @@ class TableReader {
       };
     });
     try {
-      checkSections(this.job, facts);
+      checkSections(this.job, facts, this.language);
     } catch (error) {
       const row = this.firstRowOutOfPlace(bySection);
       const sentence = error instanceof Error ? error.message : String(error);
@@ -391,9 +446,9 @@ class TableReader {
       this.problems.push({
         row: row?.row ?? this.table.rows[0]!.row,
         column,
-        columnName: this.table.header[column] ?? 'section',
+        columnName: this.table.header[column] ?? this.language.say('section'),
         found: row?.section ?? '',
-        expected: 'sections that do not overlap',
+        expected: this.language.say('sections that do not overlap'),
         sentence,
         suggestion: undefined,
       });
@@ -405,7 +460,7 @@ class TableReader {
       this.question(
         row,
         this.columnOf('section'),
-        `${noteName(key)} is in no section; say in which, or leave it so.`,
+        this.language.say('{note} is in no section; say in which, or leave it so.', { note: noteName(key) }),
       );
     }
     return facts.filter((fact) => !this.job.sections.some((known) => isSameSection(known, fact)));
@@ -421,7 +476,12 @@ class TableReader {
     const known = this.job.sections.find((one) => one.firstKey <= key && key <= one.lastKey);
     if (known === undefined && this.columnOf('section') < 0) {
       const column = this.columnOf(bridge === undefined ? 'front termination' : 'bridge');
-      this.problem(row, column, bridge ?? frontTermination!, `the section that ${noteName(key)} belongs to`);
+      this.problem(
+        row,
+        column,
+        bridge ?? frontTermination!,
+        this.language.say('the section that {note} belongs to', { note: noteName(key) }),
+      );
     }
     return known?.section;
   }
@@ -441,7 +501,10 @@ class TableReader {
         row.row,
         column,
         found,
-        `the same as in the other rows of section '${section}', '${first}',`,
+        this.language.say("the same as in the other rows of section '{section}', '{first}',", {
+          section,
+          first: first!,
+        }),
       );
     }
     return first;
@@ -517,15 +580,25 @@ class TableReader {
     earlier: Stringing | undefined,
     earlierRow: number | undefined,
   ): void {
+    const { say } = this.language;
     if (layers !== undefined && (said.winding === 'plain') !== (layers === 0)) {
-      const needed = winding === 'plain' ? '0 layers of a plain string' : '1 or 2 layers of a wound string';
+      const needed =
+        winding === 'plain' ? say('0 layers of a plain string') : say('1 or 2 layers of a wound string');
       this.problem(row, this.columnOf('layers'), `${layers}`, needed);
     }
     if (earlier !== undefined && !isSameStringing(earlier, said)) {
       const column = Math.max(this.columnOf('strings'), 0);
       const words = ({ strings, winding: kind, layers: count }: Stringing): string =>
-        `${strings} ${kind}${kind === 'wound' ? ` with ${count} layers` : ''}`;
-      const expected = `the stringing of ${noteName(key)} as in row ${earlierRow}, ${words(earlier)},`;
+        say('{strings} {kind, select, wound {wound with {layers} layers} other {plain}}', {
+          strings,
+          kind,
+          layers: count,
+        });
+      const expected = say('the stringing of {note} as in row {row}, {stringing},', {
+        note: noteName(key),
+        row: earlierRow ?? 0,
+        stringing: words(earlier),
+      });
       this.problem(row, column, words(said), expected);
     }
   }
@@ -535,20 +608,27 @@ class TableReader {
     const [first] = rows;
     if (first === undefined) return;
     const names = rows.slice(0, 6).map(({ key }) => noteName(key));
-    const others = rows.length > names.length ? ` and ${rows.length - names.length} more` : '';
-    const [given, lacking] =
-      said === 'strings'
-        ? ['the number of strings', 'nothing tells plain from wound']
-        : ['plain or wound', 'nothing tells how many strings there are'];
+    const { say } = this.language;
+    const more = rows.length - names.length;
+    const notes =
+      more > 0 ? say('{names} and {count} more', { names: names.join(', '), count: more }) : names.join(', ');
     this.question(
       first.row,
       this.columnOf(said),
-      `${given} is said of ${names.join(', ')}${others}, but ${lacking}; how they are strung is not brought in.`,
+      said === 'strings'
+        ? say(
+            'the number of strings is said of {notes}, but nothing tells plain from wound; how they are strung is not brought in.',
+            { notes },
+          )
+        : say(
+            'plain or wound is said of {notes}, but nothing tells how many strings there are; how they are strung is not brought in.',
+            { notes },
+          ),
     );
   }
 
   private importedFact(): FactOf<'readings-imported'> {
-    const { fileName, digest, header } = this.table;
+    const { fileName, digest } = this.table;
     return {
       kind: 'readings-imported',
       v: 1,
@@ -558,7 +638,7 @@ class TableReader {
       readings: this.readings.length,
       changedCells: this.changes.map(({ row, column, use, reason }) => ({
         row,
-        column: header[column] ?? `column ${column + 1}`,
+        column: this.columnName(column),
         found: this.rowsByNumber.get(row)?.cells[column] ?? '',
         used: use,
         reason,
@@ -570,10 +650,14 @@ class TableReader {
     this.questions.push({
       row,
       column,
-      columnName: this.table.header[column] ?? `column ${column + 1}`,
+      columnName: this.columnName(column),
       found: this.rowsByNumber.get(row)?.cells[column] ?? '',
       expected: doubt,
-      sentence: `Row ${row}, column '${this.table.header[column] ?? column + 1}': ${doubt}`,
+      sentence: this.language.say("Row {row}, column '{column}': {doubt}", {
+        row,
+        column: this.table.header[column] ?? column + 1,
+        doubt,
+      }),
       suggestion,
     });
   }
@@ -582,6 +666,7 @@ class TableReader {
     for (const { index, sentence, suggestion_si } of doubtfulReadings(
       this.readings.map(({ fact }) => fact),
       (key) => this.sections.find(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey),
+      this.language,
     )) {
       const { row, column, fact } = this.readings[index]!;
       const suggestion = suggestion_si === undefined ? undefined : inUnit(suggestion_si, fact.asRead.unit);

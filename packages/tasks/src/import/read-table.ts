@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import { digestOf } from '@becket/journal';
 import Papa from 'papaparse';
 
@@ -36,13 +37,16 @@ export interface ReadTable {
  *
  * Throws: RangeError for a file that is empty, too large or too long; SyntaxError when it is not a text table.
  */
-export function readTable(bytes: Uint8Array, fileName: string): ReadTable {
-  requireTableSize(bytes.byteLength, fileName);
+export function readTable(bytes: Uint8Array, fileName: string, language: Language = english): ReadTable {
+  const { say } = language;
+  requireTableSize(bytes.byteLength, fileName, language);
   const notices: string[] = [];
-  const { text, encoding } = decode(bytes, fileName);
+  const { text, encoding } = decode(bytes, fileName, language);
   if (encoding === 'Windows-1252') {
     notices.push(
-      'The file is not UTF-8; it was read as Windows-1252 (Latin-1). Look at words with accents before you go on.',
+      say(
+        'The file is not UTF-8; it was read as Windows-1252 (Latin-1). Look at words with accents before you go on.',
+      ),
     );
   }
   // The parser is asked for one row more than is allowed, so that a long file is refused without being read whole.
@@ -52,13 +56,19 @@ export function readTable(bytes: Uint8Array, fileName: string): ReadTable {
   });
   if (parsed.data.length > MOST_ROWS) {
     throw new RangeError(
-      `Cannot read ${fileName}: up to ${MOST_ROWS} rows are needed, more were found. Export only the sheet with the readings and try again.`,
+      say(
+        'Cannot read {file}: up to {most} rows are needed, more were found. Export only the sheet with the readings and try again.',
+        { file: fileName, most: MOST_ROWS },
+      ),
     );
   }
   const broken = parsed.errors.find(({ type }) => type === 'Quotes');
   if (broken !== undefined) {
     throw new SyntaxError(
-      `Cannot read ${fileName} as a table: a quotation mark that opens a cell has to close it, one in row ${(broken.row ?? 0) + 1} does not. Mend that row, or export the sheet as CSV again.`,
+      say(
+        'Cannot read {file} as a table: a quotation mark that opens a cell has to close it, one in row {row} does not. Mend that row, or export the sheet as CSV again.',
+        { file: fileName, row: (broken.row ?? 0) + 1 },
+      ),
     );
   }
   const all = parsed.data.map((cells, index) => ({
@@ -70,28 +80,42 @@ export function readTable(bytes: Uint8Array, fileName: string): ReadTable {
   const head = filled[headerIndex];
   if (head === undefined || filled.length < 2) {
     throw new SyntaxError(
-      `Cannot read ${fileName} as a table: a row of column names and at least one row of readings are needed, ${filled.length} filled rows were found. Export the sheet as CSV and try again.`,
+      say(
+        'Cannot read {file} as a table: a row of column names and at least one row of readings are needed, {count} filled rows were found. Export the sheet as CSV and try again.',
+        { file: fileName, count: filled.length },
+      ),
     );
   }
   if (head.cells.filter((cell) => cell !== '').length < 2) {
     throw new SyntaxError(
-      `Cannot read ${fileName} as a table: at least two columns are needed, one was found. Check that the cells are separated by commas, semicolons or tabs.`,
+      say(
+        'Cannot read {file} as a table: at least two columns are needed, one was found. Check that the cells are separated by commas, semicolons or tabs.',
+        { file: fileName },
+      ),
     );
   }
   if (headerIndex > 0)
-    notices.push(`The column names were taken from row ${head.row}; the rows above it were left out.`);
+    notices.push(
+      say('The column names were taken from row {row}; the rows above it were left out.', { row: head.row }),
+    );
   const width = Math.max(head.cells.length, ...filled.map(({ cells }) => cells.length));
   if (width > MOST_COLUMNS) {
     throw new RangeError(
-      `Cannot read ${fileName}: up to ${MOST_COLUMNS} columns are needed, ${width} were found. Export only the columns with the readings and try again.`,
+      say(
+        'Cannot read {file}: up to {most} columns are needed, {count} were found. Export only the columns with the readings and try again.',
+        { file: fileName, most: MOST_COLUMNS, count: width },
+      ),
     );
   }
-  const header = Array.from({ length: width }, (_, index) => head.cells[index] || `column ${index + 1}`);
+  const header = Array.from(
+    { length: width },
+    (_, index) => head.cells[index] || say('column {number}', { number: index + 1 }),
+  );
   const rows = filled
     .slice(headerIndex + 1)
     .map(({ row, cells }) => ({ row, cells: header.map((_, index) => cells[index] ?? '') }));
   const decimalMark = decimalMarkOf(rows);
-  if (decimalMark === ',') notices.push('Numbers were read with a decimal comma.');
+  if (decimalMark === ',') notices.push(say('Numbers were read with a decimal comma.'));
   return {
     fileName,
     digest: digestOf(bytes),
@@ -105,18 +129,26 @@ export function readTable(bytes: Uint8Array, fileName: string): ReadTable {
 }
 
 /** Throws a RangeError for a file that is too large to be read as a table: ask before reading it into memory. */
-export function requireTableSize(bytes: number, fileName: string): void {
+export function requireTableSize(bytes: number, fileName: string, { say, fixed }: Language = english): void {
   if (bytes <= LARGEST_FILE_BYTES) return;
+  const megabytes = (size: number) => fixed(size / 1e6, size % 1e6 === 0 ? 0 : 1);
   throw new RangeError(
-    `Cannot read ${fileName}: a file of up to ${inMegabytes(LARGEST_FILE_BYTES)} MB is needed, ${inMegabytes(bytes)} MB were found. Export only the sheet with the readings and try again.`,
+    say(
+      'Cannot read {file}: a file of up to {most} MB is needed, {found} MB were found. Export only the sheet with the readings and try again.',
+      { file: fileName, most: megabytes(LARGEST_FILE_BYTES), found: megabytes(bytes) },
+    ),
   );
 }
 
-const inMegabytes = (bytes: number): string => (bytes / 1e6).toFixed(bytes % 1e6 === 0 ? 0 : 1);
-
-function decode(bytes: Uint8Array, fileName: string): { text: string; encoding: ReadTable['encoding'] } {
+function decode(
+  bytes: Uint8Array,
+  fileName: string,
+  { say }: Language,
+): { text: string; encoding: ReadTable['encoding'] } {
   if (bytes.byteLength === 0)
-    throw new RangeError(`Cannot read ${fileName}: a table is needed, an empty file was found.`);
+    throw new RangeError(
+      say('Cannot read {file}: a table is needed, an empty file was found.', { file: fileName }),
+    );
   const [first, second] = bytes;
   if ((first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff)) {
     return {
@@ -127,7 +159,10 @@ function decode(bytes: Uint8Array, fileName: string): { text: string; encoding: 
   const isSpreadsheet = first === 0x50 && second === 0x4b; // 'PK': a zip, as spreadsheets of today are
   if (isSpreadsheet || bytes.includes(0)) {
     throw new SyntaxError(
-      `Cannot read ${fileName} as a table: a text file (CSV) is needed, ${isSpreadsheet ? 'a spreadsheet or zip' : 'a binary file'} was found. In the spreadsheet, choose "save as CSV" and bring that file in.`,
+      say(
+        'Cannot read {file} as a table: a text file (CSV) is needed, {kind, select, spreadsheet {a spreadsheet or zip} other {a binary file}} was found. In the spreadsheet, choose "save as CSV" and bring that file in.',
+        { file: fileName, kind: isSpreadsheet ? 'spreadsheet' : 'binary' },
+      ),
     );
   }
   try {

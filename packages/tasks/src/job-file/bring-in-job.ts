@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import {
   digestOf,
   type Entry,
@@ -38,24 +39,35 @@ export async function bringInJob(
   context: TaskContext,
   { bytes, fileName }: { readonly bytes: Uint8Array; readonly fileName: string },
 ): Promise<BroughtInJob> {
+  const language = context.language ?? english;
+  const { say } = language;
   if (bytes.length > largestFile_bytes) {
     throw new RangeError(
-      `Cannot bring in '${fileName}': a file of at most ${largestFile_bytes / 1e6} MB is needed, one of ${Math.ceil(bytes.length / 1e6)} MB was found. Choose a file that Becket saved.`,
+      say(
+        "Cannot bring in '{file}': a file of at most {most} MB is needed, one of {found} MB was found. Choose a file that Becket saved.",
+        { file: fileName, most: largestFile_bytes / 1e6, found: Math.ceil(bytes.length / 1e6) },
+      ),
     );
   }
   const { text, photos, troubles } = isZip(bytes)
-    ? contentOfZip(bytes, fileName)
+    ? contentOfZip(bytes, fileName, language)
     : { text: new TextDecoder().decode(bytes), photos: new Map<string, Uint8Array>(), troubles: [] };
-  const { entries, unread } = readJournalLines(text);
+  const { entries, unread } = readJournalLines(text, language);
   const job = entries[0]?.job;
   if (job === undefined) {
     throw new SyntaxError(
-      `Cannot bring in '${fileName}': a job saved as a file is needed, no entry was found in it. Choose a file that Becket saved.`,
+      say(
+        "Cannot bring in '{file}': a job saved as a file is needed, no entry was found in it. Choose a file that Becket saved.",
+        { file: fileName },
+      ),
     );
   }
   if (entries.some((entry) => entry.job !== job)) {
     throw new RangeError(
-      `Cannot bring in '${fileName}': the entries of one job are needed, those of several were found. Bring each job in from its own file.`,
+      say(
+        "Cannot bring in '{file}': the entries of one job are needed, those of several were found. Bring each job in from its own file.",
+        { file: fileName },
+      ),
     );
   }
   // Before anything is kept: entries that contradict those that are here are refused.
@@ -73,7 +85,7 @@ export async function bringInJob(
     job,
     added,
     photosAdded: absent.length - lost,
-    notice: noticeOf({ fileName, entries, unread, troubles, lost, wanted: wanted.length }),
+    notice: noticeOf({ fileName, entries, unread, troubles, lost, wanted: wanted.length }, language),
   };
 }
 
@@ -84,16 +96,24 @@ interface Content {
   readonly troubles: readonly string[];
 }
 
-function contentOfZip(bytes: Uint8Array, fileName: string): Content {
+function contentOfZip(bytes: Uint8Array, fileName: string, { say }: Language): Content {
   const { files, isWhole } = readZip(bytes, (name) =>
     name === journalName ? largestJournal_bytes : digestInName(name) === undefined ? 0 : largestBlob_bytes,
   );
   const journal = files.find(({ name }) => name === journalName);
   if (journal?.bytes === undefined) {
-    const found =
-      journal === undefined ? 'a zip without one was found' : `one that is ${journal.problem} was found`;
     throw new SyntaxError(
-      `Cannot bring in '${fileName}': a zip with a whole ${journalName} is needed, ${found}. Save the job again where it came from; nothing was brought in.`,
+      say(
+        "Cannot bring in '{file}': a zip with a whole {journal} is needed, {found}. Save the job again where it came from; nothing was brought in.",
+        {
+          file: fileName,
+          journal: journalName,
+          found:
+            journal?.problem === undefined
+              ? say('a zip without one was found')
+              : say('one that is {problem} was found', { problem: say(journal.problem) }),
+        },
+      ),
     );
   }
   const photos = new Map<string, Uint8Array>();
@@ -106,8 +126,14 @@ function contentOfZip(bytes: Uint8Array, fileName: string): Content {
     else damaged += 1;
   }
   const troubles = [
-    ...(isWhole ? [] : ['the file is cut off']),
-    ...(damaged === 0 ? [] : [`${damaged} ${damaged === 1 ? 'photo in it is' : 'photos in it are'} damaged`]),
+    ...(isWhole ? [] : [say('the file is cut off')]),
+    ...(damaged === 0
+      ? []
+      : [
+          say('{count, plural, one {# photo in it is} other {# photos in it are}} damaged', {
+            count: damaged,
+          }),
+        ]),
   ];
   return { text: new TextDecoder().decode(journal.bytes), photos, troubles };
 }
@@ -116,30 +142,43 @@ function digestInName(name: string): string | undefined {
   return /^photos\/([0-9a-f]{64})\.(?:jpg|png|webp)$/.exec(name)?.[1];
 }
 
-function noticeOf({
-  fileName,
-  entries,
-  unread,
-  troubles,
-  lost,
-  wanted,
-}: {
-  fileName: string;
-  entries: readonly Entry[];
-  unread: ReturnType<typeof readJournalLines>['unread'];
-  troubles: readonly string[];
-  lost: number;
-  wanted: number;
-}): string | undefined {
+function noticeOf(
+  {
+    fileName,
+    entries,
+    unread,
+    troubles,
+    lost,
+    wanted,
+  }: {
+    fileName: string;
+    entries: readonly Entry[];
+    unread: ReturnType<typeof readJournalLines>['unread'];
+    troubles: readonly string[];
+    lost: number;
+    wanted: number;
+  },
+  { say }: Language,
+): string | undefined {
   const first = unread[0];
   const problems = [
     ...troubles,
     ...(first === undefined ? [] : [first.problem.replace(/\.$/, '')]),
-    ...(unread.length > 1 ? [`${unread.length - 1} further lines could not be read`] : []),
+    ...(unread.length > 1
+      ? [say('{count} further lines could not be read', { count: unread.length - 1 })]
+      : []),
     ...(lost === 0
       ? []
-      : [`${lost} of its ${wanted} photos ${lost === 1 ? 'is' : 'are'} neither in it nor here`]),
+      : [
+          say('{lost} of its {wanted} photos {lost, plural, one {is} other {are}} neither in it nor here', {
+            lost,
+            wanted,
+          }),
+        ]),
   ];
   if (problems.length === 0) return undefined;
-  return `${entries.length} whole entries of '${fileName}' were brought in, but not everything: ${problems.join('; ')}. Keep the file, and save the job again where it came from.`;
+  return say(
+    "{count} whole entries of '{file}' were brought in, but not everything: {problems}. Keep the file, and save the job again where it came from.",
+    { count: entries.length, file: fileName, problems: problems.join('; ') },
+  );
 }
