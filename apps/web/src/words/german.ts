@@ -5,6 +5,7 @@ import { german as parts } from '../parts/german.ts';
 import { german as photos } from '../photos/german.ts';
 import { german as piano } from '../piano/german.ts';
 import { german as shell } from '../shell/german.ts';
+import { german as appraise } from '../tasks/appraise/german.ts';
 import { german as string } from '../tasks/string/german.ts';
 
 /** All messages of the screens and of what is under them in German. A chunk of its own, fetched when it is asked for. */
@@ -15,5 +16,6 @@ export const german: Catalogue = {
   ...photos,
   ...piano,
   ...shell,
+  ...appraise,
   ...string,
 };
