@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import { z } from 'zod';
 import { type Fact, factSchema } from './facts/index.ts';
 import { type Ulid, ulidSchema } from './ulid.ts';
@@ -52,15 +53,20 @@ export function isKnownFact(fact: Fact | UnknownFact): fact is Fact {
  * A fact of a known kind must fit its schema; a fact of an unknown kind or of a later version is kept as it is.
  * Throws: SyntaxError naming the field, what it needs and what was found.
  */
-export function parseEntry(data: unknown): Entry {
+export function parseEntry(data: unknown, { say }: Language = english): Entry {
   const outer = envelopeSchema.safeParse(data);
-  if (!outer.success) throw new SyntaxError(`Cannot read this entry: ${firstProblem(outer.error)}`);
+  if (!outer.success)
+    throw new SyntaxError(say('Cannot read this entry: {problem}', { problem: firstProblem(outer.error) }));
   const fact = outer.data.fact as UnknownFact;
   if (!isKnownFact(fact)) return outer.data as Entry;
   const known = factSchema.safeParse(fact);
   if (!known.success) {
     throw new SyntaxError(
-      `Cannot read the fact '${fact.kind}' of entry ${outer.data.id}: ${firstProblem(known.error)}`,
+      say("Cannot read the fact '{kind}' of entry {entry}: {problem}", {
+        kind: fact.kind,
+        entry: outer.data.id,
+        problem: firstProblem(known.error),
+      }),
     );
   }
   return { ...outer.data, fact: known.data } as Entry;

@@ -1,4 +1,22 @@
 import type { Catalogue } from '@becket/core';
+import { german as facts } from './facts/german.ts';
+import { german as record } from './record/german.ts';
+import { german as strip } from './strip/german.ts';
 
 /** All messages of this package in German. */
-export const german: Catalogue = {};
+export const german: Catalogue = {
+  ...facts,
+  ...record,
+  ...strip,
+  'Cannot read this entry: {problem}': 'Dieser Eintrag lässt sich nicht lesen: {problem}',
+  "Cannot read the fact '{kind}' of entry {entry}: {problem}":
+    'Die Angabe „{kind}“ des Eintrags {entry} lässt sich nicht lesen: {problem}',
+  'Line {line} is cut off: the file ends in the middle of an entry. The {whole} whole entries before it were read.':
+    'Zeile {line} ist abgeschnitten: Die Datei endet mitten in einem Eintrag. Die {whole} vollständigen Einträge davor wurden gelesen.',
+  'Line {line} is not an entry: {problem}': 'Zeile {line} ist kein Eintrag: {problem}',
+  'untitled job': 'Auftrag ohne Titel',
+  'Cannot read this photo: a whole JPEG is needed, one that is damaged or cut off was found. Take the photo again.':
+    'Dieses Foto lässt sich nicht lesen: Nötig ist ein vollständiges JPEG, gefunden wurde ein beschädigtes oder abgeschnittenes. Das Foto noch einmal aufnehmen.',
+  'Cannot read this photo: a whole JPEG is needed, bytes of another kind were found. Take the photo again.':
+    'Dieses Foto lässt sich nicht lesen: Nötig ist ein vollständiges JPEG, gefunden wurden Daten anderer Art. Das Foto noch einmal aufnehmen.',
+};

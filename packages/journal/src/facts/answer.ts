@@ -1,3 +1,4 @@
+import { message } from '@becket/core';
 import { z } from 'zod';
 import { ulidSchema } from '../ulid.ts';
 import { placeSchema } from './place.ts';
@@ -21,16 +22,16 @@ export const readingAbsentSchema = z.object({
 
 /** Things of the as-found record that are described in words, section by section. */
 export const observedThings = {
-  felts: 'felts and braid',
-  punchings: 'punchings',
-  bars: 'bars and rests',
-  loops: 'loops and ties',
-  'hitch-pins': 'hitch pins',
-  dampers: 'damper order',
-  bearing: 'bearing',
-  spacing: 'string spacing',
-  stamps: 'size stamps on plate and bridge',
-  remarks: 'remarks',
+  felts: message('felts and braid'),
+  punchings: message('punchings'),
+  bars: message('bars and rests'),
+  loops: message('loops and ties'),
+  'hitch-pins': message('hitch pins'),
+  dampers: message('damper order'),
+  bearing: message('bearing'),
+  spacing: message('string spacing'),
+  stamps: message('size stamps on plate and bridge'),
+  remarks: message('remarks'),
 } as const;
 export type ObservedThing = keyof typeof observedThings;
 export const observedThingNames = Object.keys(observedThings) as [ObservedThing, ...ObservedThing[]];

@@ -1,43 +1,44 @@
+import { message } from '@becket/core';
 import { z } from 'zod';
 import { ulidSchema } from '../ulid.ts';
 import { placeSchema } from './place.ts';
 
 /** The parts of a piano that a survey goes through, in the order in which they can be seen at a visit. */
 export const surveyParts = {
-  bridges: 'bridges',
-  soundboard: 'soundboard',
-  ribs: 'ribs, from beneath',
-  'pin-block': 'pin block',
-  plate: 'plate',
-  terminations: 'agraffes, bars and hitch pins',
-  'soft-parts': 'dampers and felts',
-  action: 'action',
+  bridges: message('bridges'),
+  soundboard: message('soundboard'),
+  ribs: message('ribs, from beneath'),
+  'pin-block': message('pin block'),
+  plate: message('plate'),
+  terminations: message('agraffes, bars and hitch pins'),
+  'soft-parts': message('dampers and felts'),
+  action: message('action'),
 } as const;
 export type SurveyPart = keyof typeof surveyParts;
 
 /** What a survey looks at, each on its part, in the trade's words. Common practice, no source. */
 export const surveyThings = {
-  'bridge-cracks': { part: 'bridges', label: 'cracks at the bridge pins' },
-  'bridge-cap': { part: 'bridges', label: 'bridge cap' },
-  'bridge-parting': { part: 'bridges', label: 'bridge parting from the board' },
-  'bridge-pins': { part: 'bridges', label: 'loose bridge pins' },
-  'board-cracks': { part: 'soundboard', label: 'cracks in the soundboard' },
-  'board-crown': { part: 'soundboard', label: 'crown of the soundboard' },
-  'board-repairs': { part: 'soundboard', label: 'earlier repairs of the soundboard' },
-  'rib-parting': { part: 'ribs', label: 'ribs parting from the board' },
-  'rib-cracks': { part: 'ribs', label: 'cracked ribs' },
-  'block-cracks': { part: 'pin-block', label: 'cracks in the pin block' },
-  'block-layers': { part: 'pin-block', label: 'layers of the pin block parting' },
-  'block-flange': { part: 'pin-block', label: 'gap between pin block and plate flange' },
-  'block-treated': { part: 'pin-block', label: 'pin holes treated with liquid' },
-  'plate-cracks': { part: 'plate', label: 'cracks in the plate' },
-  'plate-bolts': { part: 'plate', label: 'plate bolts and screws' },
-  agraffes: { part: 'terminations', label: 'agraffes' },
-  'pressure-bar': { part: 'terminations', label: 'pressure bar and capo' },
-  'hitch-pins': { part: 'terminations', label: 'hitch pins' },
-  dampers: { part: 'soft-parts', label: 'dampers' },
-  felts: { part: 'soft-parts', label: 'felts and braid' },
-  action: { part: 'action', label: 'action (noted and left aside)' },
+  'bridge-cracks': { part: 'bridges', label: message('cracks at the bridge pins') },
+  'bridge-cap': { part: 'bridges', label: message('bridge cap') },
+  'bridge-parting': { part: 'bridges', label: message('bridge parting from the board') },
+  'bridge-pins': { part: 'bridges', label: message('loose bridge pins') },
+  'board-cracks': { part: 'soundboard', label: message('cracks in the soundboard') },
+  'board-crown': { part: 'soundboard', label: message('crown of the soundboard') },
+  'board-repairs': { part: 'soundboard', label: message('earlier repairs of the soundboard') },
+  'rib-parting': { part: 'ribs', label: message('ribs parting from the board') },
+  'rib-cracks': { part: 'ribs', label: message('cracked ribs') },
+  'block-cracks': { part: 'pin-block', label: message('cracks in the pin block') },
+  'block-layers': { part: 'pin-block', label: message('layers of the pin block parting') },
+  'block-flange': { part: 'pin-block', label: message('gap between pin block and plate flange') },
+  'block-treated': { part: 'pin-block', label: message('pin holes treated with liquid') },
+  'plate-cracks': { part: 'plate', label: message('cracks in the plate') },
+  'plate-bolts': { part: 'plate', label: message('plate bolts and screws') },
+  agraffes: { part: 'terminations', label: message('agraffes') },
+  'pressure-bar': { part: 'terminations', label: message('pressure bar and capo') },
+  'hitch-pins': { part: 'terminations', label: message('hitch pins') },
+  dampers: { part: 'soft-parts', label: message('dampers') },
+  felts: { part: 'soft-parts', label: message('felts and braid') },
+  action: { part: 'action', label: message('action (noted and left aside)') },
 } as const satisfies Record<string, { part: SurveyPart; label: string }>;
 export type SurveyThing = keyof typeof surveyThings;
 export const surveyThingNames = Object.keys(surveyThings) as [SurveyThing, ...SurveyThing[]];

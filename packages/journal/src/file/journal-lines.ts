@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import { type Entry, parseEntry } from '../entry.ts';
 
 /** A line of a journal file that could not be read, kept as it was found. */
@@ -20,7 +21,10 @@ export function writeJournalLines(entries: Iterable<Entry>): string {
  * A file cut in the middle of its last line (power gone, card pulled out) gives every whole entry and one unread line;
  * the caller decides what to do and must not write over the file.
  */
-export function readJournalLines(text: string): { entries: Entry[]; unread: UnreadLine[] } {
+export function readJournalLines(
+  text: string,
+  language: Language = english,
+): { entries: Entry[]; unread: UnreadLine[] } {
   const entries: Entry[] = [];
   const unread: UnreadLine[] = [];
   const lines = text.replace(/^\uFEFF/, '').split('\n');
@@ -30,11 +34,17 @@ export function readJournalLines(text: string): { entries: Entry[]; unread: Unre
     if (line === '') return;
     const isCut = index === last && !text.endsWith('\n');
     try {
-      entries.push(parseEntry(JSON.parse(line)));
+      entries.push(parseEntry(JSON.parse(line), language));
     } catch (error) {
       const problem = isCut
-        ? `Line ${index + 1} is cut off: the file ends in the middle of an entry. The ${entries.length} whole entries before it were read.`
-        : `Line ${index + 1} is not an entry: ${error instanceof Error ? error.message : String(error)}`;
+        ? language.say(
+            'Line {line} is cut off: the file ends in the middle of an entry. The {whole} whole entries before it were read.',
+            { line: index + 1, whole: entries.length },
+          )
+        : language.say('Line {line} is not an entry: {problem}', {
+            line: index + 1,
+            problem: error instanceof Error ? error.message : String(error),
+          });
       unread.push({ line: index + 1, text: raw, problem });
     }
   });

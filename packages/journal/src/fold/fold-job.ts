@@ -1,3 +1,4 @@
+import { message } from '@becket/core';
 import { type Entry, isKnownFact, type UnknownFact } from '../entry.ts';
 import { type Fact, type FactOf, isAsFoundFact } from '../facts/index.ts';
 import { amendmentOf } from './amendment.ts';
@@ -205,7 +206,7 @@ export function foldAnew(ordered: readonly Entry[]): Job {
 
   return {
     id: first.job,
-    title: opened?.title ?? 'untitled job',
+    title: opened?.title ?? message('untitled job'),
     customer: opened?.customer,
     openedAt: opened?.at,
     piano,

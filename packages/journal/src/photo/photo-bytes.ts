@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import type { FactOf } from '../facts/index.ts';
 
 export type PhotoMediaType = FactOf<'photo'>['mediaType'];
@@ -38,15 +39,12 @@ interface Segment {
  * Throws: SyntaxError when the bytes are no JPEG or end before the picture.
  * Source: ITU-T T.81 (1992), annex B.1.1.
  */
-function segmentsBeforePicture(bytes: Uint8Array): Segment[] {
+function segmentsBeforePicture(bytes: Uint8Array, language: Language): Segment[] {
   const segments: Segment[] = [];
-  const refuse = (why: string): never => {
-    throw new SyntaxError(`Cannot read this photo: a whole JPEG is needed, ${why}. Take the photo again.`);
-  };
-  if (photoTypeOf(bytes) !== 'image/jpeg') refuse('bytes of another kind were found');
+  if (photoTypeOf(bytes) !== 'image/jpeg') throw notAWholeJpeg('another kind', language);
   for (let at = 2; ; ) {
     const marker = bytes[at + 1];
-    if (bytes[at] !== 0xff || marker === undefined) return refuse('one that is damaged or cut off was found');
+    if (bytes[at] !== 0xff || marker === undefined) throw notAWholeJpeg('damaged', language);
     // A marker may be preceded by any number of fill bytes.
     if (marker === 0xff) {
       at += 1;
@@ -55,7 +53,7 @@ function segmentsBeforePicture(bytes: Uint8Array): Segment[] {
     // Start of scan: from here on it is picture.
     if (marker === 0xda) return segments;
     const length = ((bytes[at + 2] ?? 0) << 8) | (bytes[at + 3] ?? 0);
-    if (length < 2 || at + 2 + length > bytes.length) refuse('one that is damaged or cut off was found');
+    if (length < 2 || at + 2 + length > bytes.length) throw notAWholeJpeg('damaged', language);
     segments.push({ marker, start: at, end: at + 2 + length });
     at += 2 + length;
   }
@@ -66,7 +64,7 @@ function segmentsBeforePicture(bytes: Uint8Array): Segment[] {
  * list when it tells nothing. Throws SyntaxError when the bytes are no whole JPEG.
  */
 export function tellingParts(jpeg: Uint8Array): string[] {
-  return segmentsBeforePicture(jpeg).flatMap(({ marker }) => tellingMarkers[marker] ?? []);
+  return segmentsBeforePicture(jpeg, english).flatMap(({ marker }) => tellingMarkers[marker] ?? []);
 }
 
 /**
@@ -74,8 +72,8 @@ export function tellingParts(jpeg: Uint8Array): string[] {
  * comments are left out, and so is whatever stands after the end of the picture. Its pixels are the same.
  * Throws SyntaxError when the bytes are no whole JPEG.
  */
-export function withoutTellingParts(jpeg: Uint8Array): Uint8Array {
-  const segments = segmentsBeforePicture(jpeg);
+export function withoutTellingParts(jpeg: Uint8Array, language: Language = english): Uint8Array {
+  const segments = segmentsBeforePicture(jpeg, language);
   // Kept of the application segments: JFIF (0), the colour profile (2) and Adobe's colour transform (14).
   const isKept = ({ marker }: Segment) =>
     marker !== 0xfe && (marker < 0xe0 || marker > 0xef || [0xe0, 0xe2, 0xee].includes(marker));
@@ -83,7 +81,7 @@ export function withoutTellingParts(jpeg: Uint8Array): Uint8Array {
   const parts = [
     jpeg.subarray(0, 2),
     ...segments.filter(isKept).map(({ start, end }) => jpeg.subarray(start, end)),
-    jpeg.subarray(pictureStart, endOfPicture(jpeg, pictureStart)),
+    jpeg.subarray(pictureStart, endOfPicture(jpeg, pictureStart, language)),
   ];
   const whole = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
   let at = 0;
@@ -95,11 +93,21 @@ export function withoutTellingParts(jpeg: Uint8Array): Uint8Array {
 }
 
 /** Position after the end-of-image marker. Inside the picture a byte ff is always followed by 00 or another marker. */
-function endOfPicture(jpeg: Uint8Array, from: number): number {
+function endOfPicture(jpeg: Uint8Array, from: number, language: Language): number {
   for (let at = from; at + 1 < jpeg.length; at += 1) {
     if (jpeg[at] === 0xff && jpeg[at + 1] === 0xd9) return at + 2;
   }
-  throw new SyntaxError(
-    'Cannot read this photo: a whole JPEG is needed, one that is damaged or cut off was found. Take the photo again.',
+  throw notAWholeJpeg('damaged', language);
+}
+
+function notAWholeJpeg(found: 'another kind' | 'damaged', { say }: Language): SyntaxError {
+  return new SyntaxError(
+    found === 'damaged'
+      ? say(
+          'Cannot read this photo: a whole JPEG is needed, one that is damaged or cut off was found. Take the photo again.',
+        )
+      : say(
+          'Cannot read this photo: a whole JPEG is needed, bytes of another kind were found. Take the photo again.',
+        ),
   );
 }

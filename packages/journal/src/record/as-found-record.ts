@@ -2,7 +2,9 @@ import {
   equalTemperedFrequency,
   type Hertz,
   hertz,
+  type Message,
   type Metres,
+  message,
   metres,
   noteName,
   type PlainString,
@@ -51,7 +53,7 @@ export interface AsFoundNote {
   /** The string in the terms of the handbook, when nothing needed is missing. */
   readonly string: PlainString | WoundString | undefined;
   /** Why there is no string although nothing is missing: readings that contradict each other. */
-  readonly contradiction: string | undefined;
+  readonly contradiction: Message | undefined;
 }
 
 export interface AsFoundRecord {
@@ -198,14 +200,14 @@ function stringOf(
     if (outer <= inner)
       return {
         string: undefined,
-        contradiction: 'the diameter over a winding is not larger than what it is wound on',
+        contradiction: message('the diameter over a winding is not larger than what it is wound on'),
       };
     layers.push({ wireDiameter: metres((outer - inner) / 2), bareFront, bareBack });
   }
   if (bareFront + bareBack >= speakingLength) {
     return {
       string: undefined,
-      contradiction: 'the two bare ends are together as long as the speaking length',
+      contradiction: message('the two bare ends are together as long as the speaking length'),
     };
   }
   return { string: { kind: 'wound', speakingLength, coreDiameter, layers }, contradiction: undefined };

@@ -2,11 +2,14 @@ import {
   A228_MINIMUM,
   analyseNote,
   COMMON_SHOP_POLICY,
+  type Language,
   type Metres,
+  message,
   metres,
   noteName,
   type ScaleNote,
   type SentenceUnit,
+  sayKnown,
   type WoundReadings,
   woundContradictions,
 } from '@becket/core';
@@ -19,24 +22,26 @@ export interface BassCheck {
   readonly id: string;
   readonly keys: readonly number[];
   readonly sentence: string;
+  /** The sentence in English and millimetres: what a signature is kept with, so that it holds in whichever language and unit it is read. */
+  readonly signs: string;
   /** Who answers for it and why; undefined while nobody does. */
   readonly signed: { readonly name: string; readonly reason: string; readonly at: string } | undefined;
 }
 
 /** Without these no string can be made. */
 const wanted = [
-  ['core-diameter', 'core'],
-  ['inner-layer-diameter', 'diameter over the inner layer'],
-  ['over-all-diameter', 'over-all diameter'],
-  ['speaking-length', 'speaking length'],
-  ['bare-front', 'bare end at the front'],
-  ['bare-back', 'bare end at the bridge'],
-  ['winding-length', 'winding length'],
-  ['loop-to-winding', 'loop to winding start'],
-  ['hitch-pin-diameter', 'hitch pin diameter'],
+  ['core-diameter', message('core')],
+  ['inner-layer-diameter', message('diameter over the inner layer')],
+  ['over-all-diameter', message('over-all diameter')],
+  ['speaking-length', message('speaking length')],
+  ['bare-front', message('bare end at the front')],
+  ['bare-back', message('bare end at the bridge')],
+  ['winding-length', message('winding length')],
+  ['loop-to-winding', message('loop to winding start')],
+  ['hitch-pin-diameter', message('hitch pin diameter')],
 ] as const satisfies readonly (readonly [BassQuantity, string])[];
 
-export type Unsigned = Omit<BassCheck, 'signed'>;
+export type Unsigned = Omit<BassCheck, 'signed' | 'signs'>;
 
 /** Every check of these strings that does not pass, bass to treble. */
 export function checksOf(
@@ -45,7 +50,9 @@ export function checksOf(
   scaleNotes: ReadonlyMap<number, ScaleNote>,
   { lengthTolerance_m }: BassAllowances,
   lengthUnit: SentenceUnit,
+  language: Language,
 ): Unsigned[] {
+  const { say } = language;
   const missing = notes.flatMap((note): Unsigned[] => {
     const own = strings.filter(({ key }) => key === note.key);
     const lacking = wanted.flatMap(([quantity, name]): Unsigned[] => {
@@ -59,7 +66,14 @@ export function checksOf(
             {
               id: `${note.note}/missing/${quantity}`,
               keys: [note.key],
-              sentence: `${note.note}: the ${name} is ${(absent.stated[quantity] as { why: string }).why}. Read it, or let the maker decide by name.`,
+              sentence: say(
+                '{note}: the {name} is {why, select, unknown {unknown} other {not read}}. Read it, or let the maker decide by name.',
+                {
+                  note: note.note,
+                  name: say(name),
+                  why: (absent.stated[quantity] as { why: string }).why,
+                },
+              ),
             },
           ];
     });
@@ -69,7 +83,9 @@ export function checksOf(
             {
               id: `${note.note}/missing/strings`,
               keys: [note.key],
-              sentence: `${note.note}: nobody has said how many strings it has. Describe its stringing.`,
+              sentence: say('{note}: nobody has said how many strings it has. Describe its stringing.', {
+                note: note.note,
+              }),
             },
           ]
         : [];
@@ -78,7 +94,10 @@ export function checksOf(
           {
             id: `${note.note}/missing/loop-style`,
             keys: [note.key],
-            sentence: `${note.note}: the loop style is not stated. Say it under what was seen, or let the maker decide by name.`,
+            sentence: say(
+              '{note}: the loop style is not stated. Say it under what was seen, or let the maker decide by name.',
+              { note: note.note },
+            ),
           },
         ]
       : [];
@@ -86,10 +105,11 @@ export function checksOf(
   });
   const contradictions = [1, 2].flatMap((layers) =>
     groupBySection(strings.filter((one) => one.layers === layers && one.string === 1)).flatMap((own) =>
-      woundContradictions(own.map(woundReadings), {
-        lengthTolerance: metres(lengthTolerance_m),
-        lengthUnit,
-      }).map(
+      woundContradictions(
+        own.map(woundReadings),
+        { lengthTolerance: metres(lengthTolerance_m), lengthUnit },
+        language,
+      ).map(
         ({ check, keys, sentence }): Unsigned => ({
           id: `${noteName(keys[0]!)}/${check}`,
           keys,
@@ -101,8 +121,8 @@ export function checksOf(
   return [
     ...missing,
     ...contradictions,
-    ...unisonDifferences(strings),
-    ...breakShares(strings, scaleNotes),
+    ...unisonDifferences(strings, language),
+    ...breakShares(strings, scaleNotes, language),
   ].sort((a, b) => a.keys[0]! - b.keys[0]!);
 }
 
@@ -134,7 +154,7 @@ function woundReadings({ key, stated }: BassString): WoundReadings {
 /** A wound string is a hand's work; more than this between the strings of one note is a slip or a replaced string. Common practice, no source. */
 const UNISON_TOLERANCE_M = 0.00008;
 
-function unisonDifferences(strings: readonly BassString[]): Unsigned[] {
+function unisonDifferences(strings: readonly BassString[], { say, fixed }: Language): Unsigned[] {
   return strings.flatMap((one): Unsigned[] => {
     if (one.string === 1) return [];
     const first = strings.find(({ key, string }) => key === one.key && string === 1);
@@ -142,20 +162,31 @@ function unisonDifferences(strings: readonly BassString[]): Unsigned[] {
       const [a, b] = [first?.stated[quantity], one.stated[quantity]];
       if (a?.is !== 'length' || b.is !== 'length') return [];
       if (Math.abs(a.value - b.value) <= UNISON_TOLERANCE_M) return [];
-      const name = quantity === 'core-diameter' ? 'core' : 'over-all diameter';
-      const [from, to] = [a, b].map(({ value }) => (value * 1000).toFixed(3));
       return [
         {
           id: `${one.note}/unison/${one.string}/${quantity}`,
           keys: [one.key],
-          sentence: `${one.note}: the ${name} of string 1 reads ${from} mm and that of string ${one.string} ${to} mm. The strings of one note are alike: measure both again.`,
+          sentence: say(
+            '{note}: the {name} of string 1 reads {from} mm and that of string {string} {to} mm. The strings of one note are alike: measure both again.',
+            {
+              note: one.note,
+              name: say(quantity === 'core-diameter' ? 'core' : 'over-all diameter'),
+              from: fixed(a.value * 1000, 3),
+              string: one.string,
+              to: fixed(b.value * 1000, 3),
+            },
+          ),
         },
       ];
     });
   });
 }
 
-function breakShares(strings: readonly BassString[], scaleNotes: ReadonlyMap<number, ScaleNote>): Unsigned[] {
+function breakShares(
+  strings: readonly BassString[],
+  scaleNotes: ReadonlyMap<number, ScaleNote>,
+  language: Language,
+): Unsigned[] {
   const { value: highest } = COMMON_SHOP_POLICY.limits.highestBreakShare;
   return strings.flatMap(({ key, note, string }): Unsigned[] => {
     const scaleNote = scaleNotes.get(key);
@@ -171,7 +202,15 @@ function breakShares(strings: readonly BassString[], scaleNotes: ReadonlyMap<num
       {
         id: `${note}/break-share`,
         keys: [key],
-        sentence: `${note}: at pitch the core bears ${(100 * breakShare).toFixed(0)} % of its break load by ${A228_MINIMUM.name}, above ${(100 * highest).toFixed(0)} % (common practice). Look at its core and its winding again.`,
+        sentence: language.say(
+          '{note}: at pitch the core bears {share} % of its break load by {table}, above {highest} % (common practice). Look at its core and its winding again.',
+          {
+            note,
+            share: language.fixed(100 * breakShare, 0),
+            table: sayKnown(A228_MINIMUM.name, language),
+            highest: language.fixed(100 * highest, 0),
+          },
+        ),
       },
     ];
   });

@@ -1,7 +1,9 @@
+import { makeLanguage } from '@becket/core';
 import { describe, expect, it } from 'vitest';
 import type { Fact, FactOf } from '../facts/index.ts';
 import { foldJob } from '../fold/fold-job.ts';
 import { foldOrders } from '../fold/fold-orders.ts';
+import { german } from '../german.ts';
 import { entryOf } from '../testing/arbitrary-entries.ts';
 import { bassOrder, changedSinceOrder } from './bass-order.ts';
 import type { Stated } from './bass-string.ts';
@@ -121,6 +123,36 @@ describe('bassOrder()', () => {
     const { sentence } = checks.find((check) => check.id === id)!;
     expect(orderOf(readings, sign(sentence)).mayBeSent).toBe(true);
     expect(orderOf(readings, sign('something else')).mayBeSent).toBe(false);
+  });
+
+  it('keeps a signature in whichever language and unit the checks are read', () => {
+    const readings = withValue('winding-length', 900);
+    const sign = orderOf(readings).checks.map(
+      ({ id, signs }): Fact => ({
+        kind: 'order-check-signed',
+        v: 1,
+        check: id,
+        sentence: signs,
+        name: 'Ada',
+        reason: 'the maker has the old string',
+      }),
+    );
+    const entries = entriesOf(readings, sign);
+    const read = bassOrder(
+      foldJob(entries),
+      { signed: foldOrders(entries).signed, lengthUnit: 'in' },
+      makeLanguage('de-DE', german),
+    );
+    expect(read.mayBeSent).toBe(true);
+    expect(read.scale).toBe('die vorgefundene Mensur; noch ist keine Mensur gewählt');
+  });
+
+  it('asks in German', () => {
+    const entries = entriesOf(without('hitch-pin-diameter'));
+    const { checks } = bassOrder(foldJob(entries), {}, makeLanguage('de-DE', german));
+    expect(checks.map(({ sentence }) => sentence)).toEqual([
+      'E2, Durchmesser des Anhangstifts: nicht gemessen. Messen oder mit Namen dem Saitenmacher überlassen.',
+    ]);
   });
 
   it('never lets an order of no string go out', () => {

@@ -1,4 +1,4 @@
-import type { ScaleNote, SentenceUnit } from '@becket/core';
+import { english, type Language, type ScaleNote, type SentenceUnit } from '@becket/core';
 import { canonicalText, digestOf } from '../canonical.ts';
 import type { Orders } from '../fold/fold-orders.ts';
 import type { Job } from '../fold/job.ts';
@@ -42,8 +42,10 @@ export function bassOrder(
     readonly allowances?: BassAllowances;
     readonly lengthUnit?: SentenceUnit;
   } = {},
+  language: Language = english,
 ): BassOrder {
-  const chosen = chosenScaleOf(job);
+  const { say } = language;
+  const chosen = chosenScaleOf(job, language);
   const isThere =
     chosen !== undefined &&
     (chosen.which === 'as found' || job.proposals.some(({ entry }) => entry === chosen.which));
@@ -65,10 +67,16 @@ export function bassOrder(
       }),
     ),
   );
-  const checks = checksOf(notes, strings, scaleNotes, allowances, lengthUnit).map((check) => {
-    const signature = signed.find((one) => one.check === check.id && one.sentence === check.sentence);
+  const checksIn = (unit: SentenceUnit, of: Language) =>
+    checksOf(notes, strings, scaleNotes, allowances, unit, of);
+  const asKept = checksIn('mm', english);
+  const isAsKept = lengthUnit === 'mm' && language === english;
+  const checks = (isAsKept ? asKept : checksIn(lengthUnit, language)).map((check, index) => {
+    const signs = asKept[index]!.sentence;
+    const signature = signed.find((one) => one.check === check.id && one.sentence === signs);
     return {
       ...check,
+      signs,
       signed:
         signature === undefined
           ? undefined
@@ -78,10 +86,10 @@ export function bassOrder(
   return {
     scale:
       chosen === undefined
-        ? 'the scale as found; no scale has been chosen yet'
+        ? say('the scale as found; no scale has been chosen yet')
         : which === 'as found'
-          ? 'the scale as found, which was chosen'
-          : `the chosen scale “${chosen.name}”`,
+          ? say('the scale as found, which was chosen')
+          : say('the chosen scale “{name}”', { name: chosen.name }),
     scaleProblem: chosen?.changedSince,
     strings,
     scaleNotes,
@@ -96,9 +104,13 @@ export function bassOrder(
 export function changedSinceOrder(
   { digest }: BassOrder,
   order: { readonly scaleDigest: string | undefined; readonly draftedAt: string; readonly supplier: string },
+  { say }: Language = english,
 ): string | undefined {
   if (order.scaleDigest === undefined || order.scaleDigest === digest) return undefined;
-  return `The strings have changed since the order to ${order.supplier} was drafted on ${order.draftedAt.slice(0, 10)}: a reading, a size or the chosen scale is another now. Compare the paper that was sent with this one, and tell the maker.`;
+  return say(
+    'The strings have changed since the order to {supplier} was drafted on {on}: a reading, a size or the chosen scale is another now. Compare the paper that was sent with this one, and tell the maker.',
+    { supplier: order.supplier, on: order.draftedAt.slice(0, 10) },
+  );
 }
 
 function bassOrderDigest(strings: readonly BassString[]): string {

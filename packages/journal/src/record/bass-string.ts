@@ -1,4 +1,4 @@
-import { type Metres, medianOf, metres, type ScaleNote } from '@becket/core';
+import { type Metres, medianOf, message, metres, type ScaleNote } from '@becket/core';
 import type { FactOf } from '../facts/index.ts';
 import { type ReadingQuantityName, readingQuantities } from '../facts/reading-quantities.ts';
 import type { Job } from '../fold/job.ts';
@@ -60,7 +60,7 @@ export interface BassAllowances {
 
 /** Three coils are common practice; the other figures are our own to start from. */
 export const STARTING_BASS_ALLOWANCES: BassAllowances = {
-  source: 'our own starting figures',
+  source: message('our own starting figures'),
   coils: 3,
   becket_m: 0.012,
   waste_m: 0.05,

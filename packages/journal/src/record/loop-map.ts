@@ -1,4 +1,4 @@
-import { noteName, type SentenceUnit, spokenLengths } from '@becket/core';
+import { english, type Language, noteName, type SentenceUnit, spokenLengths } from '@becket/core';
 import type { StringPlace } from '../facts/wire-path.ts';
 import type { Job } from '../fold/job.ts';
 import { asFoundRecord } from './as-found-record.ts';
@@ -50,11 +50,13 @@ const ONE_WIRE_TOLERANCE_M = 12.7e-6;
 export function loopMap(
   job: Job,
   { lengthUnit = 'mm' }: LoopMapOptions = {},
+  language: Language = english,
 ): {
   readonly sections: readonly LoopMap[];
   readonly questions: readonly LoopQuestion[];
 } {
-  const { diameter } = spokenLengths(lengthUnit);
+  const { say } = language;
+  const { diameter } = spokenLengths(lengthUnit, language);
   const order = stringsInOrder(job);
   const place = new Map(order.map((string, index) => [nameOf(string), index]));
   const questions: LoopQuestion[] = [];
@@ -75,7 +77,9 @@ export function loopMap(
     if (absent.length > 0) {
       ask(
         'string that is not there',
-        `A wire is noted on ${spoken(absent)}, but the note is not described with that many strings.`,
+        say('A wire is noted on {strings}, but the note is not described with that many strings.', {
+          strings: spoken(language, absent),
+        }),
       );
       continue;
     }
@@ -85,19 +89,28 @@ export function loopMap(
       if (sectionOf(job, one.key) !== sectionOf(job, other.key)) {
         ask(
           'loop across two sections',
-          `One wire is noted on ${spoken(strings)}, which lie in two sections: a strut stands between them.`,
+          say('One wire is noted on {strings}, which lie in two sections: a strut stands between them.', {
+            strings: spoken(language, strings),
+          }),
         );
       } else if (Math.abs(place.get(nameOf(one))! - place.get(nameOf(other))!) !== 1) {
         ask(
           'loop between strings that are not neighbours',
-          `One wire is noted on ${spoken(strings)}, which are not neighbours: look again, or note it as a predecessor's repair.`,
+          say(
+            "One wire is noted on {strings}, which are not neighbours: look again, or note it as a predecessor's repair.",
+            { strings: spoken(language, strings) },
+          ),
         );
       }
       const [a, b] = [diameters.get(one.key), diameters.get(other.key)];
       if (a !== undefined && b !== undefined && Math.abs(a - b) > ONE_WIRE_TOLERANCE_M) {
         ask(
           'one wire, two sizes',
-          `${spoken(strings)} are noted as one wire, but read ${diameter(a)} and ${diameter(b)}: one wire has one size.`,
+          say('{strings} are noted as one wire, but read {one} and {other}: one wire has one size.', {
+            strings: spoken(language, strings),
+            one: diameter(a),
+            other: diameter(b),
+          }),
         );
       }
     }
@@ -109,7 +122,11 @@ export function loopMap(
       else
         ask(
           'hitch pin with two wires',
-          `Hitch pin ${pin} is noted for ${spoken(known)} and for ${spoken(strings)}.`,
+          say('Hitch pin {pin} is noted for {strings} and for {others}.', {
+            pin,
+            strings: spoken(language, known),
+            others: spoken(language, strings),
+          }),
         );
     }
   }
@@ -124,7 +141,10 @@ export function loopMap(
         kind: 'odd count without a tie',
         strings: [],
         section,
-        sentence: `The section '${section}' has ${own.length} strings, an odd count, and no tied wire is noted: one at least must be tied.`,
+        sentence: say(
+          "The section '{section}' has {count} strings, an odd count, and no tied wire is noted: one at least must be tied.",
+          { section, count: own.length },
+        ),
       });
     }
     // Nothing said at all is a gap of the strip check, not a question about each string.
@@ -133,10 +153,19 @@ export function loopMap(
         kind: 'string without a wire',
         strings: unsaid,
         section,
-        sentence: `In the section '${section}' no wire is noted for ${unsaid.length} of ${own.length} strings: ${spoken(unsaid.slice(0, 4))}${unsaid.length > 4 ? ' and more' : ''}.`,
+        sentence: say(
+          "In the section '{section}' no wire is noted for {unsaid} of {count} strings: {strings}{more, select, yes { and more} other {}}.",
+          {
+            section,
+            unsaid: unsaid.length,
+            count: own.length,
+            strings: spoken(language, unsaid.slice(0, 4)),
+            more: unsaid.length > 4 ? 'yes' : 'no',
+          },
+        ),
       });
     }
-    questions.push(...numberedPinQuestions(job, section, place));
+    questions.push(...numberedPinQuestions(job, section, place, language));
     return { section, strings: own.length, looped, tied, unsaid };
   });
   return { sections, questions };
@@ -146,7 +175,13 @@ export function loopMap(
  * Hitch pins that are named by numbers, against the order of the strings. Either direction may be counted; a pin that no
  * wire names, between pins that are named, is asked about. Names that are no numbers have no order.
  */
-function numberedPinQuestions(job: Job, section: string, place: ReadonlyMap<string, number>): LoopQuestion[] {
+function numberedPinQuestions(
+  job: Job,
+  section: string,
+  place: ReadonlyMap<string, number>,
+  language: Language,
+): LoopQuestion[] {
+  const { say } = language;
   const wires = job.wirePaths
     .filter(({ strings, hitchPin }) => {
       const isHere = strings.every((string) => place.has(nameOf(string)));
@@ -173,7 +208,16 @@ function numberedPinQuestions(job: Job, section: string, place: ReadonlyMap<stri
         kind: 'hitch pins out of order',
         strings: [...before.strings, ...wire.strings],
         section,
-        sentence: `In the section '${section}' the wire of ${spoken(before.strings)} goes to hitch pin ${before.pin} and the wire of ${spoken(wire.strings)} to hitch pin ${wire.pin}: they cross. Look again, or note it as a predecessor's repair.`,
+        sentence: say(
+          "In the section '{section}' the wire of {strings} goes to hitch pin {pin} and the wire of {others} to hitch pin {otherPin}: they cross. Look again, or note it as a predecessor's repair.",
+          {
+            section,
+            strings: spoken(language, before.strings),
+            pin: before.pin,
+            others: spoken(language, wire.strings),
+            otherPin: wire.pin,
+          },
+        ),
         ...(noted === undefined ? {} : { noted }),
       },
     ];
@@ -191,7 +235,10 @@ function numberedPinQuestions(job: Job, section: string, place: ReadonlyMap<stri
       kind: 'hitch pin left out',
       strings: [],
       section,
-      sentence: `In the section '${section}' hitch pins from ${low} to ${high} are noted, but no wire for ${some}${left.length > 6 ? ' and more' : ''}: an empty pin, or a wire that is not noted yet.`,
+      sentence: say(
+        "In the section '{section}' hitch pins from {low} to {high} are noted, but no wire for {some}{more, select, yes { and more} other {}}: an empty pin, or a wire that is not noted yet.",
+        { section, low, high, some, more: left.length > 6 ? 'yes' : 'no' },
+      ),
     },
   ];
 }
@@ -206,7 +253,9 @@ export function stringsInOrder(job: Job): StringPlace[] {
 }
 
 const nameOf = ({ key, string }: StringPlace): string => `${key}/${string}`;
-const spoken = (strings: readonly StringPlace[]): string =>
-  strings.map(({ key, string }) => `${noteName(key)} string ${string}`).join(' and ');
+const spoken = ({ say }: Language, strings: readonly StringPlace[]): string =>
+  strings
+    .map(({ key, string }) => say('{note} string {string}', { note: noteName(key), string }))
+    .reduce((one, other) => say('{one} and {other}', { one, other }));
 const sectionOf = (job: Job, key: number): string | undefined =>
   job.sections.find((section) => section.firstKey <= key && key <= section.lastKey)?.section;

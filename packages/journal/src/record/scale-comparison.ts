@@ -3,6 +3,7 @@ import {
   type Hertz,
   type LoadShare,
   type Metres,
+  message,
   type NoteAnalysis,
   type PlainString,
   type ScaleAnalysis,
@@ -281,7 +282,7 @@ function loadsInBoth(before: ScaleAnalysis, after: ScaleAnalysis): LoadInBoth[] 
     bearing: undefined,
   });
   return [
-    { of: 'all', name: 'all strings', before: total(before), after: total(after) },
+    { of: 'all', name: message('all strings'), before: total(before), after: total(after) },
     ...shares('section', before.sections, after.sections),
     ...shares('bridge', before.bridges, after.bridges),
   ];

@@ -1,7 +1,9 @@
+import { makeLanguage } from '@becket/core';
 import { describe, expect, it } from 'vitest';
 import type { Entry } from '../entry.ts';
 import type { Fact } from '../facts/index.ts';
 import { foldJob } from '../fold/fold-job.ts';
+import { german } from '../german.ts';
 import { entryOf, ulidFrom, wireReading } from '../testing/arbitrary-entries.ts';
 import { isSealIntact, sealOf } from './seal.ts';
 import { stripCheck } from './strip-check.ts';
@@ -186,5 +188,22 @@ describe('the seal', () => {
       }),
     ];
     expect(isSealIntact(seal, later)).toBe(true);
+  });
+});
+
+describe('a gap in German', () => {
+  it('says what is missing, where, and what it costs later, under the same name', () => {
+    const facts = [...described, ...readings].filter(
+      (fact) => !(fact.kind === 'observation' && fact.thing === 'loops'),
+    );
+    const { gaps } = stripCheck(foldJob(journal(facts)), makeLanguage('de-DE', german));
+    expect(gaps).toMatchObject([
+      {
+        name: 'loops/tenor',
+        what: 'Schlaufen und Ösen',
+        sentence:
+          'Abschnitt „tenor“, Schlaufen und Ösen: nichts notiert. Welche Saiten sich einen Draht teilten, ist nach dem Absaiten nicht mehr zu sehen.',
+      },
+    ]);
   });
 });

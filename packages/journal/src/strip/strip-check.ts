@@ -1,10 +1,10 @@
-import { noteName } from '@becket/core';
+import { english, type Language, type Message, message, noteName } from '@becket/core';
 import { type ObservedThing, observedThings } from '../facts/answer.ts';
 import type { Place } from '../facts/place.ts';
 import { type ReadingQuantityName, readingQuantities } from '../facts/reading-quantities.ts';
 import type { Job, Section } from '../fold/job.ts';
 import { type AsFoundNote, asFoundRecord } from '../record/as-found-record.ts';
-import { type MeasuredAnswer, measuredAnswer, notesWithoutWinding } from './measured-answer.ts';
+import { measuredAnswer, notesWithoutWinding } from './measured-answer.ts';
 
 /** What it means that a thing is missing once the strings are off. Common practice, no source. */
 export const gapRanks = ['lost for ever', 'costly', 'convenient'] as const;
@@ -40,42 +40,42 @@ const rankOfQuantity: Partial<Record<ReadingQuantityName, GapRank>> = {
   'bridge-spacing': 'costly',
 };
 
-const costOfQuantity: Partial<Record<ReadingQuantityName, string>> = {
-  'wire-diameter': 'with the wire gone only its neighbours can say what size it was.',
-  'speaking-length': 'the bridge pins may still tell it later, but not where the old string ran.',
-  'core-diameter': 'the bass string order cannot be made without it.',
-  'over-all-diameter': 'the bass string order cannot be made without it.',
-  'inner-layer-diameter': 'the bass string order cannot be made without it.',
-  'bare-front': 'the winding of the new string would start in the wrong place.',
-  'bare-back': 'the winding of the new string would end in the wrong place.',
-  'front-length': 'the cut list then rests on an assumed length.',
-  'back-length': 'the cut list then rests on an assumed length.',
-  'pin-diameter': 'the next pin size cannot be chosen from it.',
-  'pressure-bar-height': 'once the bar is loosened nobody can say how far it bent the strings.',
-  'strike-line-spacing': 'the new strings may not lie where the hammers strike.',
-  'bridge-spacing': 'new bridge pins would have to be set out by guess.',
+const costOfQuantity: Partial<Record<ReadingQuantityName, Message>> = {
+  'wire-diameter': message('with the wire gone only its neighbours can say what size it was.'),
+  'speaking-length': message('the bridge pins may still tell it later, but not where the old string ran.'),
+  'core-diameter': message('the bass string order cannot be made without it.'),
+  'over-all-diameter': message('the bass string order cannot be made without it.'),
+  'inner-layer-diameter': message('the bass string order cannot be made without it.'),
+  'bare-front': message('the winding of the new string would start in the wrong place.'),
+  'bare-back': message('the winding of the new string would end in the wrong place.'),
+  'front-length': message('the cut list then rests on an assumed length.'),
+  'back-length': message('the cut list then rests on an assumed length.'),
+  'pin-diameter': message('the next pin size cannot be chosen from it.'),
+  'pressure-bar-height': message('once the bar is loosened nobody can say how far it bent the strings.'),
+  'strike-line-spacing': message('the new strings may not lie where the hammers strike.'),
+  'bridge-spacing': message('new bridge pins would have to be set out by guess.'),
 };
 
 /** Things looked at section by section; an observation without a section speaks for the whole piano. */
-const neededThings: readonly { thing: ObservedThing; rank: GapRank; cost: string }[] = [
+const neededThings: readonly { thing: ObservedThing; rank: GapRank; cost: Message }[] = [
   {
     thing: 'loops',
     rank: 'lost for ever',
-    cost: 'which strings shared a wire cannot be seen once they are off.',
+    cost: message('which strings shared a wire cannot be seen once they are off.'),
   },
   {
     thing: 'bearing',
     rank: 'lost for ever',
-    cost: 'the bearing under load cannot be measured without strings.',
+    cost: message('the bearing under load cannot be measured without strings.'),
   },
-  { thing: 'felts', rank: 'costly', cost: 'thickness, colour and place have to be guessed.' },
-  { thing: 'punchings', rank: 'costly', cost: 'where they were and how thick has to be guessed.' },
+  { thing: 'felts', rank: 'costly', cost: message('thickness, colour and place have to be guessed.') },
+  { thing: 'punchings', rank: 'costly', cost: message('where they were and how thick has to be guessed.') },
   {
     thing: 'dampers',
     rank: 'costly',
-    cost: 'which damper stood where has to be found out one by one.',
+    cost: message('which damper stood where has to be found out one by one.'),
   },
-  { thing: 'bars', rank: 'costly', cost: 'the place of a movable piece has to be guessed.' },
+  { thing: 'bars', rank: 'costly', cost: message('the place of a movable piece has to be guessed.') },
 ];
 
 /** Readings wanted at least once in each section, and what may be said in words instead of them. */
@@ -102,40 +102,45 @@ const neededOncePerSection: readonly {
  * looked in vain, and the gap has to be accepted by name and reason. A thing of a section is answered in words, or by
  * what was measured of it: its soft parts, its plate parts, the wire of every string. The height of a pressure bar is
  * asked for where there is one.
+ *
+ * @param language  of what is missing and of the sentences; the names of gaps are the same in every language
  */
-export function stripCheck(job: Job): StripCheck {
+export function stripCheck(job: Job, language: Language = english): StripCheck {
+  const { say } = language;
   const found: Gap[] = [];
   if (job.piano === undefined) {
     found.push(
       gap({
         name: 'piano',
         place: {},
-        what: 'the piano',
+        what: say('the piano'),
         rank: 'lost for ever',
-        sentence: 'The piano is not described: its compass is needed before anything can be checked.',
+        sentence: say('The piano is not described: its compass is needed before anything can be checked.'),
       }),
     );
   }
   const record = asFoundRecord(job);
-  for (const note of record.notes) found.push(...gapsOfNote(note));
+  for (const note of record.notes) found.push(...gapsOfNote(note, language));
   if (job.piano !== undefined && job.sections.length === 0) {
     found.push(
       gap({
         name: 'sections',
         place: {},
-        what: 'the sections',
+        what: say('the sections'),
         rank: 'costly',
-        sentence:
+        sentence: say(
           'No section is described: where the struts and the breaks are decides how the record is read.',
+        ),
       }),
     );
   }
-  for (const section of job.sections) found.push(...gapsOfSection(job, section, record.notes));
+  for (const section of job.sections) found.push(...gapsOfSection(job, section, record.notes, language));
   found.push(
-    ...windingGaps(job, 'part of the compass that is in no section', {
-      section: undefined,
-      notes: record.notes.filter((note) => note.section === undefined),
-    }),
+    ...windingGaps(
+      job,
+      { section: undefined, notes: record.notes.filter((note) => note.section === undefined) },
+      language,
+    ),
   );
 
   const acceptedByName = new Map(job.acceptedGaps.map((accepted) => [accepted.gap, accepted]));
@@ -151,32 +156,47 @@ export function stripCheck(job: Job): StripCheck {
   return { gaps, openGaps, isPassed: job.piano !== undefined && openGaps.length === 0 };
 }
 
-function gapsOfNote(note: AsFoundNote): Gap[] {
+function gapsOfNote(note: AsFoundNote, { say }: Language): Gap[] {
   if (note.winding === undefined) {
     return [
       gap({
         name: `stringing/${note.note}`,
         place: { key: note.key },
-        what: 'stringing',
+        what: say('stringing'),
         rank: 'lost for ever',
-        sentence: `How ${note.note} is strung is not described: strings to the note, plain or wound.`,
+        sentence: say('How {note} is strung is not described: strings to the note, plain or wound.', {
+          note: note.note,
+        }),
       }),
     ];
   }
   return note.missing.map((quantity) => {
-    const { label } = readingQuantities[quantity];
-    const looked = note.absences[quantity] === 'unknown' ? ' (somebody looked and could not read it)' : '';
+    const label = say(readingQuantities[quantity].label);
     return gap({
       name: `${quantity}/${note.note}`,
       place: { key: note.key },
       what: label,
       rank: rankOfQuantity[quantity] ?? 'lost for ever',
-      sentence: `The ${label} of ${note.note} is not recorded${looked}: ${costOfQuantity[quantity] ?? 'it cannot be had later.'}`,
+      sentence: say(
+        'The {label} of {note} is not recorded{looked, select, yes { (somebody looked and could not read it)} other {}}: {cost}',
+        {
+          label,
+          note: note.note,
+          looked: note.absences[quantity] === 'unknown' ? 'yes' : 'no',
+          cost: say(costOfQuantity[quantity] ?? message('it cannot be had later.')),
+        },
+      ),
     });
   });
 }
 
-function gapsOfSection(job: Job, described: Section, notes: readonly AsFoundNote[]): Gap[] {
+function gapsOfSection(
+  job: Job,
+  described: Section,
+  notes: readonly AsFoundNote[],
+  language: Language,
+): Gap[] {
+  const { say } = language;
   const { section } = described;
   const gaps: Gap[] = [];
   const seenOf = (thing: ObservedThing) =>
@@ -190,22 +210,29 @@ function gapsOfSection(job: Job, described: Section, notes: readonly AsFoundNote
     if (observations.some(({ answer }) => answer.is !== 'unknown')) continue;
     const measured = measuredAnswer(job, { thing, section, notes: own });
     if (measured.is === 'answered') continue;
-    const label = observedThings[thing];
+    const label = say(observedThings[thing]);
+    const hasLooked = observations.length > 0 || measured.is === 'looked in vain';
+    const told = { label, section, looked: hasLooked ? 'yes' : 'no', cost: say(cost) };
     gaps.push(
       gap({
         name: `${thing}/${section}`,
         place: { section },
         what: label,
         rank,
-        sentence: `${beginningOf(measured, label)} in the section '${section}'${
-          observations.length > 0 || measured.is === 'looked in vain'
-            ? ' (somebody looked and could not tell)'
-            : ''
-        }: ${cost}`,
+        sentence:
+          measured.is === 'in part'
+            ? say(
+                "Of the {label} {left} of {of} strings are not noted in the section '{section}'{looked, select, yes { (somebody looked and could not tell)} other {}}: {cost}",
+                { ...told, left: measured.left, of: measured.of },
+              )
+            : say(
+                "Nothing is noted of the {label} in the section '{section}'{looked, select, yes { (somebody looked and could not tell)} other {}}: {cost}",
+                told,
+              ),
       }),
     );
   }
-  gaps.push(...windingGaps(job, `section '${section}'`, { section, notes: own }));
+  gaps.push(...windingGaps(job, { section, notes: own }, language));
   for (const { quantity, orThing, isNeeded } of neededOncePerSection) {
     if (isNeeded?.(described) === false) continue;
     if (orThing !== undefined && seenOf(orThing).some(({ answer }) => answer.is !== 'unknown')) continue;
@@ -221,43 +248,52 @@ function gapsOfSection(job: Job, described: Section, notes: readonly AsFoundNote
         (absence.place.section === section || own.some((note) => note.key === absence.place.key)),
     );
     if (isRead || isAnswered) continue;
-    const { label } = readingQuantities[quantity];
+    const label = say(readingQuantities[quantity].label);
+    const cost = costOfQuantity[quantity];
     gaps.push(
       gap({
         name: `${quantity}/${section}`,
         place: { section },
         what: label,
         rank: rankOfQuantity[quantity] ?? 'costly',
-        sentence: `No ${label} is recorded in the section '${section}' (${noteName(own[0]?.key ?? 1)} and up): ${costOfQuantity[quantity] ?? ''}`,
+        sentence: say("No {label} is recorded in the section '{section}' ({note} and up): {cost}", {
+          label,
+          section,
+          note: noteName(own[0]?.key ?? 1),
+          cost: cost === undefined ? '' : say(cost),
+        }),
       }),
     );
   }
   return gaps;
 }
 
-function beginningOf(measured: MeasuredAnswer, label: string): string {
-  return measured.is === 'in part'
-    ? `Of the ${label} ${measured.left} of ${measured.of} strings are not noted`
-    : `Nothing is noted of the ${label}`;
-}
-
 /** One gap for the wound notes of a section: the maker of the bass strings needs the loop and the twist of each. */
 function windingGaps(
   job: Job,
-  where: string,
   { section, notes }: { section: string | undefined; notes: readonly AsFoundNote[] },
+  { say }: Language,
 ): Gap[] {
   const missing = notesWithoutWinding(job, notes);
   const [first] = missing;
   if (first === undefined) return [];
-  const more = missing.length === 1 ? '' : ` and ${missing.length - 1} more`;
   return [
     gap({
       name: `windings/${section ?? 'no section'}`,
       place: section === undefined ? { key: first.key } : { section },
-      what: 'loop style and twist',
+      what: say('loop style and twist'),
       rank: 'costly',
-      sentence: `The loop style and the twist of the winding are not noted of ${first.note}${more} in the ${where}: the maker of the bass strings has to be told, or will guess.`,
+      sentence: say(
+        'The loop style and the twist of the winding are not noted of {note}{more, plural, =0 {} other { and # more}} {where}: the maker of the bass strings has to be told, or will guess.',
+        {
+          note: first.note,
+          more: missing.length - 1,
+          where:
+            section === undefined
+              ? say('in the part of the compass that is in no section')
+              : say("in the section '{section}'", { section }),
+        },
+      ),
     }),
   ];
 }
