@@ -11,6 +11,7 @@ import { german as everyPaper } from './every-paper/german.ts';
 import { german as figures } from './figures/german.ts';
 import { german as handOverRecord } from './hand-over-record/german.ts';
 import { german as purchaseList } from './purchase-list/german.ts';
+import { german as scaleComparison } from './scale-comparison/german.ts';
 import { german as settlingLog } from './settling-log/german.ts';
 import { german as stringingSheets } from './stringing-sheets/german.ts';
 
@@ -28,6 +29,7 @@ export const german: Catalogue = {
   ...figures,
   ...handOverRecord,
   ...purchaseList,
+  ...scaleComparison,
   ...settlingLog,
   ...stringingSheets,
 };

@@ -1,6 +1,7 @@
 import {
   analyseScale,
   hertz,
+  type Language,
   PUBLISHED_STRENGTH_TABLES,
   type ScaleAnalysis,
   type WireStrengthTable,
@@ -28,8 +29,8 @@ export interface ComparedScales {
 }
 
 /** Undefined while there is no proposal, or nothing of the scale as found can be computed. */
-export function comparedScales(job: Job): ComparedScales | undefined {
-  const chosen = chosenScaleOf(job);
+export function comparedScales(job: Job, language: Language): ComparedScales | undefined {
+  const chosen = chosenScaleOf(job, language);
   const isThere = job.proposals.some(({ entry }) => entry === chosen?.which);
   const which = chosen !== undefined && isThere ? chosen.which : job.proposals.at(-1)?.entry;
   if (which === undefined) return undefined;

@@ -1,4 +1,11 @@
-import { inPoundsForce, type NoteAnalysis, newtons, noteName, type ScaleAnalysis, type Language } from '@becket/core';
+import {
+  inPoundsForce,
+  type Language,
+  type NoteAnalysis,
+  newtons,
+  noteName,
+  type ScaleAnalysis,
+} from '@becket/core';
 import type { Job } from '@becket/journal';
 import { axisOver } from '../chart/axis.ts';
 import type { LengthUnit } from '../figures/lengths.ts';
@@ -11,6 +18,7 @@ export function comparisonCharts(
   unit: LengthUnit,
   language: Language,
 ): Chart[] {
+  const { say } = language;
   const keys = [...before.notes, ...after.notes].map(({ key }) => key);
   const chart = (
     title: string,
@@ -22,7 +30,7 @@ export function comparisonCharts(
     const points = ({ notes }: ScaleAnalysis) =>
       notes.map((note) => [note.key, Number(value(note).toPrecision(6))] as const);
     const series = [
-      { name: 'as found', mark: 'ring' as const, points: points(before) },
+      { name: say('as found'), mark: 'ring' as const, points: points(before) },
       { name, mark: 'dot' as const, points: points(after) },
     ];
     const y = axisOver(
@@ -32,38 +40,40 @@ export function comparisonCharts(
     );
     return y === undefined
       ? []
-      : [{ is: 'chart', title, words, x: keyAxis(keys), y, bands: bandsOf(job), series }];
+      : [{ is: 'chart', title, words, x: keyAxis(keys, language), y, bands: bandsOf(job), series }];
   };
   return [
     ...chart(
-      'How hard does each string pull?',
-      'Tension of one string against key number, as found and as proposed. A level run is an even one; steps belong where one string becomes two or two become three.',
-      { name: unit === 'mm' ? 'tension, N' : 'tension, lbf', scale: 'linear' },
+      say('How hard does each string pull?'),
+      say(
+        'Tension of one string against key number, as found and as proposed. A level run is an even one; steps belong where one string becomes two or two become three.',
+      ),
+      { name: `${say('tension')}, ${unit === 'mm' ? 'N' : 'lbf'}`, scale: 'linear' },
       ({ tension }) => (unit === 'mm' ? tension : inPoundsForce(newtons(tension))),
     ),
     ...chart(
-      'How near is each string to breaking?',
-      'Tension as a share of the break load against key number, as found and as proposed.',
-      { name: 'share of the break load, %', scale: 'linear' },
+      say('How near is each string to breaking?'),
+      say('Tension as a share of the break load against key number, as found and as proposed.'),
+      { name: say('share of the break load, %'), scale: 'linear' },
       ({ breakShare }) => breakShare * 100,
     ),
     ...chart(
-      'How inharmonic is each string?',
-      'Inharmonicity B against key number on a logarithmic scale, as found and as proposed.',
+      say('How inharmonic is each string?'),
+      say('Inharmonicity B against key number on a logarithmic scale, as found and as proposed.'),
       { name: 'B', scale: 'log' },
       ({ inharmonicity }) => inharmonicity,
     ),
   ];
 }
 
-function keyAxis(keys: readonly number[]): Axis {
+function keyAxis(keys: readonly number[], { say }: Language): Axis {
   const [first, last] = [Math.min(...keys), Math.max(...keys)];
   const ticks = Array.from({ length: 8 }, (_, octave) => 4 + 12 * octave).filter(
     // A tick too near an end would write over it.
     (key) => Math.min(key - first, last - key) > (last - first) / 12,
   );
   return {
-    name: 'key',
+    name: say('key'),
     scale: 'linear',
     from: first - 0.5,
     to: last + 0.5,

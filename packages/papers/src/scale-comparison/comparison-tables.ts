@@ -1,4 +1,12 @@
-import { type Language, type NoteAnalysis, noteName, type PlainString, type WoundString } from '@becket/core';
+import {
+  type Language,
+  type LoadShare,
+  type NoteAnalysis,
+  noteName,
+  type PlainString,
+  sayKnown,
+  type WoundString,
+} from '@becket/core';
 import type { ScaleComparison } from '@becket/journal';
 import { notesInWords } from '../bass-string-order/to-be-confirmed.ts';
 import { type LengthUnit, lengthText, otherUnit } from '../figures/lengths.ts';
@@ -12,47 +20,52 @@ export function changeTable(
   language: Language,
 ): Table | undefined {
   if (changed.length === 0) return undefined;
+  const { say, fixed } = language;
+  const [was, is] = [say('[a change] before'), say('[a change] after')];
   return {
     is: 'table',
-    title: 'Notes that get another size',
+    title: say('Notes that get another size'),
     remarks: [
-      `Diameters in ${unit}. Before is what was read, after what is strung; N is of one string, % of the break load.`,
+      say(
+        'Diameters in {unit}. Before is what was read, after what is strung; N is of one string, % of the break load.',
+        { unit },
+      ),
     ],
     columns: [
-      { heading: 'note', align: 'left', share: 26 },
-      { heading: 'strings', align: 'right', share: 32 },
-      { group: 'wire', heading: 'before', align: 'left', share: 88, tone: 'quiet' },
-      { group: 'wire', heading: 'after', align: 'left', share: 88 },
-      { group: 'tension, N', heading: 'before', align: 'right', share: 28, tone: 'quiet' },
+      { heading: say('[of the scale] note'), align: 'left', share: 26 },
+      { heading: say('strings'), align: 'right', share: 32 },
+      { group: say('wire'), heading: was, align: 'left', share: 88, tone: 'quiet' },
+      { group: say('wire'), heading: is, align: 'left', share: 88 },
+      { group: `${say('tension')}, N`, heading: was, align: 'right', share: 28, tone: 'quiet' },
       {
-        group: 'tension, N',
-        heading: 'after',
+        group: `${say('tension')}, N`,
+        heading: is,
         align: 'right',
         share: 28,
         page: 'core/strings/string-tension',
       },
-      { group: '% of break load', heading: 'before', align: 'right', share: 28, tone: 'quiet' },
+      { group: say('% of break load'), heading: was, align: 'right', share: 28, tone: 'quiet' },
       {
-        group: '% of break load',
-        heading: 'after',
+        group: say('% of break load'),
+        heading: is,
         align: 'right',
         share: 28,
         page: 'core/strings/break-share',
       },
-      { group: 'B × 10⁴', heading: 'before', align: 'right', share: 28, tone: 'quiet' },
-      { group: 'B × 10⁴', heading: 'after', align: 'right', share: 28, page: 'core/strings/inharmonicity' },
+      { group: 'B × 10⁴', heading: was, align: 'right', share: 28, tone: 'quiet' },
+      { group: 'B × 10⁴', heading: is, align: 'right', share: 28, page: 'core/strings/inharmonicity' },
     ],
     rows: changed.map(({ key, before, after }) => {
       const both = (text: (note: NoteAnalysis) => string): Cell[] =>
-        [before, after].map((note) => (note === undefined ? { absent: 'not known' } : text(note)));
+        [before, after].map((note) => (note === undefined ? { absent: say('not known') } : text(note)));
       return {
         cells: [
           noteName(key),
           String((after ?? before)?.note.strings ?? ''),
           ...both(({ note }) => wireText(note.string, unit, language)),
-          ...both(({ tension }) => tension.toFixed(0)),
-          ...both(({ breakShare }) => (breakShare * 100).toFixed(0)),
-          ...both(({ inharmonicity }) => (inharmonicity * 1e4).toFixed(2)),
+          ...both(({ tension }) => fixed(tension, 0)),
+          ...both(({ breakShare }) => fixed(breakShare * 100, 0)),
+          ...both(({ inharmonicity }) => fixed(inharmonicity * 1e4, 2)),
         ],
       };
     }),
@@ -60,34 +73,54 @@ export function changeTable(
 }
 
 /** Loads of the whole, of sections and of bridges. */
-export function loadTable({ loads }: ScaleComparison): Table {
+export function loadTable({ loads }: ScaleComparison, language: Language): Table {
+  const { say, fixed, plain } = language;
   return {
     is: 'table',
-    title: 'What plate and bridges bear',
+    title: say('What plate and bridges bear'),
     width: 0.8,
-    remarks: ['Loads are of the notes that both scales have; bearing where its angle was read.'],
+    remarks: [
+      say(
+        'Loads are of the notes that both scales have; bearing of those at which an angle or a rise was read under load. A proposal is taken to keep the angle.',
+      ),
+    ],
     columns: [
-      { heading: 'of', align: 'left', share: 60 },
-      { heading: 'before', align: 'right', share: 36, tone: 'quiet' },
-      { heading: 'after', align: 'right', share: 36 },
-      { heading: 'uncertainty', align: 'right', share: 36, tone: 'quiet' },
-      { heading: 'bearing, before', align: 'right', share: 40, tone: 'quiet' },
-      { heading: 'bearing, after', align: 'right', share: 40 },
+      { heading: say('[the load] of'), align: 'left', share: 60 },
+      { heading: say('[a change] before'), align: 'right', share: 36, tone: 'quiet' },
+      { heading: say('[a change] after'), align: 'right', share: 36 },
+      { heading: say('uncertainty'), align: 'right', share: 36, tone: 'quiet' },
+      { heading: say('bearing, before'), align: 'right', share: 40, tone: 'quiet' },
+      { heading: say('bearing, after'), align: 'right', share: 40 },
     ],
     rows: loads.map(({ of, name, before, after }) => {
       const force = (value: number | undefined): Cell =>
-        value === undefined ? { absent: 'not known' } : kN(value);
-      const bearing = (value: number | undefined): Cell =>
-        value === undefined ? { absent: 'not read' } : kN(value);
+        value === undefined ? { absent: say('not known') } : kN(value, language);
+      // Of few notes mostly: newtons, where kilonewtons would show nothing.
+      const bearing = (sum: LoadShare['bearing']): Cell =>
+        sum === undefined
+          ? { absent: say('not read') }
+          : say('{force} N ({notes} read)', {
+              force:
+                sum.standardUncertainty === undefined
+                  ? fixed(sum.force, 0)
+                  : `${fixed(sum.force, 0)} ± ${fixed(sum.standardUncertainty, 0)}`,
+              notes: plain(sum.notes),
+            });
       return {
         ...(of === 'all' ? { tone: 'sum' as const } : {}),
         cells: [
-          of === 'all' ? name : `${of} ${name}`,
+          of === 'all'
+            ? sayKnown(name, language)
+            : of === 'section'
+              ? say('section {section}', { section: name })
+              : say('bridge {bridge}', { bridge: name }),
           force(before?.load),
           force(after?.load),
-          after?.loadUncertainty === undefined ? { absent: 'not known' } : `± ${kN(after.loadUncertainty)}`,
-          bearing(before?.bearing?.force),
-          bearing(after?.bearing?.force),
+          after?.loadUncertainty === undefined
+            ? { absent: say('not known') }
+            : `± ${kN(after.loadUncertainty, language)}`,
+          bearing(before?.bearing),
+          bearing(after?.bearing),
         ],
       };
     }),
@@ -95,24 +128,27 @@ export function loadTable({ loads }: ScaleComparison): Table {
 }
 
 /** Thirds over the break, beat by beat. */
-export function beatsTable({ beats, tunedBy }: ScaleComparison): Table | undefined {
+export function beatsTable({ beats, tunedBy }: ScaleComparison, language: Language): Table | undefined {
+  const { say, fixed } = language;
   const thirds = beats.filter(({ interval }) => interval === 'major third');
   if (thirds.length === 0) return undefined;
   const rate = (value: number | undefined): Cell =>
-    value === undefined ? { absent: 'not known' } : value.toFixed(1);
+    value === undefined ? { absent: say('not known') } : fixed(value, 1);
   return {
     is: 'table',
-    title: 'Major thirds over the break, beats a second',
+    title: say('Major thirds over the break, beats a second'),
     width: 0.5,
     remarks: [
       tunedBy === 'stretch'
-        ? 'Tuned by the stretch of each scale’s own inharmonicity. A row that rises evenly is heard as even.'
-        : 'Tuned by equal temperament, as too few notes are known for a stretch.',
+        ? say(
+            'Tuned by the stretch of each scale’s own inharmonicity. A row that rises evenly is heard as even.',
+          )
+        : say('Tuned by equal temperament, as too few notes are known for a stretch.'),
     ],
     columns: [
-      { heading: 'notes', align: 'left', share: 50 },
-      { heading: 'before', align: 'right', share: 40, tone: 'quiet' },
-      { heading: 'after', align: 'right', share: 40, page: 'core/pitch/beat-rate' },
+      { heading: say('notes'), align: 'left', share: 50 },
+      { heading: say('[a change] before'), align: 'right', share: 40, tone: 'quiet' },
+      { heading: say('[a change] after'), align: 'right', share: 40, page: 'core/pitch/beat-rate' },
     ],
     rows: thirds.map(({ lowerKey, upperKey, before, after }) => ({
       cells: [`${noteName(lowerKey)}–${noteName(upperKey)}`, rate(before), rate(after)],
@@ -122,15 +158,16 @@ export function beatsTable({ beats, tunedBy }: ScaleComparison): Table | undefin
 
 /** Plain wire by size. */
 export function wireTable({ wires }: ScaleComparison, unit: LengthUnit, language: Language): Table {
+  const { say } = language;
   return {
     is: 'table',
-    title: 'Plain wire it takes',
+    title: say('Plain wire it takes'),
     width: 0.6,
     columns: [
       { heading: unit, align: 'right', share: 30 },
       { heading: otherUnit(unit), align: 'right', share: 30, tone: 'quiet' },
-      { heading: 'strings', align: 'right', share: 26 },
-      { heading: 'notes', align: 'left', share: 70 },
+      { heading: say('strings'), align: 'right', share: 26 },
+      { heading: say('notes'), align: 'left', share: 70 },
     ],
     rows: wires
       .filter(({ use }) => use === 'plain')

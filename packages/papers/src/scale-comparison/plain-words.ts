@@ -1,29 +1,47 @@
-import { inKilonewtons, newtons, type ScaleAnalysis } from '@becket/core';
-import { counted } from '../every-paper/running-lines.ts';
+import { inKilonewtons, type Language, newtons, type ScaleAnalysis } from '@becket/core';
 import type { ComparedScales } from './compared-scales.ts';
 
 /** What the change comes to, for whoever owns the piano: no formula, every figure with what it means. */
-export function plainWords({ comparison, before, after, unevenness, name }: ComparedScales): string[] {
+export function plainWords(
+  { comparison, before, after, unevenness, name }: ComparedScales,
+  language: Language,
+): string[] {
+  const { say, plain } = language;
   const inBoth = comparison.notes.filter((note) => note.before !== undefined && note.after !== undefined);
   const changed = inBoth.filter(({ isChanged }) => isChanged).length;
   const all = comparison.loads.find(({ of }) => of === 'all')!;
   const [was, is] = [all.before!.load, all.after!.load];
   return [
     changed === 0
-      ? `No note gets another size of wire than it had: “${name}” is the scale that was found, in new wire.`
-      : `${counted(changed, 'note gets', 'notes get')} another size of wire than before, of ${inBoth.length} that can be compared.`,
+      ? say(
+          'No note gets another size of wire than it had: “{name}” is the scale that was found, in new wire.',
+          { name },
+        )
+      : say(
+          '{count, plural, one {# note gets} other {# notes get}} another size of wire than before, of {all} that can be compared.',
+          { count: changed, all: plain(inBoth.length) },
+        ),
     ...(unevenness.before === undefined || unevenness.after === undefined
       ? []
       : [
-          `From one note to the next the pull of a string bends by ${percent(unevenness.after)} on average; as it was found, by ${percent(unevenness.before)}. The less it bends, the more alike neighbours feel and sound.`,
+          say(
+            'From one note to the next the pull of a string bends by {after} on average; as it was found, by {before}. The less it bends, the more alike neighbours feel and sound.',
+            { after: percent(unevenness.after, language), before: percent(unevenness.before, language) },
+          ),
         ]),
-    `All these strings together pull ${kN(is)} instead of ${kN(was)}: the plate and the case bear ${loadWords(is - was)}.`,
-    `The string nearest to breaking stands at ${percent(highestShare(after), 0)} of what new wire is sure to bear; as it was found, at ${percent(highestShare(before), 0)}.`,
-    ...beatWords(comparison),
+    loadWords(was, is, language),
+    say(
+      'The string nearest to breaking stands at {after} of what new wire is sure to bear; as it was found, at {before}.',
+      {
+        after: percent(highestShare(after), language, 0),
+        before: percent(highestShare(before), language, 0),
+      },
+    ),
+    ...beatWords(comparison, language),
   ];
 }
 
-function beatWords({ beats }: ComparedScales['comparison']): string[] {
+function beatWords({ beats }: ComparedScales['comparison'], { say, fixed }: Language): string[] {
   const thirds = beats.filter(({ interval }) => interval === 'major third');
   /** Between thirds that lie a semitone apart: those of another break are another row. */
   const jump = (when: 'before' | 'after'): number | undefined => {
@@ -37,17 +55,36 @@ function beatWords({ beats }: ComparedScales['comparison']): string[] {
   const [was, is] = [jump('before'), jump('after')];
   if (was === undefined || is === undefined) return [];
   return [
-    `Where the wound strings meet the plain ones, thirds played upwards beat at speeds that jump by up to ${is.toFixed(1)} beats a second from one to the next; as it was found, by up to ${was.toFixed(1)}.`,
+    say(
+      'Where the wound strings meet the plain ones, thirds played upwards beat at speeds that jump by up to {after} beats a second from one to the next; as it was found, by up to {before}.',
+      { after: fixed(is, 1), before: fixed(was, 1) },
+    ),
   ];
 }
 
-export const percent = (share: number, digits = 1): string => `${(share * 100).toFixed(digits)} %`;
-export const kN = (force: number): string => `${inKilonewtons(newtons(force)).toFixed(1)} kN`;
+const percent = (share: number, { fixed }: Language, digits = 1): string => `${fixed(share * 100, digits)} %`;
+export const kN = (force: number, { fixed }: Language): string =>
+  `${fixed(inKilonewtons(newtons(force)), 1)} kN`;
 
 /** A tenth of a kilonewton is the last digit that is printed. */
-function loadWords(difference: number): string {
-  const size = kN(Math.abs(difference));
-  return size === '0.0 kN' ? 'as much as before' : `${size} ${difference > 0 ? 'more' : 'less'} than before`;
+function loadWords(was: number, is: number, language: Language): string {
+  const { say } = language;
+  const size = kN(Math.abs(is - was), language);
+  const values = { is: kN(is, language), was: kN(was, language) };
+  if (size === kN(0, language))
+    return say(
+      'All these strings together pull {is} instead of {was}: the plate and the case bear as much as before.',
+      values,
+    );
+  return is > was
+    ? say(
+        'All these strings together pull {is} instead of {was}: the plate and the case bear {size} more than before.',
+        { ...values, size },
+      )
+    : say(
+        'All these strings together pull {is} instead of {was}: the plate and the case bear {size} less than before.',
+        { ...values, size },
+      );
 }
 
 const highestShare = ({ notes }: ScaleAnalysis): number =>
