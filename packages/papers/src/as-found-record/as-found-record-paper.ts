@@ -15,7 +15,7 @@ import { sectionChapter, wholePianoChapter } from './section-chapter.ts';
 /** The as-found record: what the piano was before the strip, as far as it is known, and what is not. */
 export function asFoundRecordPaper(job: Job, options: PaperOptions): PageTree {
   const { notes } = asFoundRecord(job);
-  const check = stripCheck(job);
+  const check = stripCheck(job, options.language);
   const { firstUnit: unit, language } = options;
   const inSections = job.sections.map((section) => ({
     section,

@@ -1,4 +1,4 @@
-import type { Language } from '@becket/core';
+import { type Language, sayKnown } from '@becket/core';
 import type { AsFoundNote, Job, StripCheck, windings } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
@@ -26,7 +26,7 @@ export function firstPage(
     {
       is: 'facts',
       rows: [
-        { name: say('Job'), value: job.title },
+        { name: say('Job'), value: sayKnown(job.title, language) },
         { name: say('Customer'), value: job.customer ?? say('not named') },
         ...pianoFacts(job, language),
         { name: say('Recorded'), value: recordedBetween(job, language) },

@@ -130,7 +130,12 @@ function noteTables(
   const contradictions = notes.flatMap(({ note, contradiction }) =>
     contradiction === undefined
       ? []
-      : [say('{note}: {contradiction}. Measure this note again.', { note, contradiction })],
+      : [
+          say('{note}: {contradiction}. Measure this note again.', {
+            note,
+            contradiction: say(contradiction),
+          }),
+        ],
   );
   return [
     ...(wound.length > 0

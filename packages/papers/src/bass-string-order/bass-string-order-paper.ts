@@ -24,7 +24,7 @@ export function bassStringOrderPaper(job: Job, options: PaperOptions): PageTree 
   const { firstUnit: unit, language } = options;
   const { say } = language;
   const { orders = [], signed = [] } = options.orders ?? {};
-  const order = bassOrder(job, { signed, lengthUnit: unit });
+  const order = bassOrder(job, { signed, lengthUnit: unit }, language);
   const lines = orderLines(order);
   const notes = orderNotes(job, order);
   const loops = loopsTable(lines, unit, language);
@@ -38,7 +38,7 @@ export function bassStringOrderPaper(job: Job, options: PaperOptions): PageTree 
     {
       is: 'facts',
       rows: [
-        { name: say('Job'), value: job.title },
+        { name: say('Job'), value: sayKnown(job.title, language) },
         ...pianoFacts(job, language),
         { name: say('Strings wanted'), value: wantedInWords(notes, language) },
         { name: say('Made from'), value: order.scale },

@@ -63,7 +63,7 @@ export function orderWarnings(order: BassOrder, orders: readonly Order[], langua
   const { say } = language;
   const changed = orders
     .filter(({ what, state }) => what === 'bass strings' && state !== 'cancelled')
-    .flatMap((one) => changedSinceOrder(order, one) ?? []);
+    .flatMap((one) => changedSinceOrder(order, one, language) ?? []);
   const open = order.checks.filter(({ signed }) => signed === undefined).length;
   const texts = [
     ...(order.scaleProblem === undefined ? [] : [order.scaleProblem]),

@@ -46,7 +46,7 @@ function contradictions(lines: readonly OrderNote[], { say }: Language): string[
       : [
           say('{note}: {contradiction}. Measure it again.', {
             note: note.note,
-            contradiction: note.contradiction,
+            contradiction: say(note.contradiction),
           }),
         ],
   );

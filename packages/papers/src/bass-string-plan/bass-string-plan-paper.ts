@@ -11,7 +11,7 @@ import { OVERLAP_MM, type PlannedString, plannedString, planSheets } from './pla
  * place that a table hides.
  */
 export function bassStringPlanPaper(job: Job, options: PaperOptions): PageTree {
-  const order = bassOrder(job, { signed: options.orders?.signed ?? [] });
+  const order = bassOrder(job, { signed: options.orders?.signed ?? [] }, options.language);
   const { language } = options;
   const { say, plain } = language;
   const planned = order.strings.map((string) => ({ string, plan: plannedString(string, language) }));
@@ -25,8 +25,8 @@ export function bassStringPlanPaper(job: Job, options: PaperOptions): PageTree {
       is: 'paragraph',
       tone: 'lead',
       text: say('{strings} wound strings at true length on {sheets} sheets, from {scale}.', {
-        strings: plain(drawn.length),
-        sheets: plain(sheets.length),
+        strings: drawn.length,
+        sheets: sheets.length,
         scale: order.scale,
       }),
     },
@@ -75,7 +75,7 @@ export function bassStringPlanPaper(job: Job, options: PaperOptions): PageTree {
     title: say('Bass string plan, 1:1'),
     language: language.locale,
     orientation: 'landscape',
-    running: runningLines(job, originLine, options),
+    running: runningLines(job, say(originLine), options),
     blocks,
     machineTable: {
       columns: ['string', 'winding_start_mm', 'winding_end_mm', 'bridge_pin_mm', 'front_termination_mm'],

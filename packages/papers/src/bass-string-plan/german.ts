@@ -3,7 +3,7 @@ import type { Catalogue } from '@becket/core';
 export const german: Catalogue = {
   'Bass string plan, 1:1': 'Basssaitenplan, 1:1',
   '{strings} wound strings at true length on {sheets} sheets, from {scale}.':
-    '{strings} umsponnene Saiten in wahrer Länge auf {sheets} Blättern, nach: {scale}.',
+    '{strings, plural, one {# umsponnene Saite} other {# umsponnene Saiten}} in wahrer Länge auf {sheets, plural, one {# Blatt} other {# Blättern}}, nach: {scale}.',
   'Print at 100 %, without fitting to the page. Measure both rulers on every sheet before anything is laid on it: 100 mm and 4 in.':
     'Mit 100 % drucken, nicht an die Seite anpassen. Auf jedem Blatt beide Maßstäbe nachmessen, bevor etwas daraufgelegt wird: 100 mm und 4 in.',
   'Sheets of one group join by their letters: lay each pair of dashed lines on the pair with the same letter and number. Neighbours overlap by {overlap} mm.':

@@ -1,4 +1,4 @@
-import { type Language, message } from '@becket/core';
+import { type Language, message, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
@@ -27,7 +27,7 @@ export function cutListPaper(job: Job, options: PaperOptions, figures: Stringing
     {
       is: 'facts',
       rows: [
-        { name: say('Job'), value: job.title },
+        { name: say('Job'), value: sayKnown(job.title, language) },
         { name: say('Scale'), value: figures.scale },
         { name: say('Added to each wire'), value: figures.allowances },
       ],
@@ -149,7 +149,7 @@ function wiresTable(wires: readonly StringingWire[], unit: LengthUnit, language:
       { heading: say('wire'), align: 'right', share: 18, tone: 'quiet' },
       { heading: say('[of a wire] strings'), align: 'left', share: 62 },
       { heading: say('[of a wire] made as'), align: 'left', share: 30 },
-      { heading: `${say('diameter')}, ${unit}`, align: 'right', share: 34 },
+      { heading: say('[of wire, in a narrow column] diameter, {unit}', { unit }), align: 'right', share: 34 },
       ...parts.map(([, name]) => ({
         group: say('[of a wire] parts, {unit}', { unit }),
         heading: say(name),

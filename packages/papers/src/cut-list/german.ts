@@ -21,6 +21,7 @@ export const german: Catalogue = {
   '[part of a wire] waste': 'Abfall',
   '[of a wire] strings': 'Saiten',
   '[of a wire] made as': 'gemacht',
+  '[of wire, in a narrow column] diameter, {unit}': 'Ø, {unit}',
   '[of a wire] parts, {unit}': 'Teile, {unit}',
   '[of a length] taken, not read': 'angenommen, nicht gemessen',
   'A length without a remark was read at its own note. “none”: the wire has no such part.':

@@ -1,4 +1,4 @@
-import type { Language } from '@becket/core';
+import { type Language, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
@@ -23,7 +23,7 @@ export function purchaseListPaper(job: Job, options: PaperOptions, figures: Purc
     {
       is: 'facts',
       rows: [
-        { name: say('Job'), value: job.title },
+        { name: say('Job'), value: sayKnown(job.title, language) },
         {
           name: say('Needed on'),
           value: figures.neededOn === undefined ? say('not said') : day(figures.neededOn),

@@ -1,4 +1,4 @@
-import type { Language } from '@becket/core';
+import { type Language, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
@@ -18,7 +18,7 @@ export function stringingSheetsPaper(job: Job, options: PaperOptions, figures: S
   const sections = [...new Set([...figures.wires, ...figures.wound].map(sectionOf))];
   const blocks: Block[] = [
     { is: 'heading', level: 1, text: say('Stringing sheets') },
-    { is: 'paragraph', tone: 'lead', text: `${job.title}: ${figures.scale}.` },
+    { is: 'paragraph', tone: 'lead', text: `${sayKnown(job.title, language)}: ${figures.scale}.` },
     {
       is: 'box',
       tone: 'caution',
