@@ -29,8 +29,11 @@ export {
   startingLabourSteps,
 } from './appraise/labour-steps.ts';
 export { type LearnedHours, learnedHours } from './appraise/learned-hours.ts';
+
 // Appraise
 
+// Hand over
+export { commonCautions, raisingCautions } from '@becket/papers';
 export {
   compareSurveys,
   EXTENT_READING_ERROR,
@@ -114,7 +117,6 @@ export {
   type DamageToRecord,
   recordDamage,
 } from './found-after-strip.ts';
-// Hand over
 export { deviationInWords } from './hand-over/deviation-words.ts';
 export {
   type HandOverOutcome,
@@ -306,6 +308,7 @@ export {
 export {
   COMMON_CUT_ALLOWANCES,
   type CutAllowances,
+  type LoopedString,
   loopsAndCuts,
   type SectionLoops,
   type ShiftOffered,

@@ -65,17 +65,17 @@ export const german: Catalogue = {
   'Unknown: no pin torque was read on the new strings.':
     'Unbekannt: Mit den neuen Saiten wurde kein Wirbeldrehmoment gemessen.',
   'Grip: what the block alone holds, the pull of the string taken out.':
-    'Sitz: was der Stimmstock allein hält, ohne den Zug der Saite.',
+    'Haltemoment: was der Stimmstock allein hält, ohne den Zug der Saite.',
   'An interval of the mean needs three pins with a grip.':
-    'Ein Intervall des Mittels braucht drei Wirbel mit bekanntem Sitz.',
+    'Ein Bereich des Mittels braucht drei Wirbel mit bekanntem Haltemoment.',
   'Interval of the mean: {percent} %; it needs three pins with a grip.':
-    'Intervall des Mittels: {percent} %; es braucht drei Wirbel mit bekanntem Sitz.',
+    'Bereich des Mittels: {percent} %; er braucht drei Wirbel mit bekanntem Haltemoment.',
   pins: 'Wirbel',
   '[of pins] read': 'gemessen',
-  'mean grip': 'mittlerer Sitz',
-  'interval, {unit}': 'Intervall, {unit}',
-  'lowest, {unit}': 'niedrigster, {unit}',
-  'no grip can be told': 'kein Sitz bestimmbar',
+  'mean grip': 'mittleres Haltemoment',
+  'interval, {unit}': 'Bereich, {unit}',
+  'lowest, {unit}': 'niedrigstes, {unit}',
+  'no grip can be told': 'kein Haltemoment bestimmbar',
   'as read: {torques}': 'wie gemessen: {torques}',
   '[of pins] too few': 'zu wenige',
   '{low} to {high}': '{low} bis {high}',
