@@ -151,7 +151,7 @@ function Task({ task, part }: { task: TaskName; part: string | undefined }) {
     case 'string':
       return <StringPage />;
     case 'settle':
-      return <SettlePage />;
+      return <SettlePage part={part} />;
     case 'hand-over':
       return <HandOverPage />;
   }

@@ -6,6 +6,8 @@ import { german as photos } from '../photos/german.ts';
 import { german as piano } from '../piano/german.ts';
 import { german as shell } from '../shell/german.ts';
 import { german as appraise } from '../tasks/appraise/german.ts';
+import { german as handOver } from '../tasks/hand-over/german.ts';
+import { german as settle } from '../tasks/settle/german.ts';
 import { german as string } from '../tasks/string/german.ts';
 
 /** All messages of the screens and of what is under them in German. A chunk of its own, fetched when it is asked for. */
@@ -17,5 +19,7 @@ export const german: Catalogue = {
   ...piano,
   ...shell,
   ...appraise,
+  ...handOver,
+  ...settle,
   ...string,
 };
