@@ -1,3 +1,4 @@
+import { sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { AppraisalFigures } from '../appraisal-report/appraisal-figures.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
@@ -30,7 +31,10 @@ export function appraisalAnnexPaper(
         'The survey, the readings and the figures that the appraisal report rests on, and what is still unknown.',
       ),
     },
-    { is: 'facts', rows: [{ name: say('Job'), value: job.title }, ...pianoFacts(job, language)] },
+    {
+      is: 'facts',
+      rows: [{ name: say('Job'), value: sayKnown(job.title, language) }, ...pianoFacts(job, language)],
+    },
     sealBox(job, options.isSealIntact, language),
     { is: 'heading', level: 2, text: say('What was seen') },
     surveyTable(job, unit, language),

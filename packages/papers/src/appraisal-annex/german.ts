@@ -127,7 +127,7 @@ export const german: Catalogue = {
   'Missed: the chance that {count, plural, one {# pin} other {# pins}} in a row that hold badly lie where no pin was read; over the whole field {chance}.':
     'Übersehen: die Wahrscheinlichkeit, dass {count, plural, one {# Wirbel, der schlecht hält, dort liegt} other {# Wirbel in einer Reihe, die schlecht halten, dort liegen}}, wo kein Wirbel gemessen wurde; über das ganze Feld {chance}.',
   section: 'Abschnitt',
-  '[pins] read': 'gemessen',
+  '[pins] read': 'gem.',
   'with grip': 'mit Halte-moment',
   '[of pins] low': 'gering',
   'mean grip': 'mittleres Haltemoment',

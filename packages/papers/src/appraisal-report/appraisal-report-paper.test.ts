@@ -5,13 +5,29 @@ import type { BulletList, PageTree } from '../page-tree.ts';
 import { renderCsv } from '../render/csv.ts';
 import { appraisalFigures } from '../testing/appraisal-figures.ts';
 import { appraisedJob } from '../testing/appraised-job.ts';
+import { germanOptions } from '../testing/german-options.ts';
 import { testOptions } from '../testing/paper-options.ts';
+import type { AppraisalFigures } from './appraisal-figures.ts';
 import { appraisalReportPaper } from './appraisal-report-paper.ts';
 import { meaningOf, partInPlainWords } from './plain-words.ts';
 
 const options = { ...testOptions, isSealIntact: undefined };
 const tree = appraisalReportPaper(appraisedJob(), options, appraisalFigures());
 const empty = appraisalReportPaper(appraisedJob({ isEmpty: true }), { ...options, address: undefined });
+/** As a task says it. */
+const germanComparison: AppraisalFigures['comparison'] = {
+  days: ['2019-05-03'],
+  lines: [
+    {
+      label: 'Risse an den Stegstiften',
+      place: { section: 'treble', key: 40 },
+      earlierDay: '2019-05-03',
+      change: 'grew',
+      grownBy: undefined,
+      sentence: 'Risse an den Stegstiften, C4: 21 mm länger als am 3. Mai 2019.',
+    },
+  ],
+};
 const itemsUnder = ({ blocks }: PageTree, heading: string): readonly string[] => {
   const at = blocks.findIndex((block) => block.is === 'heading' && block.text === heading);
   return blocks.slice(at).find((block): block is BulletList => block.is === 'list')?.items ?? [];
@@ -30,6 +46,20 @@ describe('appraisalReportPaper()', () => {
     await expect(JSON.stringify(empty, null, 1)).toMatchFileSnapshot(
       '../saved-trees/appraisal-report-empty.json',
     );
+  });
+
+  it('is written in German for who reads German', async () => {
+    const figures = appraisalFigures(germanOptions.language);
+    const german = appraisalReportPaper(
+      appraisedJob(),
+      { ...germanOptions, isSealIntact: undefined },
+      { ...figures, comparison: germanComparison },
+    );
+    await expect(JSON.stringify(german, null, 1)).toMatchFileSnapshot(
+      '../saved-trees/appraisal-report-german.json',
+    );
+    expect(german.language).toBe('de-DE');
+    expect(itemsUnder(german, 'Was wir gemessen haben')[0]).toContain('31 bis 45 Hundertstel Halbton unter');
   });
 
   it('puts decision, findings and price at its head', () => {

@@ -1,4 +1,4 @@
-import type { Language } from '@becket/core';
+import { type Language, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoForOwner } from '../every-paper/piano-facts.ts';
@@ -35,7 +35,7 @@ export function appraisalReportPaper(
       is: 'facts',
       rows: [
         { name: say('For'), value: job.customer ?? say('not named') },
-        { name: say('Job'), value: job.title },
+        { name: say('Job'), value: sayKnown(job.title, language) },
         ...pianoForOwner(job, language),
         { name: say('Looked at'), value: lookedAt(job, language) },
       ],

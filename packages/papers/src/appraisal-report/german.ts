@@ -164,7 +164,7 @@ export const german: Catalogue = {
   'All whose hold could be worked out are held firmly.': 'Alle, deren Halt zu bestimmen war, sitzen fest.',
   'None is held as firmly as we like to see.': 'Keiner sitzt so fest, wie wir es gern sehen.',
   'Of the {gripped} whose hold could be worked out, {low, plural, one {# is} other {# are}} held less firmly than we like to see.':
-    'Von den {gripped}, deren Halt zu bestimmen war, {low, plural, one {sitzt #} other {sitzen #}} weniger fest, als wir es gern sehen.',
+    'Von den {gripped}, deren Halt zu bestimmen war, {low, plural, one {hält #} other {halten #}} nicht so fest, wie wir es gern sehen.',
   'New strings usually get new pins that are a little thicker, so that they are held well again; whether the block allows it is tried out with a few pins first.':
     'Neue Saiten bekommen meist neue, etwas dickere Wirbel, damit sie wieder gut halten; ob der Stimmstock das erlaubt, wird zuerst mit einigen Wirbeln ausprobiert.',
   // What is suggested

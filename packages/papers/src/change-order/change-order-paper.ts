@@ -1,4 +1,4 @@
-import type { Language } from '@becket/core';
+import { type Language, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoForOwner } from '../every-paper/piano-facts.ts';
@@ -28,7 +28,7 @@ export function changeOrderPaper(job: Job, options: PaperOptions): PageTree {
     {
       is: 'facts',
       rows: [
-        { name: say('Job'), value: job.title },
+        { name: say('Job'), value: sayKnown(job.title, language) },
         { name: say('Customer'), value: job.customer ?? say('not named') },
         ...pianoForOwner(job, language),
         { name: say('As-found record'), value: sealInWords(job, options.isSealIntact, language) },

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { BulletList, PageTree, Table } from '../page-tree.ts';
 import { renderCsv } from '../render/csv.ts';
 import { appraisedJob } from '../testing/appraised-job.ts';
+import { germanOptions } from '../testing/german-options.ts';
 import { testOptions } from '../testing/paper-options.ts';
 import { estimatePaper } from './estimate-paper.ts';
 
@@ -23,6 +24,18 @@ describe('estimatePaper()', () => {
   it('makes the trees that were looked at and accepted', async () => {
     for (const [name, tree] of Object.entries({ made, accepted, 'made-anew': anew, none }))
       await expect(JSON.stringify(tree, null, 1)).toMatchFileSnapshot(`../saved-trees/estimate-${name}.json`);
+  });
+
+  it('is written in German for who reads German, the same amounts with a comma', async () => {
+    const german = estimatePaper(appraisedJob(), { ...germanOptions, isSealIntact: undefined });
+    await expect(JSON.stringify(german, null, 1)).toMatchFileSnapshot('../saved-trees/estimate-german.json');
+    // The sums of the English paper, worked out by hand below.
+    expect(tablesOf(german)[2]!.rows.map((row) => ('cells' in row ? row.cells : []))).toContainEqual([
+      'Summe ohne Steuer',
+      '1.563,70',
+      '2.810,37',
+    ]);
+    expect(renderCsv(german)).toBe(renderCsv(made));
   });
 
   it('comes out as by hand', () => {

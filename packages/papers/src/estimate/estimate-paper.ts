@@ -1,4 +1,4 @@
-import { type EstimateTotals, estimateTotals, type Language } from '@becket/core';
+import { type EstimateTotals, estimateTotals, type Language, sayKnown } from '@becket/core';
 import { estimateStanding, type Job, type MadeEstimate } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts, pianoForOwner } from '../every-paper/piano-facts.ts';
@@ -83,7 +83,7 @@ function head(
       is: 'facts',
       rows: [
         { name: say('For'), value: job.customer ?? say('not named') },
-        { name: say('Job'), value: job.title },
+        { name: say('Job'), value: sayKnown(job.title, language) },
         ...pianoForOwner(job, language),
         {
           name: say('Version'),
@@ -179,7 +179,7 @@ function notMade(job: Job, language: Language): Block[] {
       is: 'facts',
       rows: [
         { name: say('For'), value: job.customer ?? say('not named') },
-        { name: say('Job'), value: job.title },
+        { name: say('Job'), value: sayKnown(job.title, language) },
         ...pianoFacts(job, language),
       ],
     },

@@ -1,4 +1,4 @@
-import type { Language } from '@becket/core';
+import { type Language, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
 import { shortened } from '../figures/shortened.ts';
 import type { Box, RunningLines } from '../page-tree.ts';
@@ -15,7 +15,7 @@ export function runningLines(
   { at, isSealIntact, language }: PaperOptions,
 ): RunningLines {
   return {
-    job: shortened(job.title, 50),
+    job: shortened(sayKnown(job.title, language), 50),
     date: language.day(at),
     seal: sealLine(job, isSealIntact, language),
     origin,

@@ -89,5 +89,7 @@ export function readingInWords(reading: StandingReading, first: LengthUnit, lang
   const { dimension } = readingQuantities[reading.quantity];
   if (dimension === 'length')
     return lengthInWords(reading.value_si, lengthKindOf(reading.quantity), first, language);
-  return `${language.plain(reading.asRead.value)} ${reading.asRead.unit}`;
+  const { value, unit } = reading.asRead;
+  // Of all units only this one is a word.
+  return `${language.plain(value)} ${unit === 'cents' ? language.say('cents') : unit}`;
 }

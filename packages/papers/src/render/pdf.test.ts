@@ -100,7 +100,7 @@ describe('renderPdf()', () => {
         }
       });
       expect(title).toBe(`${tree.title}: ${job}`);
-      expect(language).toBe('en');
+      expect(language).toBe('en-GB');
     }
   });
 

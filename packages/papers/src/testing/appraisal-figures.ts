@@ -1,6 +1,8 @@
 import {
+  english,
   inches,
   inchPounds,
+  type Language,
   lowPinPattern,
   metres,
   millimetres,
@@ -12,7 +14,7 @@ import {
 import type { AppraisalFigures, PinTorqueFigures } from '../appraisal-report/appraisal-figures.ts';
 
 /** Figures as they would be handed in for the appraised job: twelve pins of two sections, some of them low. */
-export function appraisalFigures(): AppraisalFigures {
+export function appraisalFigures(language: Language = english): AppraisalFigures {
   const pins = [9, 10.5, 14, 15.5, 16, 14.5, 8.5, 9.5, 15, 14, 17, 18].map(
     (value, index): PinTorqueFigures => {
       const key = 21 + 2 * index;
@@ -80,6 +82,7 @@ export function appraisalFigures(): AppraisalFigures {
           ],
           random: seededChance(1),
         },
+        language,
       ),
       season: { cautions: [] },
       questions: [{ sentence: 'key 21 string 1: 9 N·m reads far from its neighbours. Read it again.' }],
@@ -93,7 +96,7 @@ export function appraisalFigures(): AppraisalFigures {
           median: inches(0.282),
           smallest: inches(0.281),
           largest: inches(0.283),
-          advice: pinSizeAdvice({ readings: pins.map(({ grip }) => grip!.grip), asFound: '2/0' }),
+          advice: pinSizeAdvice({ readings: pins.map(({ grip }) => grip!.grip), asFound: '2/0' }, language),
           adviceRestsOn: 'Grip of 12 pins of this size.',
         },
       ],
