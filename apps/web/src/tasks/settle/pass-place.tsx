@@ -19,6 +19,7 @@ export function PassPlace() {
   const [opened, setOpened] = useState(() =>
     last !== undefined && !isFinished(last, job) ? last.entry : undefined,
   );
+  const [begun, setBegun] = useState<string>();
   const open = settling.passes.find(({ entry }) => entry === opened);
   return (
     <section aria-labelledby="pass">
@@ -45,7 +46,13 @@ export function PassPlace() {
       ) : open === undefined ? (
         <>
           <PlanTable settling={settling} plan={plan} />
-          <BeginPass settling={settling} onBegun={setOpened} />
+          <BeginPass
+            settling={settling}
+            onBegun={(entry) => {
+              setOpened(entry);
+              setBegun(entry);
+            }}
+          />
           {last !== undefined && (
             <button type="button" className="button" onClick={() => setOpened(last.entry)}>
               {say('Go back to pass {pass}', { pass: last.pass })}
@@ -54,7 +61,13 @@ export function PassPlace() {
         </>
       ) : (
         <>
-          <PassSheet key={open.entry} pass={open} plan={plan} onClose={() => setOpened(undefined)} />
+          <PassSheet
+            key={open.entry}
+            pass={open}
+            plan={plan}
+            isFresh={open.entry === begun}
+            onClose={() => setOpened(undefined)}
+          />
           <PlanTable settling={settling} plan={plan} />
         </>
       )}

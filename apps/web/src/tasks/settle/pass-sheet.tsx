@@ -35,6 +35,8 @@ const stepHints: Readonly<Record<PassValueKind, Message>> = {
 interface Props {
   readonly pass: Pass;
   readonly plan: PassPlan;
+  /** True when it was begun just now: the first field is what comes next. */
+  readonly isFresh: boolean;
   readonly onClose: () => void;
 }
 
@@ -44,7 +46,7 @@ interface Kept {
 }
 
 /** One pass, typed step by step: Enter keeps a value and goes to the next section or note. */
-export function PassSheet({ pass, plan, onClose }: Props) {
+export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
   const { desk, job } = useDesk();
   const language = useLanguage();
   const { say, day, plain } = language;
@@ -58,7 +60,7 @@ export function PassSheet({ pass, plan, onClose }: Props) {
   const [problem, setProblem] = useState<{ row: string; sentence: string }>();
   const [kept, setKept] = useState<readonly Kept[]>([]);
   const fields = useRef(new Map<string, HTMLInputElement>());
-  const wanted = useRef<'first' | undefined>(undefined);
+  const wanted = useRef<'first' | undefined>(isFresh ? 'first' : undefined);
   const told = toldOverpulls(pass, plan);
   const own = passRows(pass, job.sections, step, readAs);
   const rows =
