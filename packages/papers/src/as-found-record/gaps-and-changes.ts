@@ -13,6 +13,7 @@ import type { LengthUnit } from '../figures/lengths.ts';
 import { readingInWords } from '../figures/readings.ts';
 import { shortened } from '../figures/shortened.ts';
 import type { Block, Table } from '../page-tree.ts';
+import { gapName } from './gap-name.ts';
 
 /** What the record lacks, what changed after the seal, and which files were brought in. */
 export function gapsAndChanges(job: Job, check: StripCheck, unit: LengthUnit, language: Language): Block[] {
@@ -38,7 +39,8 @@ export function gapsAndChanges(job: Job, check: StripCheck, unit: LengthUnit, la
   ];
 }
 
-function gaps({ gaps: all, openGaps }: StripCheck, { say, moment }: Language): Block[] {
+function gaps({ gaps: all, openGaps }: StripCheck, language: Language): Block[] {
+  const { say, moment } = language;
   const accepted = all.flatMap((gap) =>
     gap.accepted === undefined ? [] : [{ ...gap, accepted: gap.accepted }],
   );
@@ -56,7 +58,12 @@ function gaps({ gaps: all, openGaps }: StripCheck, { say, moment }: Language): B
             { heading: say('[a gap] accepted'), align: 'left', share: 135 },
           ],
           rows: alikeTogether(accepted).map(({ names, rank, reason, by, at }) => ({
-            cells: [names.join(', '), say(rank), reason, `${by}, ${moment(at)}`],
+            cells: [
+              names.map((name) => gapName(name, language)).join(', '),
+              say(rank),
+              reason,
+              `${by}, ${moment(at)}`,
+            ],
           })),
         },
   );
@@ -71,7 +78,9 @@ function gaps({ gaps: all, openGaps }: StripCheck, { say, moment }: Language): B
             { heading: say('if it stays open'), align: 'left', share: 70 },
             { heading: say('what is missing, and what it costs later'), align: 'left', share: 330 },
           ],
-          rows: openGaps.map(({ name, rank, sentence }) => ({ cells: [name, say(rank), sentence] })),
+          rows: openGaps.map(({ name, rank, sentence }) => ({
+            cells: [gapName(name, language), say(rank), sentence],
+          })),
         },
   );
   return blocks;

@@ -1,0 +1,40 @@
+import { type Language, type Message, message } from '@becket/core';
+
+/** What comes before the stroke in the names of gaps, by which they are accepted. */
+const things: ReadonlyMap<string, Message> = new Map<string, Message>([
+  ['piano', message('[name of a gap] piano')],
+  ['sections', message('[name of a gap] sections')],
+  ['stringing', message('[name of a gap] stringing')],
+  ['windings', message('[name of a gap] windings')],
+  ['wire-diameter', message('[name of a gap] wire-diameter')],
+  ['core-diameter', message('[name of a gap] core-diameter')],
+  ['inner-layer-diameter', message('[name of a gap] inner-layer-diameter')],
+  ['over-all-diameter', message('[name of a gap] over-all-diameter')],
+  ['speaking-length', message('[name of a gap] speaking-length')],
+  ['bare-front', message('[name of a gap] bare-front')],
+  ['bare-back', message('[name of a gap] bare-back')],
+  ['front-length', message('[name of a gap] front-length')],
+  ['back-length', message('[name of a gap] back-length')],
+  ['pin-diameter', message('[name of a gap] pin-diameter')],
+  ['pressure-bar-height', message('[name of a gap] pressure-bar-height')],
+  ['strike-line-spacing', message('[name of a gap] strike-line-spacing')],
+  ['bridge-spacing', message('[name of a gap] bridge-spacing')],
+  ['loops', message('[name of a gap] loops')],
+  ['bearing', message('[name of a gap] bearing')],
+  ['felts', message('[name of a gap] felts')],
+  ['punchings', message('[name of a gap] punchings')],
+  ['dampers', message('[name of a gap] dampers')],
+  ['bars', message('[name of a gap] bars')],
+]);
+
+/**
+ * The name of a gap in the language of a paper; in English it is the name that the journal keeps. One that a later program
+ * gave stays as it is.
+ */
+export function gapName(name: string, { say }: Language): string {
+  const [thing = '', ...place] = name.split('/');
+  const words = things.get(thing);
+  if (words === undefined) return name;
+  const where = place.map((one) => (one === 'no section' ? say('no section') : one));
+  return [say(words), ...where].join('/');
+}
