@@ -15,6 +15,7 @@ import { useSettings } from '../../desk/use-device.ts';
 import { afterPicture } from '../../parts/after-picture.ts';
 import { Field } from '../../parts/field.tsx';
 import { useObservable, usePart } from '../../parts/observable.ts';
+import { useSame } from '../../parts/use-same.ts';
 import { cellAfter, cellOf, columnsFor, gridRows } from './grid.ts';
 import { cellAt, GridRow } from './grid-row.tsx';
 import { GridTools, ordinals } from './grid-tools.tsx';
@@ -310,13 +311,4 @@ function ReadBack({ onUndo, onSay }: { onUndo: () => void; onSay: (answer: Absen
       onSay={onSay}
     />
   );
-}
-
-/** The same list as long as the same things stand in it, however often it is made. */
-function useSame<T>(list: readonly T[]): readonly T[] {
-  const kept = useRef(list);
-  const isSame =
-    kept.current.length === list.length && kept.current.every((one, index) => one === list[index]);
-  if (!isSame) kept.current = list;
-  return kept.current;
 }

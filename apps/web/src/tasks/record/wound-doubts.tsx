@@ -1,9 +1,11 @@
+import { asFoundRecord } from '@becket/journal';
 import { woundDoubts } from '@becket/tasks';
 import { useDeferredValue, useMemo } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { useLanguage } from '../../parts/language.tsx';
+import { useSame } from '../../parts/use-same.ts';
 import { useSection } from './section-choice.tsx';
 
 /**
@@ -18,7 +20,10 @@ export function WoundDoubts() {
   const chosen = useSection();
   // Typing goes first: the check may come a moment later.
   const settled = useDeferredValue(job);
-  const doubts = useMemo(() => woundDoubts(settled, { lengthUnit: unit }), [settled, unit]);
+  // A reading of a plain string changes nothing here: a note keeps its object while nothing of it changes.
+  const wound = useSame(asFoundRecord(settled).notes.filter(({ winding }) => winding === 'wound'));
+  // biome-ignore lint/correctness/useExhaustiveDependencies: of the job only its sections and these notes count
+  const doubts = useMemo(() => woundDoubts(settled, { lengthUnit: unit }), [wound, settled.sections, unit]);
   const section =
     key === undefined
       ? chosen
