@@ -1,6 +1,7 @@
 import { german as evidence } from './evidence/german.ts';
 import { german as pins } from './pins/german.ts';
 import { german as pitch } from './pitch/german.ts';
+import { german as rescale } from './rescale/german.ts';
 import { german as scale } from './scale/german.ts';
 import { german as supplies } from './supplies/german.ts';
 import { german as tables } from './tables/german.ts';
@@ -12,6 +13,7 @@ export const german: Catalogue = {
   ...evidence,
   ...pins,
   ...pitch,
+  ...rescale,
   ...scale,
   ...supplies,
   ...tables,

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { german } from '../german.ts';
+import { makeLanguage } from '../words/index.ts';
 import { COMMON_LEAVE_ALONE_POLICY, reasonsToLeaveAlone } from './leave-alone.ts';
 import { exampleProblem } from './testing/example-problems.ts';
 import { bestPreparedScale, type PreparedScale, prepareScale, type WholeScaleAnswer } from './whole-scale.ts';
@@ -65,5 +67,20 @@ describe('reasonsToLeaveAlone()', () => {
     }
     const patient = { ...COMMON_LEAVE_ALONE_POLICY, largestLoadRise: 1 };
     expect(reasonsToLeaveAlone(prepared, smooth, modern, patient)).toEqual([]);
+  });
+});
+
+describe('a reason in German', () => {
+  it('says why the scale of a historic instrument is left alone', () => {
+    const [reason] = reasonsToLeaveAlone(
+      prepared,
+      tidied,
+      { year: 1850, isHistoric: undefined },
+      undefined,
+      makeLanguage('de-DE', german),
+    );
+    expect(reason!.sentence).toMatch(
+      /^Das Instrument wurde 1850 gebaut und gilt als historisch \(vor 1880\)\. Die Mensur lassen, wie sie ist,/,
+    );
   });
 });

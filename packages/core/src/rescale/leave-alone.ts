@@ -1,4 +1,5 @@
 import { inKilonewtons, newtons, requireNotNegative, requirePositive } from '../units/index.ts';
+import { english, type Language } from '../words/index.ts';
 import { isUnder, loadName } from './scale-clash.ts';
 import { type ObjectiveParts, objectiveParts, type WeighedString } from './scale-objective.ts';
 import type { PreparedScale, WholeScaleAnswer } from './whole-scale.ts';
@@ -54,6 +55,7 @@ const roughness = (parts: ObjectiveParts, weights: RescaleWeights): number =>
  * @param answer      one of its answers
  * @param instrument  what is known of its age
  * @param policy      what the shop goes by
+ * @param language    of the sentences
  * @returns in the order above, loads from the whole to its parts
  *
  * Throws: RangeError when a limit of the policy is negative or not finite.
@@ -64,30 +66,38 @@ export function reasonsToLeaveAlone(
   answer: WholeScaleAnswer,
   instrument: InstrumentAge,
   policy: LeaveAlonePolicy = COMMON_LEAVE_ALONE_POLICY,
+  language: Language = english,
 ): LeaveAloneAdvice[] {
   const task = 'reasons to leave a scale alone';
   requirePositive(policy.historicBefore, 'the year before which an instrument is historic', task);
   requireNotNegative(policy.leastGain, 'the least gain', task);
   requireNotNegative(policy.largestLoadRise, 'the largest rise of a load', task);
   return [
-    ...ageAdvice(instrument, policy),
-    ...smoothnessAdvice(prepared, answer, policy),
-    ...loadAdvice(prepared, answer, policy),
+    ...ageAdvice(instrument, policy, language),
+    ...smoothnessAdvice(prepared, answer, policy, language),
+    ...loadAdvice(prepared, answer, policy, language),
   ];
 }
 
-function ageAdvice({ year, isHistoric }: InstrumentAge, policy: LeaveAlonePolicy): LeaveAloneAdvice[] {
+function ageAdvice(
+  { year, isHistoric }: InstrumentAge,
+  policy: LeaveAlonePolicy,
+  { say }: Language,
+): LeaveAloneAdvice[] {
   if (isHistoric === false) return [];
-  const keep =
-    'Leave its scale as it is unless owner and conservator agree: sizes that are changed cannot be told from the old ones later.';
   if (isHistoric === true || (year !== undefined && year < policy.historicBefore)) {
     return [
       {
         rule: 'historic instrument',
         sentence:
           year === undefined
-            ? `The instrument counts as historic. ${keep}`
-            : `The instrument was made in ${year} and counts as historic${isHistoric ? '' : ` (before ${policy.historicBefore})`}. ${keep}`,
+            ? say(
+                'The instrument counts as historic. Leave its scale as it is unless owner and conservator agree: sizes that are changed cannot be told from the old ones later.',
+              )
+            : say(
+                'The instrument was made in {year} and counts as historic{said, select, yes {} other { (before {limit})}}. Leave its scale as it is unless owner and conservator agree: sizes that are changed cannot be told from the old ones later.',
+                { year, said: isHistoric ? 'yes' : 'no', limit: policy.historicBefore },
+              ),
         figures: { ...(year !== undefined && { year }), historicBefore: policy.historicBefore },
       },
     ];
@@ -96,7 +106,10 @@ function ageAdvice({ year, isHistoric }: InstrumentAge, policy: LeaveAlonePolicy
   return [
     {
       rule: 'age not known',
-      sentence: `The age of the instrument is not known, so it cannot be said whether it is historic (before ${policy.historicBefore}). Find that out before its scale is changed.`,
+      sentence: say(
+        'The age of the instrument is not known, so it cannot be said whether it is historic (before {limit}). Find that out before its scale is changed.',
+        { limit: policy.historicBefore },
+      ),
       figures: { historicBefore: policy.historicBefore },
     },
   ];
@@ -106,6 +119,7 @@ function smoothnessAdvice(
   { problem, asFoundLogTensions, foundFigures }: PreparedScale,
   answer: WholeScaleAnswer,
   { leastGain }: LeaveAlonePolicy,
+  language: Language,
 ): LeaveAloneAdvice[] {
   const { weights } = problem;
   const roughnessOf = (strings: readonly WeighedString[]): number =>
@@ -123,11 +137,18 @@ function smoothnessAdvice(
   const gain = found > 0 ? 1 - proposed / found : 0;
   if (gain >= leastGain) return [];
   const { changedNotes } = answer.parts;
-  const gained = gain > 0 ? `takes away ${percent(gain)} of its bends` : 'takes away none of its bends';
   return [
     {
       rule: 'already smooth',
-      sentence: `The scale is about as smooth as this answer: changing ${changedNotes} ${changedNotes === 1 ? 'note' : 'notes'} ${gained} of tension and B, less than the ${percent(leastGain)} that makes it worth while. Leave it as it is.`,
+      sentence: language.say(
+        'The scale is about as smooth as this answer: changing {notes, plural, one {# note} other {# notes}} takes away {gained, select, some {{gain}} other {none}} of its bends of tension and B, less than the {least} that makes it worth while. Leave it as it is.',
+        {
+          notes: changedNotes,
+          gained: gain > 0 ? 'some' : 'none',
+          gain: percent(gain, language),
+          least: percent(leastGain, language),
+        },
+      ),
       figures: { gain, leastGain, changedNotes, roughnessFound: found, roughnessProposed: proposed },
     },
   ];
@@ -137,6 +158,7 @@ function loadAdvice(
   { problem, asFoundLogTensions }: PreparedScale,
   answer: WholeScaleAnswer,
   { largestLoadRise }: LeaveAlonePolicy,
+  language: Language,
 ): LeaveAloneAdvice[] {
   return answer.loads.flatMap(({ of, name, load }) => {
     const group = { of, name, highest: newtons(0) };
@@ -147,15 +169,23 @@ function loadAdvice(
     );
     const rise = load / found - 1;
     if (rise <= largestLoadRise) return [];
-    const kN = (value: number): string => inKilonewtons(newtons(value)).toFixed(1);
+    const kN = (value: number): string => language.fixed(inKilonewtons(newtons(value)), 1);
     return [
       {
         rule: 'load would rise' as const,
-        sentence: `The load of ${loadName(group)} would rise by ${percent(rise)}, from ${kN(found)} to ${kN(load)} kN. What plate, bridge and soundboard can bear is not known here: keep the load as it was found, or ask whoever knows the structure.`,
+        sentence: language.say(
+          'The load of {name} would rise by {rise}, from {found} to {load} kN. What plate, bridge and soundboard can bear is not known here: keep the load as it was found, or ask whoever knows the structure.',
+          {
+            name: loadName(group, language),
+            rise: percent(rise, language),
+            found: kN(found),
+            load: kN(load),
+          },
+        ),
         figures: { rise, largestLoadRise, found_N: found, proposed_N: load },
       },
     ];
   });
 }
 
-const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
+const percent = (share: number, { fixed }: Language): string => `${fixed(100 * share, 1)} %`;

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { german } from '../german.ts';
 import { millimetres, newtons } from '../units/index.ts';
+import { makeLanguage } from '../words/index.ts';
 import { exampleProblem } from './testing/example-problems.ts';
 import { randomSmallProblem } from './testing/small-scales.ts';
 import { bestWholeScale } from './whole-scale.ts';
@@ -157,5 +159,21 @@ describe('the clash that leaves no scale', () => {
       expect(() => bestWholeScale(problem)).toThrow(RangeError);
       expect(() => bestWholeScale(problem)).toThrow(message);
     }
+  });
+});
+
+describe('a clash in German', () => {
+  const reasonOf = (problem: WholeScaleProblem) => {
+    const answer = bestWholeScale(problem, makeLanguage('de-DE', german));
+    return answer.feasible ? undefined : answer.clash.reason;
+  };
+
+  it('names the limit of a note, and the rule between notes', () => {
+    expect(reasonOf(withNote(55, { highestTension: newtons(10) }))).toMatch(
+      /^Keine Saite passt auf Ton 55\. Die Grenzen? .* keine übrig: die größte Zugkraft/,
+    );
+    expect(reasonOf(withNote(56, pinnedPlain(56, 0.9144), withNote(54, pinnedPlain(54, 0.889))))).toBe(
+      'Keine Mensur führt durch die Töne 54 bis 56, denn die Regel „blanke Stärken nehmen nie zu“ verträgt sich nicht mit dem, was dort passt und festgelegt ist. Dort eine Grenze weiten oder die Regel lockern.',
+    );
   });
 });

@@ -1,3 +1,4 @@
+import { type Language, type Message, message } from '../words/index.ts';
 import { isFound, ScheduleSearch, type SearchRules, type SearchStage } from './schedule-search.ts';
 import type { NoteCandidates, StringLimitName } from './string-candidates.ts';
 import type { LoadLimit, WholeScaleProblem } from './whole-scale-problem.ts';
@@ -26,13 +27,22 @@ export interface ScaleClash {
   readonly reason: string;
 }
 
-const noteRange = (firstKey: number, lastKey: number): string =>
-  firstKey === lastKey ? `note ${firstKey}` : `notes ${firstKey} to ${lastKey}`;
+const limitWords: Readonly<Record<StringLimitName, Message>> = {
+  'lowest tension': message('the lowest tension'),
+  'highest tension': message('the highest tension'),
+  'lowest break share': message('the lowest break share'),
+  'highest break share': message('the highest break share'),
+  'largest diameter over the core': message('the largest diameter over the core'),
+};
+
+const noteRange = (first: number, last: number, { say }: Language): string =>
+  first === last ? say('note {key}', { key: first }) : say('notes {first} to {last}', { first, last });
 
 /** The first note that no string fits, with the limits that turned strings away. */
 export function emptyNoteClash(
   problem: WholeScaleProblem,
   gathered: readonly NoteCandidates[],
+  { say }: Language,
 ): ScaleClash | undefined {
   const index = gathered.findIndex(({ candidates }) => candidates.length === 0);
   if (index < 0) return undefined;
@@ -45,18 +55,27 @@ export function emptyNoteClash(
       limits: ['nothing offered'],
       firstKey: key,
       lastKey: key,
-      reason: `Nothing is offered for note ${key}: it may be neither plain nor wound with the wires and bare ends given. Allow one of them there, or add wires.`,
+      reason: say(
+        'Nothing is offered for note {key}: it may be neither plain nor wound with the wires and bare ends given. Allow one of them there, or add wires.',
+        { key },
+      ),
     };
   }
-  const list = names.map((name) => `the ${name}`).join(', ');
+  const list = names.map((name) => say(limitWords[name])).join(', ');
   return {
     limits: pinned === undefined ? names : ['pinned string', ...names],
     firstKey: key,
     lastKey: key,
     reason:
       pinned === undefined
-        ? `No string fits note ${key}: ${list} ${names.length === 1 ? 'leaves' : 'leave'} none. Widen one of them there, or offer more sizes.`
-        : `The string pinned at note ${key} breaks ${list}. Widen the limit there, or pin another string.`,
+        ? say(
+            'No string fits note {key}: {limits} {count, plural, one {leaves} other {leave}} none. Widen one of them there, or offer more sizes.',
+            { key, limits: list, count: names.length },
+          )
+        : say(
+            'The string pinned at note {key} breaks {limits}. Widen the limit there, or pin another string.',
+            { key, limits: list },
+          ),
   };
 }
 
@@ -65,6 +84,7 @@ export function ruleClash(
   problem: WholeScaleProblem,
   stages: readonly SearchStage[],
   rules: SearchRules,
+  language: Language,
 ): ScaleClash {
   // Only whether there is a schedule matters: without costs every search is short.
   const bare = stages.map(
@@ -88,7 +108,7 @@ export function ruleClash(
   let from = to;
   while (from > 0 && isPossible(from, to, free)) from -= 1;
 
-  const relaxations: [ScheduleRuleName, SearchRules][] = [
+  const relaxations: [Exclude<ScheduleRuleName, 'wound below plain'>, SearchRules][] = [
     ['minimum run of plain sizes', { ...free, minimumRun: [1, free.minimumRun[1]] }],
     ['minimum run of cores', { ...free, minimumRun: [free.minimumRun[0], 1] }],
     ['plain sizes never grow', { ...free, neverGrows: [false, free.neverGrows[1]] }],
@@ -100,32 +120,55 @@ export function ruleClash(
     alone.length > 0 ? alone : hasNoRules ? relaxations.map(([name]) => name) : ['wound below plain'];
   const hasPin = problem.notes.slice(from, to + 1).some(({ pinned }) => pinned !== undefined);
   const [firstKey, lastKey] = [problem.notes[from]!.asFound.key, problem.notes[to]!.asFound.key];
-  const where = noteRange(firstKey, lastKey);
-  const what =
+  const { say } = language;
+  const told = { where: noteRange(firstKey, lastKey, language), pin: hasPin ? 'yes' : 'no' };
+  const reason =
     alone.length > 0
-      ? `the rule '${alone.join("' or the rule '")}' clashes with what fits there`
+      ? say(
+          'No scale goes through {where}: {rules} clashes with what fits there{pin, select, yes {, with what is pinned} other {}}. Widen a limit there, or ease the rule.',
+          {
+            ...told,
+            rules: alone
+              .map((name) => say("the rule '{rule}'", { rule: say(name) }))
+              .reduce((one, other) => say('{one} or {other}', { one, other })),
+          },
+        )
       : hasNoRules
-        ? 'the rules of runs and of sizes that never grow clash together with what fits there'
-        : 'what fits there would put plain strings below wound ones';
+        ? say(
+            'No scale goes through {where}: the rules of runs and of sizes that never grow clash together with what fits there{pin, select, yes {, with what is pinned} other {}}. Widen a limit there, or ease the rule.',
+            told,
+          )
+        : say(
+            'No scale goes through {where}: what fits there would put plain strings below wound ones{pin, select, yes {, with what is pinned} other {}}. Widen a limit there, or ease the rule.',
+            told,
+          );
   return {
     limits: hasPin ? [...limits, 'pinned string'] : limits,
     firstKey,
     lastKey,
-    reason: `No scale goes through ${where}: ${what}${hasPin ? ', with what is pinned' : ''}. Widen a limit there, or ease the rule.`,
+    reason,
   };
 }
 
 /** A load that even the lightest scale exceeds. */
-export function loadClash(problem: WholeScaleProblem, limit: LoadLimit, lightest: number): ScaleClash {
+export function loadClash(
+  problem: WholeScaleProblem,
+  limit: LoadLimit,
+  lightest: number,
+  language: Language,
+): ScaleClash {
   const keys = problem.notes
     .filter(({ asFound }) => isUnder(limit, asFound))
     .map(({ asFound }) => asFound.key);
-  const kN = (load: number): string => `${(load / 1000).toFixed(1)} kN`;
+  const kN = (load: number): string => `${language.fixed(load / 1000, 1)} kN`;
   return {
     limits: ['highest load'],
     firstKey: keys[0]!,
     lastKey: keys[keys.length - 1]!,
-    reason: `The load of ${loadName(limit)} cannot be kept: the lightest scale has ${kN(lightest)}, ${kN(limit.highest)} is allowed. Raise the limit, or lower the lowest tensions.`,
+    reason: language.say(
+      'The load of {name} cannot be kept: the lightest scale has {lightest}, {highest} is allowed. Raise the limit, or lower the lowest tensions.',
+      { name: loadName(limit, language), lightest: kN(lightest), highest: kN(limit.highest) },
+    ),
   };
 }
 
@@ -134,5 +177,7 @@ export const isUnder = (
   note: { readonly section: string; readonly bridge: string },
 ): boolean => limit.of === 'all' || (limit.of === 'section' ? note.section : note.bridge) === limit.name;
 
-export const loadName = (limit: LoadLimit): string =>
-  limit.of === 'all' ? 'all strings' : `the ${limit.of} '${limit.name}'`;
+export const loadName = ({ of, name }: LoadLimit, { say }: Language): string =>
+  of === 'all'
+    ? say('all strings')
+    : say("the {of, select, section {section} other {bridge}} '{name}'", { of, name: name ?? '' });

@@ -1,6 +1,7 @@
 import type { ScaleNote } from '../scale/index.ts';
 import type { PlainString, WoundString } from '../strings/index.ts';
 import { type Metres, metres, type Newtons, newtons, requireWithin } from '../units/index.ts';
+import { english, type Language } from '../words/index.ts';
 import type { ScaleClash } from './scale-clash.ts';
 import { bestPreparedScale, type PreparedScale, type WholeScaleAnswer } from './whole-scale.ts';
 import type { RescaleWeights, WholeScaleProblem } from './whole-scale-problem.ts';
@@ -98,6 +99,7 @@ export function weightsAtPlace(weights: RescaleWeights, place: number): RescaleW
  */
 export function* scaleFront(
   prepared: PreparedScale,
+  language: Language = english,
 ): Generator<FrontProgress, ScaleFront | NoScaleFront, void> {
   let answers: FrontAnswer[] = [];
   let solved = 0;
@@ -105,7 +107,7 @@ export function* scaleFront(
   for (const place of [...FIRST_PLACES, ...FURTHER_PLACES]) {
     if (solved >= of && answers.length >= FEWEST_ANSWERS) break;
     const weights = weightsAtPlace(prepared.problem.weights, Math.max(place, LEAST_PLACE));
-    const found = bestPreparedScale(prepared, weights);
+    const found = bestPreparedScale(prepared, weights, language);
     solved += 1;
     if (!found.feasible) return found;
     const latest = frontAnswer(prepared, place, found);

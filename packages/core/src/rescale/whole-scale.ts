@@ -1,6 +1,7 @@
 import type { PlainString, WoundString } from '../strings/index.ts';
 import { breakLoad } from '../strings/index.ts';
 import { type Newtons, newtons } from '../units/index.ts';
+import { english, type Language } from '../words/index.ts';
 import { requireProblem, requireWeights } from './require-problem.ts';
 import { emptyNoteClash, isUnder, loadClash, ruleClash, type ScaleClash } from './scale-clash.ts';
 import {
@@ -101,8 +102,11 @@ export interface PreparedScale {
  * Source: R. Bellman, Dynamic Programming, 1957 (the method; from memory). The sum is our own.
  * @example  bestWholeScale({ notes: rescaleNotes([{ key: 49, section: 'treble', bridge: 'long', strings: 3, frequency: hertz(440), string: { kind: 'plain', speakingLength: millimetres(400), diameter: millimetres(1) } }], { limits: COMMON_SHOP_POLICY.limits, tensionDown: 0.1, tensionUp: 0, breakMayMove: 0 }), catalogue: { plain: [0.9, 0.95, 1.05].map(millimetres), cores: [], windings: [] }, strengthTable: A228_MINIMUM, weights: COMMON_RESCALE_WEIGHTS, rules: { ...COMMON_RESCALE_RULES, minimumRunPlain: 1, offersAsFound: false } }).notes[0].tension  // ≈ 689.4 N
  */
-export function bestWholeScale(problem: WholeScaleProblem): WholeScaleAnswer | NoWholeScale {
-  return bestPreparedScale(prepareScale(problem));
+export function bestWholeScale(
+  problem: WholeScaleProblem,
+  language: Language = english,
+): WholeScaleAnswer | NoWholeScale {
+  return bestPreparedScale(prepareScale(problem), problem.weights, language);
 }
 
 /** Works out what every note may choose from: the costly part, the same for all weights. */
@@ -131,11 +135,12 @@ export function prepareScale(problem: WholeScaleProblem): PreparedScale {
 export function bestPreparedScale(
   prepared: PreparedScale,
   weights: RescaleWeights = prepared.problem.weights,
+  language: Language = english,
 ): WholeScaleAnswer | NoWholeScale {
   requireWeights(weights);
   const problem = { ...prepared.problem, weights };
   const { gathered, asFoundLogTensions } = prepared;
-  const empty = emptyNoteClash(problem, gathered);
+  const empty = emptyNoteClash(problem, gathered, language);
   if (empty !== undefined) return { feasible: false, clash: empty };
 
   const candidates = gathered.map((note) => note.candidates);
@@ -144,7 +149,10 @@ export function bestPreparedScale(
   const loads = problem.rules.loads.map((limit) => searchLoad(problem, candidates, limit));
   const found = scheduleWithinLoads(stages, rules, loads, MOST_STEPS_BACK, prepared.known);
   if ('lightest' in found)
-    return { feasible: false, clash: loadClash(problem, problem.rules.loads[found.limit]!, found.lightest) };
+    return {
+      feasible: false,
+      clash: loadClash(problem, problem.rules.loads[found.limit]!, found.lightest, language),
+    };
   if ('areLoadsTogether' in found) {
     const keys = problem.notes.map(({ asFound }) => asFound.key);
     return {
@@ -153,11 +161,14 @@ export function bestPreparedScale(
         limits: ['highest load'],
         firstKey: keys[0]!,
         lastKey: keys[keys.length - 1]!,
-        reason: `No scale ${found.isProven ? 'keeps' : 'was found that keeps'} all load limits together, though each can be kept alone. Raise one of them, or lower the lowest tensions.`,
+        reason: language.say(
+          'No scale {proof, select, proven {keeps} other {was found that keeps}} all load limits together, though each can be kept alone. Raise one of them, or lower the lowest tensions.',
+          { proof: found.isProven ? 'proven' : 'open' },
+        ),
       },
     };
   }
-  if (!isFound(found)) return { feasible: false, clash: ruleClash(problem, stages, rules) };
+  if (!isFound(found)) return { feasible: false, clash: ruleClash(problem, stages, rules, language) };
 
   prepared.known.push(found.choices);
   const chosen = found.choices.map((choice, note) => candidates[note]![choice]!);
