@@ -6,6 +6,7 @@ import { german as appraise } from './appraise/german.ts';
 import { german as handOver } from './hand-over/german.ts';
 import { german as imports } from './import/german.ts';
 import { german as jobFile } from './job-file/german.ts';
+import { german as order } from './order/german.ts';
 import { german as settle } from './settle/german.ts';
 import { german as besideFolders } from './words/german.ts';
 
@@ -18,6 +19,7 @@ export const german: Catalogue = {
   ...appraise,
   ...imports,
   ...jobFile,
+  ...order,
   ...handOver,
   ...settle,
 };

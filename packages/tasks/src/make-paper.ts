@@ -51,12 +51,20 @@ const makers = {
   'bass-string-order': bassStringOrderPaper,
   'bass-string-plan': bassStringPlanPaper,
   'purchase-list': (job, options) =>
-    purchaseListPaper(job, options, purchaseFigures(job, options.shop, options.orders)),
+    purchaseListPaper(job, options, purchaseFigures(job, options, options.language)),
   'change-order': changeOrderPaper,
   'stringing-sheets': (job, options) =>
-    stringingSheetsPaper(job, options, stringingFigures(job, orderPolicyOf(options.shop.allowances))),
+    stringingSheetsPaper(
+      job,
+      options,
+      stringingFigures(job, orderPolicyOf(options.shop.allowances), options.language),
+    ),
   'cut-list': (job, options) =>
-    cutListPaper(job, options, stringingFigures(job, orderPolicyOf(options.shop.allowances))),
+    cutListPaper(
+      job,
+      options,
+      stringingFigures(job, orderPolicyOf(options.shop.allowances), options.language),
+    ),
   'settling-log': (job, options) =>
     settlingLogPaper(job, options, settlingFigures(job, onDay(options), options.language)),
   'hand-over-record': (job, options) =>

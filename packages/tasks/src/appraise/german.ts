@@ -278,13 +278,13 @@ export const german: Catalogue = {
     'noch kein Ton hat Drahtdurchmesser und klingende Länge',
   'the stringing is not all described': 'der Bezug ist nicht ganz beschrieben',
   'diameters and lengths of {strings} plain strings{unread, plural, =0 {} other {; # of them not read and taken as the mean}}, with ends, coils and {waste} % waste (our own starting figures)':
-    'Durchmesser und Längen von {strings} blanken Saiten{unread, plural, =0 {} other {; # davon nicht gemessen und als Mittel genommen}}, mit Enden, Windungen und {waste} % Verschnitt (eigene Startwerte)',
+    'Durchmesser und Längen von {strings} blanken Saiten{unread, plural, =0 {} other {; # davon nicht gemessen und als Mittel genommen}}, mit Enden, Windungen und {waste} % Verschnitt (eigene Anfangswerte)',
   '{jobs, plural, one {# finished job} other {# finished jobs}} of this shop: {middle} ({low} to {high}) minutes a {per, select, string {string} note {note} other {job}}':
     '{jobs, plural, one {# beendeter Auftrag} other {# beendete Aufträge}} dieser Werkstatt: {middle} ({low} bis {high}) Minuten je {per, select, string {Saite} note {Ton} other {Auftrag}}',
   '{minutes} minutes ({source})': '{minutes} Minuten ({source})',
   '{fixed} minutes and {more} a {per, select, string {string} other {note}}, {count} of them ({source})':
     '{fixed} Minuten und {more} je {per, select, string {Saite} other {Ton}}, davon {count} ({source})',
-  'our own starting figure': 'eigener Startwert',
+  'our own starting figure': 'eigener Anfangswert',
   'Look the piano over, survey its structure, write the report':
     'Instrument ansehen, Tragwerk begutachten, Bericht schreiben',
   'Record strings, pins, felts and bearing before the strip':

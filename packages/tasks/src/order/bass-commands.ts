@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import {
   type BassOrder,
   type BassQuantity,
@@ -13,9 +14,12 @@ import { entriesOf, type TaskContext } from '../context.ts';
 import { addOrderFacts } from './orders.ts';
 
 /** The bass strings of a job as they would be ordered now, with what is signed. Throws JobNotFound. */
-export async function readBassOrder(context: Pick<TaskContext, 'store'>, job: Ulid): Promise<BassOrder> {
+export async function readBassOrder(
+  context: Pick<TaskContext, 'store' | 'language'>,
+  job: Ulid,
+): Promise<BassOrder> {
   const entries = await entriesOf(context, job);
-  return bassOrder(foldJob(entries), { signed: foldOrders(entries).signed });
+  return bassOrder(foldJob(entries), { signed: foldOrders(entries).signed }, context.language);
 }
 
 /**
@@ -31,20 +35,25 @@ export async function signBassChecks(
     reason,
   }: { readonly checks: readonly string[]; readonly name: string; readonly reason: string },
 ): Promise<Orders> {
-  requireSaid(name, 'a name');
-  requireSaid(reason, 'a reason');
+  const language = context.language ?? english;
+  const { say } = language;
+  requireSaid(name, say('a name'), language);
+  requireSaid(reason, say('a reason'), language);
   const order = await readBassOrder(context, job);
   const facts = checks.map((id): FactOf<'order-check-signed'> => {
     const check = order.checks.find((one) => one.id === id);
     if (check === undefined)
       throw new RangeError(
-        `Cannot sign this check: a check of this order that does not pass is needed, '${id}' was found. Its figures may have changed; look at the checks again.`,
+        say(
+          "Cannot sign this check: a check of this order that does not pass is needed, '{id}' was found. Its figures may have changed; look at the checks again.",
+          { id },
+        ),
       );
     return {
       kind: 'order-check-signed',
       v: 1,
       check: id,
-      sentence: check.sentence,
+      sentence: check.signs,
       name: name.trim(),
       reason: reason.trim(),
     };
@@ -56,12 +65,17 @@ export async function signBassChecks(
 export class BassOrderNotReady extends Error {
   override readonly name = 'BassOrderNotReady';
   readonly open: number;
-  constructor(order: BassOrder) {
+  constructor(order: BassOrder, { say }: Language = english) {
     const open = order.checks.filter(({ signed }) => signed === undefined);
     super(
       order.strings.length === 0
-        ? 'Cannot draft the bass string order: at least one wound string is needed, none is described. Describe the stringing first.'
-        : `Cannot draft the bass string order: every check has to pass or be signed by name, ${open.length} ${open.length === 1 ? 'does' : 'do'} not. The first: ${open[0]?.sentence ?? ''}`,
+        ? say(
+            'Cannot draft the bass string order: at least one wound string is needed, none is described. Describe the stringing first.',
+          )
+        : say(
+            'Cannot draft the bass string order: every check has to pass or be signed by name, {count, plural, one {# does} other {# do}} not. The first: {first}',
+            { count: open.length, first: open[0]?.sentence ?? '' },
+          ),
     );
     this.open = open.length;
   }
@@ -77,9 +91,11 @@ export async function draftBassOrder(
     note,
   }: { readonly supplier: string; readonly neededOn?: string; readonly note?: string },
 ): Promise<Orders> {
-  requireSaid(supplier, 'who makes the strings');
+  const language = context.language ?? english;
+  const { say } = language;
+  requireSaid(supplier, say('who makes the strings'), language);
   const order = await readBassOrder(context, job);
-  if (!order.mayBeSent) throw new BassOrderNotReady(order);
+  if (!order.mayBeSent) throw new BassOrderNotReady(order, language);
   const drafted: FactOf<'order-drafted'> = {
     kind: 'order-drafted',
     v: 1,
@@ -90,9 +106,9 @@ export async function draftBassOrder(
     scaleDigest: order.digest,
     lines: order.strings.map(({ note: name, side }, index) => ({
       line: index + 1,
-      what: side === 'single' ? name : `${name} ${side}`,
+      what: side === 'single' ? name : `${name} ${say(side)}`,
       quantity: 1,
-      unit: 'string',
+      unit: say('string'),
     })),
     bassStrings: order.strings.map(({ key, string, stated }) => ({
       key,
@@ -108,7 +124,9 @@ export async function draftBassOrder(
   return (await addOrderFacts(context, job, [drafted])).orders;
 }
 
-export function requireSaid(words: string, what: string): void {
+export function requireSaid(words: string, what: string, { say }: Language = english): void {
   if (words.trim() !== '') return;
-  throw new RangeError(`Cannot keep this: ${what} is needed, nothing was found. Say it and try again.`);
+  throw new RangeError(
+    say('Cannot keep this: {what} is needed, nothing was found. Say it and try again.', { what }),
+  );
 }

@@ -1,12 +1,15 @@
 import {
   COMMON_PIN_LENGTHS,
   COMMON_PIN_SIZES,
+  english,
   inInches,
   inMillimetres,
+  type Language,
   METRIC_WIRE_SIZES,
   type Metres,
   metres,
   nearestSize,
+  sayKnown,
   US_WIRE_SIZES,
 } from '@becket/core';
 import type { StockItem, StockUnit } from '@becket/journal';
@@ -15,11 +18,16 @@ import type { StockItem, StockUnit } from '@becket/journal';
 const ONE_SIZE_M = 2e-6;
 
 /** 'Plain wire 0.991 mm (.0390 in; US 17)', 'Tuning pins 7.163 mm, 63.5 mm long (2/0, 2½ in)' */
-export function itemWords(item: StockItem): string {
+export function itemWords(item: StockItem, language: Language = english): string {
+  const { say, fixed } = language;
   switch (item.kind) {
     case 'wire': {
       const diameter = metres(item.diameter_m);
-      return `Plain wire ${inMillimetres(diameter).toFixed(3)} mm (${inInches(diameter).toFixed(4)} in${sizeWords(diameter)})`;
+      return say('Plain wire {millimetres} mm ({inches} in{size})', {
+        millimetres: fixed(inMillimetres(diameter), 3),
+        inches: fixed(inInches(diameter), 4),
+        size: sizeWords(diameter, language),
+      });
     }
     case 'tuning pin': {
       const size = COMMON_PIN_SIZES.find(({ diameter_m }) => Math.abs(diameter_m - item.diameter_m) < 5e-6);
@@ -29,43 +37,51 @@ export function itemWords(item: StockItem): string {
       const names = [size?.label, length?.label].filter((name) => name !== undefined).join(', ');
       const long =
         item.length_m === undefined
-          ? 'length not chosen'
-          : `${inMillimetres(metres(item.length_m)).toFixed(1)} mm long`;
-      return `Tuning pins ${inMillimetres(metres(item.diameter_m)).toFixed(3)} mm, ${long}${names === '' ? '' : ` (${names})`}`;
+          ? say('length not chosen')
+          : say('{length} mm long', { length: fixed(inMillimetres(metres(item.length_m)), 1) });
+      const diameter = fixed(inMillimetres(metres(item.diameter_m)), 3);
+      return `${say('Tuning pins {diameter} mm, {long}', { diameter, long })}${names === '' ? '' : ` (${names})`}`;
     }
     case 'other':
-      return item.name;
+      // Ours are 'Felt, 4.0 mm, red': the parts that we named are said, a colour that was typed stays.
+      return item.name
+        .split(', ')
+        .map((part) => sayKnown(part, language))
+        .join(', ');
   }
 }
 
 /** '; US 17, metric 0.975' where the diameter is a listed size, else nothing. */
-function sizeWords(diameter: Metres): string {
-  const names = listedSizeName(diameter);
+function sizeWords(diameter: Metres, language: Language): string {
+  const names = listedSizeName(diameter, language);
   return names === '' ? '' : `; ${names}`;
 }
 
 /** 'US 17, metric 0.975': the listed sizes that a diameter is; empty where it is none. */
-export function listedSizeName(diameter: Metres): string {
+export function listedSizeName(diameter: Metres, { say }: Language = english): string {
   return ([US_WIRE_SIZES, METRIC_WIRE_SIZES] as const)
     .flatMap((lattice, index) => {
       const { sizes, difference } = nearestSize(lattice, diameter);
       return Math.abs(difference) < ONE_SIZE_M && sizes[0] !== undefined
-        ? [`${index === 0 ? 'US' : 'metric'} ${sizes[0].label}`]
+        ? [index === 0 ? `US ${sizes[0].label}` : say('metric {size}', { size: sizes[0].label })]
         : [];
     })
     .join(', ');
 }
 
 /** '245 g', '1.52 kg', '239 pieces', '1 set', '1.85 m' */
-export function quantityWords(quantity: number, unit: StockUnit): string {
+export function quantityWords(quantity: number, unit: StockUnit, { say, fixed }: Language = english): string {
   switch (unit) {
     case 'g':
-      return Math.abs(quantity) < 1000 ? `${quantity} g` : `${(quantity / 1000).toFixed(2)} kg`;
+      return Math.abs(quantity) < 1000 ? `${quantity} g` : `${fixed(quantity / 1000, 2)} kg`;
     case 'mm':
-      return Math.abs(quantity) < 1000 ? `${quantity} mm` : `${(quantity / 1000).toFixed(2)} m`;
+      return Math.abs(quantity) < 1000 ? `${quantity} mm` : `${fixed(quantity / 1000, 2)} m`;
     case 'piece':
-      return `${quantity} ${quantity === 1 ? 'piece' : 'pieces'}`;
+      return say('{text} {quantity, plural, one {piece} other {pieces}}', {
+        text: String(quantity),
+        quantity,
+      });
     case 'set':
-      return `${quantity} ${quantity === 1 ? 'set' : 'sets'}`;
+      return say('{text} {quantity, plural, one {set} other {sets}}', { text: String(quantity), quantity });
   }
 }

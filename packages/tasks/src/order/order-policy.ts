@@ -1,4 +1,5 @@
 import {
+  message,
   type PinAllowance,
   STARTING_PIN_ALLOWANCE,
   STARTING_WIRE_ALLOWANCE,
@@ -42,13 +43,13 @@ export interface CutPolicy {
 
 /** What a wire is cut with is the same for the cut list and for the purchase; the other figures are our own to start from. */
 export const STARTING_ORDER_POLICY: OrderPolicy = {
-  source: 'our own starting figures',
+  source: message('our own starting figures'),
   wire: STARTING_WIRE_ALLOWANCE,
   pins: STARTING_PIN_ALLOWANCE,
   testPins: 2,
-  testPinsSource: 'common practice, no source',
+  testPinsSource: message('common practice, no source'),
   softShare: 0.1,
-  cutSource: 'common practice, no source',
+  cutSource: message('common practice, no source'),
   cut: {
     ...COMMON_CUT_ALLOWANCES,
     hitchPinDiameter_m: 0.004,
@@ -57,8 +58,8 @@ export const STARTING_ORDER_POLICY: OrderPolicy = {
     backLength_m: 0.18,
   },
   sundries: [
-    { name: 'Dry graphite for the bridge', unit: 'piece', quantity: 1 },
-    { name: 'Felt glue', unit: 'piece', quantity: 1 },
-    { name: 'Fine abrasive for plate and agraffes', unit: 'set', quantity: 1 },
+    { name: message('Dry graphite for the bridge'), unit: 'piece', quantity: 1 },
+    { name: message('Felt glue'), unit: 'piece', quantity: 1 },
+    { name: message('Fine abrasive for plate and agraffes'), unit: 'set', quantity: 1 },
   ],
 };

@@ -1,4 +1,4 @@
-import { type Metres, metres, noteName } from '@becket/core';
+import { english, type Language, type Metres, metres, noteName } from '@becket/core';
 import {
   type AsFoundNote,
   asFoundRecord,
@@ -62,7 +62,8 @@ export interface OrderStrings {
  * end that was not read is taken from the mean of its section, or else from the policy; a speaking length from the line
  * through its section. Each says so.
  */
-export function orderStrings(job: Job, policy: CutPolicy): OrderStrings {
+export function orderStrings(job: Job, policy: CutPolicy, language: Language = english): OrderStrings {
+  const { say } = language;
   const { notes } = asFoundRecord(job);
   const proposal = job.proposals.find(({ entry }) => entry === job.chosenScale?.scale);
   const chosen = new Map((proposal?.notes ?? []).map((note) => [note.key, note]));
@@ -117,12 +118,12 @@ export function orderStrings(job: Job, policy: CutPolicy): OrderStrings {
   return {
     scale:
       proposal !== undefined
-        ? `the chosen scale '${proposal.name}'`
+        ? say("the chosen scale '{name}'", { name: proposal.name })
         : job.chosenScale !== undefined
-          ? 'the scale as found, which was chosen'
-          : 'the scale as found; no scale has been chosen yet',
+          ? say('the scale as found, which was chosen')
+          : say('the scale as found; no scale has been chosen yet'),
     isChosen: job.chosenScale !== undefined,
-    problem: chosenScaleOf(job)?.changedSince,
+    problem: chosenScaleOf(job, language)?.changedSince,
     strings,
     undescribed: notes
       .filter(({ strings: count, winding }) => count === undefined || winding === undefined)

@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import {
   type Fact,
   type FactOf,
@@ -72,10 +73,21 @@ const allowed: Readonly<Record<OrderMove['to'], readonly Order['state'][]>> = {
 
 /** Says that an order was sent, confirmed or cancelled. Throws: RangeError when it is not in a state for that. */
 export async function moveOrder(context: TaskContext, job: Ulid, move: OrderMove): Promise<Orders> {
-  const order = orderIn(await readOrders(context, job), move.order);
+  const language = context.language ?? english;
+  const { say } = language;
+  const order = orderIn(await readOrders(context, job), move.order, language);
   if (!allowed[move.to].includes(order.state))
     throw new RangeError(
-      `Cannot note this order as ${move.to}: an order that is ${allowed[move.to].join(' or ')} is needed, this one is ${order.state}. Look at its state again.`,
+      say(
+        'Cannot note this order as {to}: an order that is {allowed} is needed, this one is {state}. Look at its state again.',
+        {
+          to: say(move.to),
+          allowed: allowed[move.to]
+            .map((state) => say(state))
+            .reduce((one, other) => say('{one} or {other}', { one, other })),
+          state: say(order.state),
+        },
+      ),
     );
   const { to, on, expectedOn, note } = move;
   const moved: FactOf<'order-moved'> = {
@@ -102,19 +114,28 @@ export async function receiveGoods(
   received: Omit<FactOf<'goods-received'>, 'kind' | 'v'>,
 ): Promise<Orders> {
   const existing = await entriesOf(context, job);
-  const order = orderIn(foldOrders(existing), received.order);
+  const language = context.language ?? english;
+  const { say } = language;
+  const order = orderIn(foldOrders(existing), received.order, language);
   if (received.lines.length === 0 && received.measured.length === 0)
     throw new RangeError(
-      'Cannot note this delivery: at least one line that came or one thing measured is needed, nothing was found. Say what came.',
+      say(
+        'Cannot note this delivery: at least one line that came or one thing measured is needed, nothing was found. Say what came.',
+      ),
     );
   if (order.state === 'drafted' && received.lines.length > 0)
     throw new RangeError(
-      'Cannot note this delivery: an order that was sent is needed, this one is a draft. Note it as sent first.',
+      say(
+        'Cannot note this delivery: an order that was sent is needed, this one is a draft. Note it as sent first.',
+      ),
     );
   const unknown = received.lines.find(({ line }) => !order.lines.some((one) => one.line === line));
   if (unknown !== undefined)
     throw new RangeError(
-      `Cannot note this delivery: a line of the order is needed, line ${unknown.line} was found. Look at the order again.`,
+      say(
+        'Cannot note this delivery: a line of the order is needed, line {line} was found. Look at the order again.',
+        { line: unknown.line },
+      ),
     );
   const entries = entriesFor(context, {
     job,
@@ -150,14 +171,19 @@ export async function undoDelivery(
   { order: id, delivery, reason }: { readonly order: Ulid; readonly delivery: Ulid; readonly reason: string },
 ): Promise<Orders> {
   const existing = await entriesOf(context, job);
-  const order = orderIn(foldOrders(existing), id);
+  const language = context.language ?? english;
+  const { say } = language;
+  const order = orderIn(foldOrders(existing), id, language);
   if (!order.deliveries.some(({ entry }) => entry === delivery))
     throw new RangeError(
-      `Cannot take this delivery back: one that stands is needed, ${delivery} was found. It may have been taken back elsewhere; look at the order again.`,
+      say(
+        'Cannot take this delivery back: one that stands is needed, {delivery} was found. It may have been taken back elsewhere; look at the order again.',
+        { delivery },
+      ),
     );
   if (reason.trim() === '')
     throw new RangeError(
-      'Cannot take this delivery back: a reason is needed, nothing was found. Say why and try again.',
+      say('Cannot take this delivery back: a reason is needed, nothing was found. Say why and try again.'),
     );
   const withdrawal = (entry: Ulid): Fact => ({ kind: 'withdrawn', v: 1, entry, reason: reason.trim() });
   const entries = entriesFor(context, { job, facts: [withdrawal(delivery)], existing });
@@ -175,10 +201,12 @@ export async function undoDelivery(
   return foldOrders([...existing, ...entries]);
 }
 
-export function orderIn({ orders }: Orders, id: Ulid): Order {
+export function orderIn({ orders }: Orders, id: Ulid, { say }: Language = english): Order {
   const order = orders.find((one) => one.id === id);
   if (order !== undefined) return order;
   throw new RangeError(
-    `Cannot find this order: an order of this job is needed, ${id} was found. Look at the orders again.`,
+    say('Cannot find this order: an order of this job is needed, {id} was found. Look at the orders again.', {
+      id,
+    }),
   );
 }

@@ -1,4 +1,12 @@
-import { currencyDigits, inches, inMetres, millimetres, parseMoney } from '@becket/core';
+import {
+  currencyDigits,
+  english,
+  inches,
+  inMetres,
+  type Language,
+  millimetres,
+  parseMoney,
+} from '@becket/core';
 import { type FactOf, firstProblem, type PriceLine, priceLineSchema, type StockItem } from '@becket/journal';
 import type { TaskContext } from '../context.ts';
 import { numberIn } from '../import/cell.ts';
@@ -42,15 +50,18 @@ export interface PriceListToKeep {
  * Throws: SyntaxError or RangeError, one sentence with row and column, when the table cannot be read.
  */
 export async function keepPriceList(context: TaskContext, wish: PriceListToKeep): Promise<Shop> {
+  const language = context.language ?? english;
   const supplier = wish.supplier.trim();
   if (supplier === '')
     throw new RangeError(
-      'Cannot keep this price list: the name of the supplier is needed, nothing was found. Type it and try again.',
+      language.say(
+        'Cannot keep this price list: the name of the supplier is needed, nothing was found. Type it and try again.',
+      ),
     );
   // Refuses what is no currency before any row is read.
   currencyDigits(wish.currency);
-  const table = readTable(wish.bytes, wish.fileName);
-  const lines = priceLinesOf(table, wish.currency);
+  const table = readTable(wish.bytes, wish.fileName, language);
+  const lines = priceLinesOf(table, wish.currency, language);
   const list: FactOf<'price-list-kept'> = {
     kind: 'price-list-kept',
     v: 1,
@@ -70,7 +81,9 @@ export async function keepPriceList(context: TaskContext, wish: PriceListToKeep)
 }
 
 /** The lines of a price list. Throws: SyntaxError or RangeError with row and column. */
-export function priceLinesOf(table: ReadTable, currency: string): PriceLine[] {
+export function priceLinesOf(table: ReadTable, currency: string, language: Language = english): PriceLine[] {
+  const { say } = language;
+  const file = table.fileName;
   const places = new Map<Column, { index: number; isInches: boolean }>();
   table.header.forEach((name, index) => {
     const plain = name
@@ -84,7 +97,10 @@ export function priceLinesOf(table: ReadTable, currency: string): PriceLine[] {
   const missing = needed.filter((column) => !places.has(column));
   if (missing.length > 0)
     throw new SyntaxError(
-      `Cannot read ${table.fileName} as a price list: the columns ${needed.join(', ')} are needed, ${missing.join(', ')} ${missing.length === 1 ? 'was' : 'were'} not found. Name the columns so, and try again.`,
+      say(
+        'Cannot read {file} as a price list: the columns {needed} are needed, {missing} {count, plural, one {was} other {were}} not found. Name the columns so, and try again.',
+        { file, needed: needed.join(', '), missing: missing.join(', '), count: missing.length },
+      ),
     );
   const seen = new Map<string, number>();
   return table.rows.map(({ row, cells }) => {
@@ -94,7 +110,15 @@ export function priceLinesOf(table: ReadTable, currency: string): PriceLine[] {
     };
     const wrong = (column: Column, need: string): SyntaxError =>
       new SyntaxError(
-        `Cannot read row ${row} of ${table.fileName}: in the column ${column} ${need} is needed, ${cell(column) === '' ? 'nothing' : `'${cell(column)}'`} was found. Correct the cell and bring the list in again; nothing was kept.`,
+        cell(column) === ''
+          ? say(
+              'Cannot read row {row} of {file}: in the column {column} {need} is needed, nothing was found. Correct the cell and bring the list in again; nothing was kept.',
+              { row, file, column, need },
+            )
+          : say(
+              "Cannot read row {row} of {file}: in the column {column} {need} is needed, '{found}' was found. Correct the cell and bring the list in again; nothing was kept.",
+              { row, file, column, need, found: cell(column) },
+            ),
       );
     const number = (column: Column, need: string): number => {
       const read = numberIn(cell(column), table.decimalMark);
@@ -110,23 +134,25 @@ export function priceLinesOf(table: ReadTable, currency: string): PriceLine[] {
     const itemOf = (): StockItem => {
       switch (cell('kind').toLowerCase()) {
         case 'wire':
-          return { kind: 'wire', diameter_m: length('diameter_mm', 'a diameter in millimetres') };
+          return { kind: 'wire', diameter_m: length('diameter_mm', say('a diameter in millimetres')) };
         case 'tuning pin':
         case 'pin':
           return {
             kind: 'tuning pin',
-            diameter_m: length('diameter_mm', 'a diameter in millimetres'),
-            ...(cell('length_mm') === '' ? {} : { length_m: length('length_mm', 'a length in millimetres') }),
+            diameter_m: length('diameter_mm', say('a diameter in millimetres')),
+            ...(cell('length_mm') === ''
+              ? {}
+              : { length_m: length('length_mm', say('a length in millimetres')) }),
           };
         case 'other': {
-          if (cell('name') === '') throw wrong('name', 'what it is');
+          if (cell('name') === '') throw wrong('name', say('what it is'));
           const unit = packUnit();
           if (unit === 'm' || unit === 'mm') return { kind: 'other', name: cell('name'), unit: 'mm' };
           if (unit === 'g' || unit === 'kg') return { kind: 'other', name: cell('name'), unit: 'g' };
           return { kind: 'other', name: cell('name'), unit };
         }
         default:
-          throw wrong('kind', 'wire, tuning pin or other');
+          throw wrong('kind', say('wire, tuning pin or other'));
       }
     };
     const packUnit = (): 'g' | 'kg' | 'm' | 'mm' | 'piece' | 'set' => {
@@ -140,16 +166,16 @@ export function priceLinesOf(table: ReadTable, currency: string): PriceLine[] {
         unit === 'set'
       )
         return unit;
-      throw wrong('pack_unit', 'g, kg, m, mm, piece or set');
+      throw wrong('pack_unit', say('g, kg, m, mm, piece or set'));
     };
     const packOf = (item: StockItem): PriceLine['pack'] => {
-      const size = number('pack', 'how much one holds');
-      if (!(size > 0)) throw wrong('pack', 'a number above 0');
+      const size = number('pack', say('how much one holds'));
+      if (!(size > 0)) throw wrong('pack', say('a number above 0'));
       const unit = packUnit();
       const scaled = unit === 'kg' || unit === 'm' ? size * 1000 : size;
       if (item.kind !== 'wire') {
         const count = Math.round(scaled);
-        if (Math.abs(count - scaled) > 1e-6) throw wrong('pack', 'a whole number');
+        if (Math.abs(count - scaled) > 1e-6) throw wrong('pack', say('a whole number'));
         return { by: 'count', count };
       }
       if (unit === 'g' || unit === 'kg') return { by: 'coil mass', mass_kg: scaled / 1000 };
@@ -157,45 +183,62 @@ export function priceLinesOf(table: ReadTable, currency: string): PriceLine[] {
         return cell('sold_by').toLowerCase() === 'piece'
           ? { by: 'piece', length_m: scaled / 1000 }
           : { by: 'coil length', length_m: scaled / 1000 };
-      throw wrong('pack_unit', 'for wire g, kg, m or mm');
+      throw wrong('pack_unit', say('for wire g, kg, m or mm'));
     };
-    if (!/^(coil|piece|pack)$/i.test(cell('sold_by'))) throw wrong('sold_by', 'coil, piece or pack');
+    if (!/^(coil|piece|pack)$/i.test(cell('sold_by'))) throw wrong('sold_by', say('coil, piece or pack'));
     const article = cell('article');
-    if (article === '') throw wrong('article', "the supplier's number");
+    if (article === '') throw wrong('article', say("the supplier's number"));
     const before = seen.get(article);
     if (before !== undefined)
       throw new SyntaxError(
-        `Cannot read row ${row} of ${table.fileName}: each article once is needed, '${article}' stands in row ${before} as well. Remove one of them; nothing was kept.`,
+        say(
+          "Cannot read row {row} of {file}: each article once is needed, '{article}' stands in row {before} as well. Remove one of them; nothing was kept.",
+          { row, file, article, before },
+        ),
       );
     seen.set(article, row);
     const item = itemOf();
-    const price = priceIn(cell('price'), currency, table, row);
+    const price = priceIn(cell('price'), { currency, table, row }, language);
     const lead = cell('lead_time_days');
     const line = {
       article,
       item,
       pack: packOf(item),
       priceMinorUnits: price,
-      ...(lead === '' ? {} : { leadTime_days: number('lead_time_days', 'a whole number of days') }),
+      ...(lead === '' ? {} : { leadTime_days: number('lead_time_days', say('a whole number of days')) }),
     };
     const parsed = priceLineSchema.safeParse(line);
     if (!parsed.success)
       throw new SyntaxError(
-        `Cannot read row ${row} of ${table.fileName}: ${firstProblem(parsed.error)}. Correct the row and bring the list in again; nothing was kept.`,
+        say(
+          'Cannot read row {row} of {file}: {problem}. Correct the row and bring the list in again; nothing was kept.',
+          { row, file, problem: firstProblem(parsed.error) },
+        ),
       );
     return parsed.data;
   });
 }
 
-function priceIn(typed: string, currency: string, table: ReadTable, row: number): number {
+function priceIn(
+  typed: string,
+  { currency, table, row }: { readonly currency: string; readonly table: ReadTable; readonly row: number },
+  language: Language,
+): number {
+  const { say } = language;
   try {
-    const price = parseMoney(typed, currency, { decimalSign: table.decimalMark });
+    const price = parseMoney(typed, currency, { decimalSign: table.decimalMark }, language);
     if (price < 0)
-      throw new RangeError(`a price of 0 or more is needed, '${typed}' was found. Correct the cell.`);
+      throw new RangeError(
+        say("a price of 0 or more is needed, '{found}' was found. Correct the cell.", { found: typed }),
+      );
     return price;
   } catch (error) {
     throw new SyntaxError(
-      `Cannot read row ${row} of ${table.fileName}: ${error instanceof Error ? error.message : String(error)}`,
+      say('Cannot read row {row} of {file}: {problem}', {
+        row,
+        file: table.fileName,
+        problem: error instanceof Error ? error.message : String(error),
+      }),
     );
   }
 }

@@ -1,7 +1,9 @@
 import {
   coilsToBuy,
+  english,
   inKilograms,
   kilograms,
+  type Language,
   type MinorUnits,
   metres,
   minorUnits,
@@ -63,15 +65,23 @@ export interface PurchaseWish {
   readonly orders?: readonly Order[] | undefined;
   /** When the goods are to be here, YYYY-MM-DD. */
   readonly neededOn?: string | undefined;
+  readonly language?: Language | undefined;
 }
 
 /**
  * What is to be bought, by supplier: where several sell a thing in one currency, the cheapest for this quantity; of several
  * currencies, which cannot be compared, the one of the supplier that comes first by name.
  */
-export function purchaseList({ supplies, stock, job, orders = [], neededOn }: PurchaseWish): PurchaseList {
+export function purchaseList({
+  supplies,
+  stock,
+  job,
+  orders = [],
+  neededOn,
+  language = english,
+}: PurchaseWish): PurchaseList {
   const needs = supplies.lines.map((line) => ({ line, cover: coverFromStock(line, stock, job, orders) }));
-  return boughtFrom(needs, stock, neededOn);
+  return boughtFrom(needs, stock, { neededOn, language });
 }
 
 /** The same for what the shelf itself lacks: below its minimum, or set aside for more than there is. */
@@ -79,23 +89,27 @@ export function purchaseForShelf(
   stock: Stock,
   orders: readonly Order[] = [],
   neededOn?: string | undefined,
+  language: Language = english,
 ): PurchaseList {
-  const needs = reorderList(stock, orders).map(({ line: { item, onHand }, quantity, onOrder, because }) => ({
-    line: {
-      ...lineOf(
-        item,
-        item.kind === 'wire' ? 'plain wire' : item.kind === 'tuning pin' ? 'tuning pins' : 'sundries',
-      ),
-      needed: quantity,
-      extra: [],
-      total: quantity,
-      because,
-      assumed: [],
-      from: [],
-    } satisfies SupplyLine,
-    cover: { onHand, mine: 0, covered: 0, onOrder, toBuy: quantity } satisfies Cover,
-  }));
-  return boughtFrom(needs, stock, neededOn);
+  const needs = reorderList(stock, orders, language).map(
+    ({ line: { item, onHand }, quantity, onOrder, because }) => ({
+      line: {
+        ...lineOf(
+          item,
+          item.kind === 'wire' ? 'plain wire' : item.kind === 'tuning pin' ? 'tuning pins' : 'sundries',
+          language,
+        ),
+        needed: quantity,
+        extra: [],
+        total: quantity,
+        because,
+        assumed: [],
+        from: [],
+      } satisfies SupplyLine,
+      cover: { onHand, mine: 0, covered: 0, onOrder, toBuy: quantity } satisfies Cover,
+    }),
+  );
+  return boughtFrom(needs, stock, { neededOn, language });
 }
 
 interface Need {
@@ -103,7 +117,13 @@ interface Need {
   readonly cover: Cover;
 }
 
-function boughtFrom(needs: readonly Need[], stock: Stock, neededOn: string | undefined): PurchaseList {
+interface Wanted {
+  readonly neededOn: string | undefined;
+  readonly language: Language;
+}
+
+function boughtFrom(needs: readonly Need[], stock: Stock, wanted: Wanted): PurchaseList {
+  const { neededOn } = wanted;
   const bySupplier = new Map<string, PurchaseLine[]>();
   const currencies = new Map(stock.priceLists.map(({ supplier, currency }) => [supplier, currency]));
   const rest = { notListed: [] as Need[], covered: [] as Need[], unknown: [] as Need[] };
@@ -111,7 +131,7 @@ function boughtFrom(needs: readonly Need[], stock: Stock, neededOn: string | und
     if (cover.toBuy === undefined) rest.unknown.push({ line, cover });
     else if (cover.toBuy === 0) rest.covered.push({ line, cover });
     else {
-      const best = bestOffer(line, cover, stock, neededOn);
+      const best = bestOffer(line, cover, stock, wanted);
       if (best === undefined) rest.notListed.push({ line, cover });
       else bySupplier.set(best.supplier, [...(bySupplier.get(best.supplier) ?? []), best.purchase]);
     }
@@ -135,7 +155,7 @@ function bestOffer(
   line: SupplyLine,
   cover: Cover,
   { priceLists, suppliers }: Stock,
-  neededOn: string | undefined,
+  wanted: Wanted,
 ): { supplier: string; purchase: PurchaseLine } | undefined {
   const { item } = line;
   if (item === undefined) return undefined;
@@ -146,14 +166,14 @@ function bestOffer(
       .flatMap((offer) => {
         const leadTime_days =
           offer.leadTime_days ?? suppliers.find((one) => one.supplier === supplier)?.leadTime_days;
-        const packs = packsOf(line, cover, offer);
+        const packs = packsOf(line, cover, offer, wanted.language);
         return packs === undefined
           ? []
           : [
               {
                 supplier,
                 currency,
-                purchase: purchaseOf(line, cover, { offer, ...packs, leadTime_days, neededOn }),
+                purchase: purchaseOf(line, cover, { offer, ...packs, leadTime_days, ...wanted }),
               },
             ];
       }),
@@ -174,7 +194,12 @@ interface Packs {
 }
 
 /** Undefined when a wire is longer than what this supplier sells. */
-function packsOf(line: SupplyLine, { covered, toBuy }: Cover, { item, pack }: PriceLine): Packs | undefined {
+function packsOf(
+  line: SupplyLine,
+  { covered, toBuy }: Cover,
+  { item, pack }: PriceLine,
+  { say }: Language,
+): Packs | undefined {
   if (pack.by === 'count')
     return { packs: packsToBuy(toBuy!, pack.count).packs, packHolds: pack.count, remark: undefined };
   if (item.kind !== 'wire') return undefined;
@@ -191,7 +216,7 @@ function packsOf(line: SupplyLine, { covered, toBuy }: Cover, { item, pack }: Pr
       remark:
         line.wire === undefined
           ? undefined
-          : 'by mass, since part of it is on the shelf; look whether the pieces there are long enough',
+          : say('by mass, since part of it is on the shelf; look whether the pieces there are long enough'),
     };
   const sold =
     pack.by === 'coil mass'
@@ -216,11 +241,12 @@ function purchaseOf(
     remark,
     leadTime_days,
     neededOn,
-  }: Packs & {
-    readonly offer: PriceLine;
-    readonly leadTime_days: number | undefined;
-    readonly neededOn: string | undefined;
-  },
+    language,
+  }: Packs &
+    Wanted & {
+      readonly offer: PriceLine;
+      readonly leadTime_days: number | undefined;
+    },
 ): PurchaseLine {
   const price = minorUnits(offer.priceMinorUnits);
   return {
@@ -228,7 +254,7 @@ function purchaseOf(
     cover,
     article: offer.article,
     packs,
-    packWords: packWords(offer),
+    packWords: packWords(offer, language),
     packHolds,
     price,
     total: sumOfMoney([minorUnits(packs * price)]),
@@ -240,18 +266,21 @@ function purchaseOf(
 }
 
 /** 'coil of 500 g', 'coil of 25 m', 'piece of 2.5 m', 'pack of 50', 'set' */
-function packWords({ item, pack }: PriceLine): string {
+function packWords({ item, pack }: PriceLine, { say, plain }: Language): string {
   switch (pack.by) {
     case 'coil mass':
-      return `coil of ${Number((pack.mass_kg * 1000).toFixed(1))} g`;
+      return say('coil of {size}', { size: `${plain(Number((pack.mass_kg * 1000).toFixed(1)))} g` });
     case 'coil length':
-      return `coil of ${Number(pack.length_m.toFixed(3))} m`;
+      return say('coil of {size}', { size: `${plain(Number(pack.length_m.toFixed(3)))} m` });
     case 'piece':
-      return `piece of ${Number(pack.length_m.toFixed(3))} m`;
+      return say('piece of {size}', { size: `${plain(Number(pack.length_m.toFixed(3)))} m` });
     case 'count': {
       const unit = stockUnitOf(item);
-      if (pack.count === 1) return unit;
-      return unit === 'piece' ? `pack of ${pack.count}` : `pack of ${pack.count} ${unit}`;
+      const words = unit === 'piece' || unit === 'set' ? say(unit) : unit;
+      if (pack.count === 1) return words;
+      return unit === 'piece'
+        ? say('pack of {count}', { count: pack.count })
+        : say('pack of {count} {unit}', { count: pack.count, unit: words });
     }
   }
 }

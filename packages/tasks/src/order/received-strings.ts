@@ -1,4 +1,13 @@
-import { inInches, inMillimetres, type Metres, metres, noteName } from '@becket/core';
+import {
+  english,
+  inInches,
+  inMillimetres,
+  type Language,
+  type Metres,
+  message,
+  metres,
+  noteName,
+} from '@becket/core';
 import type { FactOf, Order, Orders, ReceivedQuantity, Ulid } from '@becket/journal';
 import type { TaskContext } from '../context.ts';
 import { receivedTolerancesOf } from './allowances.ts';
@@ -9,14 +18,14 @@ import { readShop } from './shop.ts';
 
 export { type ReceivedTolerances, STARTING_RECEIVED_TOLERANCES } from './received-tolerances.ts';
 
-export const receivedQuantityNames: Readonly<Record<ReceivedQuantity, string>> = {
-  'core-diameter': 'core',
-  'inner-layer-diameter': 'over the inner layer',
-  'over-all-diameter': 'over all',
-  'winding-length': 'winding length',
-  'loop-to-winding': 'loop to winding',
-  'hitch-loop-diameter': 'inside of the hitch loop',
-};
+export const receivedQuantityNames = {
+  'core-diameter': message('core'),
+  'inner-layer-diameter': message('over the inner layer'),
+  'over-all-diameter': message('over all'),
+  'winding-length': message('winding length'),
+  'loop-to-winding': message('loop to winding'),
+  'hitch-loop-diameter': message('inside of the hitch loop'),
+} as const satisfies Readonly<Record<ReceivedQuantity, string>>;
 
 /** One string as it came, one quantity of it. */
 export interface ReceivedComparison {
@@ -29,6 +38,8 @@ export interface ReceivedComparison {
   readonly measured: Metres;
   readonly is: 'within tolerance' | 'beyond tolerance' | 'not comparable';
   readonly sentence: string;
+  /** The sentence in English: what a signature keeps, so that it holds in every language. */
+  readonly signs: string;
   /** Who takes the string as it is, and why. */
   readonly signed: { readonly name: string; readonly reason: string } | undefined;
 }
@@ -52,22 +63,24 @@ export function receivedStrings(
   order: Order,
   signed: Orders['signed'],
   tolerances: ReceivedTolerances = STARTING_RECEIVED_TOLERANCES,
+  language: Language = english,
 ): ReceivedStrings {
+  const saidTwice = (words: (one: Language) => string) => ({
+    sentence: words(language),
+    signs: words(english),
+  });
   const ordered = new Map(order.bassStrings.map((one) => [`${one.key}/${one.string}`, one.lengths_m]));
   const comparisons = order.measured.map(({ key, string, quantity, value_m }): ReceivedComparison => {
     const isLoop = quantity === 'hitch-loop-diameter';
     const wanted = ordered.get(`${key}/${string}`)?.[isLoop ? 'hitch-pin-diameter' : quantity];
     const id = `received/${noteName(key)}/${string}/${quantity}`;
-    const name = `${noteName(key)} string ${string}, ${receivedQuantityNames[quantity]}`;
-    const said = (length: number) =>
-      `${inMillimetres(metres(length)).toFixed(3)} mm (${inInches(metres(length)).toFixed(4)} in)`;
     const shared = { id, key, string, quantity, measured: metres(value_m) };
     if (wanted === undefined)
       return {
         ...shared,
         ordered: undefined,
         is: 'not comparable',
-        sentence: `${name}: ${said(value_m)} measured; the order states no figure to compare it with.`,
+        ...saidTwice((one) => comparisonWords({ key, string, quantity, measured: value_m }, one)),
         signed: undefined,
       };
     const difference = value_m - wanted;
@@ -75,15 +88,15 @@ export function receivedStrings(
     const isWithin = isLoop
       ? difference >= -1e-9
       : Math.abs(difference) <= tolerances.tolerance_m[quantity] + 1e-9;
-    const sentence = isLoop
-      ? `${name}: ${said(value_m)} measured, the hitch pin is ${said(wanted)}.${isWithin ? '' : ' The loop does not go over the pin.'}`
-      : `${name}: ${said(value_m)} measured, ${said(wanted)} ordered.${isWithin ? '' : ' Do not string it before it is settled with the maker.'}`;
-    const signature = signed.find((one) => one.check === id && one.sentence === sentence);
+    const words = saidTwice((one) =>
+      comparisonWords({ key, string, quantity, measured: value_m, wanted, isWithin }, one),
+    );
+    const signature = signed.find((one) => one.check === id && one.sentence === words.signs);
     return {
       ...shared,
       ordered: metres(wanted),
       is: isWithin ? 'within tolerance' : 'beyond tolerance',
-      sentence,
+      ...words,
       signed: signature === undefined ? undefined : { name: signature.name, reason: signature.reason },
     };
   });
@@ -102,30 +115,77 @@ export function receivedStrings(
   };
 }
 
+interface Compared {
+  readonly key: number;
+  readonly string: number;
+  readonly quantity: ReceivedQuantity;
+  readonly measured: number;
+  /** Undefined where the order states no figure. */
+  readonly wanted?: number;
+  readonly isWithin?: boolean;
+}
+
+function comparisonWords(
+  { key, string, quantity, measured, wanted, isWithin = true }: Compared,
+  { say, fixed }: Language,
+): string {
+  const length = (value_m: number) =>
+    `${fixed(inMillimetres(metres(value_m)), 3)} mm (${fixed(inInches(metres(value_m)), 4)} in)`;
+  const name = say('{note} string {string}, {quantity}', {
+    note: noteName(key),
+    string,
+    quantity: say(receivedQuantityNames[quantity]),
+  });
+  if (wanted === undefined)
+    return say('{name}: {measured} measured; the order states no figure to compare it with.', {
+      name,
+      measured: length(measured),
+    });
+  const figures = { name, measured: length(measured), wanted: length(wanted) };
+  const isLoop = quantity === 'hitch-loop-diameter';
+  return [
+    isLoop
+      ? say('{name}: {measured} measured, the hitch pin is {wanted}.', figures)
+      : say('{name}: {measured} measured, {wanted} ordered.', figures),
+    ...(isWithin
+      ? []
+      : [
+          isLoop
+            ? say('The loop does not go over the pin.')
+            : say('Do not string it before it is settled with the maker.'),
+        ]),
+  ].join(' ');
+}
+
 /** Takes a string as it came, by name and with a reason. Throws: RangeError when there is no such difference. */
 export async function acceptDifference(
   context: TaskContext,
   job: Ulid,
   wish: { readonly order: Ulid; readonly id: string; readonly name: string; readonly reason: string },
 ): Promise<Orders> {
-  requireSaid(wish.name, 'a name');
-  requireSaid(wish.reason, 'a reason');
+  const language = context.language ?? english;
+  const { say } = language;
+  requireSaid(wish.name, say('a name'), language);
+  requireSaid(wish.reason, say('a reason'), language);
   const orders = await readOrders(context, job);
   const { comparisons } = receivedStrings(
-    orderIn(orders, wish.order),
+    orderIn(orders, wish.order, language),
     orders.signed,
     receivedTolerancesOf((await readShop(context)).allowances),
   );
   const difference = comparisons.find(({ id, is }) => id === wish.id && is === 'beyond tolerance');
   if (difference === undefined)
     throw new RangeError(
-      `Cannot take this difference: one beyond the tolerance is needed, '${wish.id}' was found. Look at what was measured again.`,
+      say(
+        "Cannot take this difference: one beyond the tolerance is needed, '{id}' was found. Look at what was measured again.",
+        { id: wish.id },
+      ),
     );
   const signed: FactOf<'order-check-signed'> = {
     kind: 'order-check-signed',
     v: 1,
     check: difference.id,
-    sentence: difference.sentence,
+    sentence: difference.signs,
     name: wish.name.trim(),
     reason: wish.reason.trim(),
   };

@@ -1,3 +1,4 @@
+import { message } from '@becket/core';
 import type { ReceivedQuantity } from '@becket/journal';
 
 /** By how much a string may differ from its order before somebody has to look: plain data, for the shop to change. */
@@ -8,7 +9,7 @@ export interface ReceivedTolerances {
 
 /** A micrometer on a core, callipers over a winding, a rule along it. Common practice, no source. */
 export const STARTING_RECEIVED_TOLERANCES: ReceivedTolerances = {
-  source: 'common practice, no source',
+  source: message('common practice, no source'),
   tolerance_m: {
     'core-diameter': 0.00001,
     'inner-layer-diameter': 0.00004,

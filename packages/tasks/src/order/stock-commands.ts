@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import { type Fact, type FactOf, type StockItem, stockItemId, type Ulid } from '@becket/journal';
 import { readJob, type TaskContext } from '../context.ts';
 import { itemWords } from './item-words.ts';
@@ -25,7 +26,10 @@ export async function withdrawStockMove(context: TaskContext, entry: Ulid, reaso
   const found = entries.find(({ id }) => id === entry);
   if (found === undefined || !found.fact.kind.startsWith('stock-'))
     throw new RangeError(
-      `Cannot take this back: something noted of the stock is needed, ${entry} was found. Look at the stock again.`,
+      (context.language ?? english).say(
+        'Cannot take this back: something noted of the stock is needed, {entry} was found. Look at the stock again.',
+        { entry },
+      ),
     );
   return addToShop(context, [{ kind: 'withdrawn', v: 1, entry, reason }]);
 }
@@ -63,20 +67,27 @@ export async function releaseReservation(
   );
   if (!known)
     throw new RangeError(
-      `Cannot release this reservation: one that still stands is needed, ${reservation} was found. It may have been used up or released elsewhere; look at the stock again.`,
+      (context.language ?? english).say(
+        'Cannot release this reservation: one that still stands is needed, {reservation} was found. It may have been used up or released elsewhere; look at the stock again.',
+        { reservation },
+      ),
     );
   return addToShop(context, [{ kind: 'reservation-released', v: 1, reservation, reason }]);
 }
 
 /** Takes from the shelf for a job what is set aside for it of one item. Throws: RangeError when nothing is. */
 export async function takeReserved(context: TaskContext, job: Ulid, item: StockItem): Promise<Shop> {
+  const language = context.language ?? english;
   const { stock } = await readShop(context);
   const line = stock.lines.find(({ id }) => id === stockItemId(item));
   const quantity =
     line?.reservations.filter((one) => one.job === job).reduce((sum, { open }) => sum + open, 0) ?? 0;
   if (quantity === 0)
     throw new RangeError(
-      `Cannot take ${itemWords(item)}: something set aside for this job is needed, nothing is. Reserve it first, or note it as used.`,
+      language.say(
+        'Cannot take {item}: something set aside for this job is needed, nothing is. Reserve it first, or note it as used.',
+        { item: itemWords(item, language) },
+      ),
     );
   return addToShop(context, [{ kind: 'stock-used', v: 1, item, quantity, job }]);
 }

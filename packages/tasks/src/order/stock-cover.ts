@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import { type Order, type Stock, type StockLine, stockItemId, type Ulid } from '@becket/journal';
 import { itemWords, quantityWords } from './item-words.ts';
 import type { SupplyLine } from './supply-line.ts';
@@ -56,23 +57,40 @@ export interface Shortage {
 }
 
 /** Items of which more is set aside than is on the shelf, and whose reservation lacks how much. */
-export function shortagesOf({ lines }: Stock): Shortage[] {
+export function shortagesOf({ lines }: Stock, language: Language = english): Shortage[] {
+  const { say } = language;
   return lines.flatMap((line): Shortage[] => {
     const { reservations, onHand, unit, item } = line;
     const short = reservations.filter(({ open, covered }) => covered < open);
     if (short.length === 0) return [];
     const lacking = short.reduce((sum, { open, covered }) => sum + open - covered, 0);
     const who = ({ jobTitle, by, at }: (typeof reservations)[number]) =>
-      `'${jobTitle}' (${by}, ${at.slice(0, 10)})`;
+      say("'{job}' ({by}, {day})", { job: jobTitle, by, day: at.slice(0, 10) });
     const lack = short
-      .map((one) => `${who(one)} lacks ${quantityWords(one.open - one.covered, unit)}`)
+      .map((one) =>
+        say('{who} lacks {quantity}', {
+          who: who(one),
+          quantity: quantityWords(one.open - one.covered, unit, language),
+        }),
+      )
       .join(', ');
     const before = reservations.filter((one) => !short.includes(one)).map(who);
     return [
       {
         line,
         lacking,
-        sentence: `${itemWords(item)}: ${onHand === undefined ? 'never counted' : `${quantityWords(onHand, unit)} on hand`}, ${quantityWords(line.reserved, unit)} set aside. ${lack}${before.length === 0 ? '' : `; set aside before: ${before.join(', ')}`}.`,
+        sentence: say('{item}: {onHand}, {reserved} set aside. {lack}.', {
+          item: itemWords(item, language),
+          onHand:
+            onHand === undefined
+              ? say('never counted')
+              : say('{quantity} on hand', { quantity: quantityWords(onHand, unit, language) }),
+          reserved: quantityWords(line.reserved, unit, language),
+          lack: [
+            lack,
+            ...(before.length === 0 ? [] : [say('set aside before: {who}', { who: before.join(', ') })]),
+          ].join('; '),
+        }),
       },
     ];
   });
@@ -88,7 +106,13 @@ export interface ReorderLine {
 }
 
 /** What to buy again, over all jobs that have set something aside: below the minimum, or short. */
-export function reorderList({ lines }: Stock, orders: readonly Order[] = []): ReorderLine[] {
+export function reorderList(
+  { lines }: Stock,
+  orders: readonly Order[] = [],
+  language: Language = english,
+): ReorderLine[] {
+  const { say } = language;
+  const words = (quantity: number, unit: StockLine['unit']) => quantityWords(quantity, unit, language);
   return lines.flatMap((line): ReorderLine[] => {
     const { free, minimum, unit, reservations, reserved } = line;
     // Not counted, but set aside: all of it has to come from somewhere.
@@ -96,12 +120,19 @@ export function reorderList({ lines }: Stock, orders: readonly Order[] = []): Re
     const onOrder = onOrderOf(line.id, orders);
     const quantity = minimum - known - onOrder;
     if (quantity <= 0 || (minimum === 0 && known >= 0)) return [];
-    const jobs = [...new Set(reservations.map(({ jobTitle }) => `'${jobTitle}'`))];
+    const jobs = [...new Set(reservations.map(({ jobTitle }) => say("'{job}'", { job: jobTitle })))];
     const parts = [
-      free === undefined ? 'never counted' : `${quantityWords(known, unit)} free`,
-      ...(jobs.length === 0 ? [] : [`${quantityWords(reserved, unit)} set aside for ${jobs.join(' and ')}`]),
-      ...(minimum === 0 ? [] : [`at least ${quantityWords(minimum, unit)} wanted`]),
-      ...(onOrder === 0 ? [] : [`${quantityWords(onOrder, unit)} on order`]),
+      free === undefined ? say('never counted') : say('{quantity} free', { quantity: words(known, unit) }),
+      ...(jobs.length === 0
+        ? []
+        : [
+            say('{quantity} set aside for {jobs}', {
+              quantity: words(reserved, unit),
+              jobs: jobs.reduce((one, other) => say('{one} and {other}', { one, other })),
+            }),
+          ]),
+      ...(minimum === 0 ? [] : [say('at least {quantity} wanted', { quantity: words(minimum, unit) })]),
+      ...(onOrder === 0 ? [] : [say('{quantity} on order', { quantity: words(onOrder, unit) })]),
     ];
     return [{ line, onOrder, quantity, because: parts.join('; ') }];
   });

@@ -1,4 +1,4 @@
-import { inMillimetres, type Metres, metres } from '@becket/core';
+import { english, inMillimetres, type Language, type Metres, metres, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { StringingFigures } from '@becket/papers';
 import { pinChoice } from '../appraise/pin-choice.ts';
@@ -8,28 +8,45 @@ import { type OrderedLength, type OrderString, orderStrings } from './order-stri
 import { wireCuts } from './wire-cuts.ts';
 
 /** What a piano is strung by: its wires with their cut lengths, by the scale that wire is bought for. */
-export function stringingFigures(job: Job, policy: OrderPolicy = STARTING_ORDER_POLICY): StringingFigures {
-  const ordered = orderStrings(job, policy.cut);
+export function stringingFigures(
+  job: Job,
+  policy: OrderPolicy = STARTING_ORDER_POLICY,
+  language: Language = english,
+): StringingFigures {
+  const { say, fixed, plain } = language;
+  const ordered = orderStrings(job, policy.cut, language);
   const { wires, uncounted } = wireCuts(ordered.strings, policy.cut, newPinDiameters(job));
   const { coils, becket_m, waste_m, tie_m } = policy.cut;
-  const mm = (length: number) => `${inMillimetres(metres(length)).toFixed(0)} mm`;
+  const mm = (length: number) => `${fixed(inMillimetres(metres(length)), 0)} mm`;
   return {
     scale: ordered.scale,
     wires: wires.map(({ strings, joined, diameter, cut }) => ({
       joined,
       strings,
       diameter,
-      size: listedSizeName(diameter),
+      size: listedSizeName(diameter, language),
       cut,
-      remarks: [...new Set(strings.flatMap(notReadHere))],
+      remarks: [...new Set(strings.flatMap((string) => notReadHere(string, language)))],
     })),
     wound: ordered.strings.filter(({ winding }) => winding === 'wound'),
     uncounted: uncounted.map((string) => ({
       ...string,
-      needs: string.diameter === undefined ? 'its diameter is not known' : 'its speaking length is not known',
+      needs:
+        string.diameter === undefined
+          ? say('its diameter is not known')
+          : say('its speaking length is not known'),
     })),
     undescribed: ordered.undescribed,
-    allowances: `Each pin: ${coils} coils, ${mm(becket_m)} becket, ${mm(waste_m)} cut off; a tied wire ${mm(tie_m)} for its loop (${policy.cutSource}).`,
+    allowances: say(
+      'Each pin: {coils} coils, {becket} becket, {waste} cut off; a tied wire {tie} for its loop ({source}).',
+      {
+        coils: plain(coils),
+        becket: mm(becket_m),
+        waste: mm(waste_m),
+        tie: mm(tie_m),
+        source: sayKnown(policy.cutSource, language),
+      },
+    ),
   };
 }
 
@@ -45,15 +62,15 @@ export function newPinDiameters(job: Job): (string: OrderString) => Metres | und
 }
 
 /** What the length of a string's wire rests on that was not read at its note. */
-function notReadHere(string: OrderString): string[] {
+function notReadHere(string: OrderString, { say }: Language): string[] {
   const parts: readonly (readonly [string, OrderedLength | undefined])[] = [
-    ['front', string.front],
-    ['speaking', string.speaking],
-    ['back', string.back],
+    [say('front'), string.front],
+    [say('speaking'), string.speaking],
+    [say('back'), string.back],
   ];
   return parts.flatMap(([name, length]) =>
     length === undefined || length.from === 'as read' || length.from === 'chosen scale'
       ? []
-      : [`${name}: ${length.from}`],
+      : [`${name}: ${say(length.from)}`],
   );
 }

@@ -33,12 +33,12 @@ export interface StringToGoOn {
 export function stringsToGoOn(
   { orders, signed }: Orders,
   tolerances: ReceivedTolerances = STARTING_RECEIVED_TOLERANCES,
-  { say }: Language = english,
+  language: Language = english,
 ): StringToGoOn[] {
   const last = new Map<string, StringToGoOn>();
   for (const order of orders) {
     if (order.what !== 'bass strings' || order.state === 'cancelled') continue;
-    const { comparisons } = receivedStrings(order, signed, tolerances);
+    const { comparisons } = receivedStrings(order, signed, tolerances, language);
     order.bassStrings.forEach(({ key, string }, index) => {
       const own = comparisons.filter((one) => one.key === key && one.string === string);
       // A string that was measured is here, whatever was counted. Line and string of a bass order go by the same number.
@@ -54,7 +54,11 @@ export function stringsToGoOn(
         says: beyond.map(({ sentence, signed: by }) =>
           by === undefined
             ? sentence
-            : say('{sentence} Taken by {name}: {reason}', { sentence, name: by.name, reason: by.reason }),
+            : language.say('{sentence} Taken by {name}: {reason}', {
+                sentence,
+                name: by.name,
+                reason: by.reason,
+              }),
         ),
       });
     });

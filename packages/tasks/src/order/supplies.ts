@@ -1,4 +1,4 @@
-import { inKilograms, metres, wireMass } from '@becket/core';
+import { english, inKilograms, type Language, message, metres, sayKnown, wireMass } from '@becket/core';
 import { type Job, type StockItem, stockItemId } from '@becket/journal';
 import { type OrderPolicy, STARTING_ORDER_POLICY } from './order-policy.ts';
 import { type OrderedFrom, type OrderString, orderStrings } from './order-strings.ts';
@@ -26,8 +26,13 @@ export interface Supplies {
  * Nothing is left out in silence: what is unknown is a line without a quantity or a sentence of `notCounted`. Stock and
  * suppliers are another question, see `coverFromStock`.
  */
-export function suppliesOf(job: Job, policy: OrderPolicy = STARTING_ORDER_POLICY): Supplies {
-  const { scale, isChosen, problem, strings, undescribed } = orderStrings(job, policy.cut);
+export function suppliesOf(
+  job: Job,
+  policy: OrderPolicy = STARTING_ORDER_POLICY,
+  language: Language = english,
+): Supplies {
+  const { say } = language;
+  const { scale, isChosen, problem, strings, undescribed } = orderStrings(job, policy.cut, language);
   const { wires, uncounted } = wireCuts(strings, policy.cut, newPinDiameters(job));
   const wound = strings.filter(({ winding }) => winding === 'wound');
   return {
@@ -35,18 +40,20 @@ export function suppliesOf(job: Job, policy: OrderPolicy = STARTING_ORDER_POLICY
     isChosenScale: isChosen,
     scaleProblem: problem,
     lines: [
-      ...wireSupplies(wires, policy),
-      ...pinSupplies(job, policy),
-      ...(wound.length === 0 ? [] : [bassSet(wound)]),
-      ...softSupplies(job, { strings, wires, share: policy.softShare }),
+      ...wireSupplies(wires, policy, language),
+      ...pinSupplies(job, policy, language),
+      ...(wound.length === 0 ? [] : [bassSet(wound, language)]),
+      ...softSupplies(job, { strings, wires, share: policy.softShare }, language),
       ...policy.sundries.map(({ name, unit, quantity }): SupplyLine => {
         const item: StockItem = { kind: 'other', name, unit };
         return {
-          ...lineOf(item, 'sundries'),
+          ...lineOf(item, 'sundries', language),
           needed: quantity,
           extra: [],
           total: quantity,
-          because: `the shop's list of sundries (${policy.source})`,
+          because: say("the shop's list of sundries ({source})", {
+            source: sayKnown(policy.source, language),
+          }),
           assumed: [],
           from: [],
         };
@@ -56,12 +63,17 @@ export function suppliesOf(job: Job, policy: OrderPolicy = STARTING_ORDER_POLICY
       ...(undescribed.length === 0
         ? []
         : [
-            `The stringing of ${spokenNotes(undescribed)} is not described: their wire and pins are not counted.`,
+            say('The stringing of {notes} is not described: their wire and pins are not counted.', {
+              notes: spokenNotes(undescribed, language),
+            }),
           ]),
       ...(uncounted.length === 0
         ? []
         : [
-            `Wire is not counted for ${spokenNotes([...new Set(uncounted.map(({ note }) => note))])}: ${uncounted.length} strings without a diameter or a speaking length.`,
+            say('Wire is not counted for {notes}: {count} strings without a diameter or a speaking length.', {
+              notes: spokenNotes([...new Set(uncounted.map(({ note }) => note))], language),
+              count: uncounted.length,
+            }),
           ]),
     ],
     policy,
@@ -69,7 +81,7 @@ export function suppliesOf(job: Job, policy: OrderPolicy = STARTING_ORDER_POLICY
 }
 
 /** Wire by size, thick to thin. */
-function wireSupplies(wires: readonly WireCut[], policy: OrderPolicy): SupplyLine[] {
+function wireSupplies(wires: readonly WireCut[], policy: OrderPolicy, language: Language): SupplyLine[] {
   const bySize = new Map<string, WireCut[]>();
   for (const wire of wires) {
     const id = stockItemId({ kind: 'wire', diameter_m: wire.diameter });
@@ -78,11 +90,16 @@ function wireSupplies(wires: readonly WireCut[], policy: OrderPolicy): SupplyLin
     else known.push(wire);
   }
   return [...bySize.values()]
-    .map((own) => wireLine(own, policy))
+    .map((own) => wireLine(own, policy, language))
     .sort((a, b) => (a.id < b.id ? 1 : a.id > b.id ? -1 : 0));
 }
 
-function wireLine(wires: readonly WireCut[], { wire: allowance }: OrderPolicy): SupplyLine {
+function wireLine(
+  wires: readonly WireCut[],
+  { wire: allowance }: OrderPolicy,
+  language: Language,
+): SupplyLine {
+  const { say, fixed } = language;
   const { diameter } = wires[0]!;
   const cuts = wires.map(({ cut }) => cut.total);
   const cut = cuts.reduce<number>((sum, length) => sum + length, 0);
@@ -94,21 +111,29 @@ function wireLine(wires: readonly WireCut[], { wire: allowance }: OrderPolicy): 
     Math.ceil(1000 * inKilograms(wireMass({ diameter, length: metres(length) })));
   const needed = grams(cut);
   const extra = [
-    { name: `spoilage ${Math.round(100 * allowance.spoilageShare)} %`, quantity: grams(beyond) },
     {
-      name: `spare: ${allowance.spareWires} of the longest wire`,
+      name: say('spoilage {percent} %', { percent: Math.round(100 * allowance.spoilageShare) }),
+      quantity: grams(beyond),
+    },
+    {
+      name: say('spare: {count} of the longest wire', { count: allowance.spareWires }),
       quantity: grams(allowance.spareWires * longest),
     },
   ].filter(({ quantity }) => quantity > 0);
   const tied = wires.filter(({ joined }) => joined === 'tied').length;
   const strings = wires.flatMap((wire) => wire.strings);
   return {
-    ...lineOf({ kind: 'wire', diameter_m: diameter }, 'plain wire'),
+    ...lineOf({ kind: 'wire', diameter_m: diameter }, 'plain wire', language),
     needed,
     extra,
     total: needed + extra.reduce((sum, { quantity }) => sum + quantity, 0),
-    because: `${wires.length} wires for ${strings.length} strings, ${tied} of them tied: ${cut.toFixed(2)} m to cut`,
-    assumed: assumptions(strings),
+    because: say('{wires} wires for {strings} strings, {tied} of them tied: {length} m to cut', {
+      wires: wires.length,
+      strings: strings.length,
+      tied,
+      length: fixed(cut, 2),
+    }),
+    assumed: assumptions(strings, language),
     from: strings.map(({ key, string, entries }) => ({ key, string, entries })),
     wire: {
       cuts: [...cuts, ...spares],
@@ -118,50 +143,61 @@ function wireLine(wires: readonly WireCut[], { wire: allowance }: OrderPolicy): 
   };
 }
 
-const told: Readonly<Partial<Record<OrderedFrom, string>>> = {
-  'as read': 'taken as read, which is no size yet',
-  'line through the section': 'taken from the line through the section',
-  'mean of the section': 'taken as the mean of the section',
-  'starting figure': 'taken as our starting figure',
-};
+const told = {
+  'as read': message('taken as read, which is no size yet'),
+  'line through the section': message('taken from the line through the section'),
+  'mean of the section': message('taken as the mean of the section'),
+  'starting figure': message('taken as our starting figure'),
+} as const satisfies Partial<Record<OrderedFrom, string>>;
 
 /** Figures that stand in for readings, with how many strings lean on each. */
-function assumptions(strings: readonly OrderString[]): string[] {
+function assumptions(strings: readonly OrderString[], { say }: Language): string[] {
   const count = (
     name: string,
     fromOf: (string: OrderString) => OrderedFrom | undefined,
-    standIns: OrderedFrom[],
+    standIns: (keyof typeof told)[],
   ) =>
     standIns.flatMap((from) => {
       const own = strings.filter((string) => fromOf(string) === from).length;
-      return own === 0 ? [] : [`${name} of ${own} of ${strings.length} strings ${told[from]}.`];
+      return own === 0
+        ? []
+        : [
+            say('{quantity} of {count} of {all} strings {taken}.', {
+              quantity: name,
+              count: own,
+              all: strings.length,
+              taken: say(told[from]),
+            }),
+          ];
     });
   return [
-    ...count('Diameter', ({ diameter }) => diameter?.from, ['as read']),
-    ...count('Speaking length', ({ speaking }) => speaking?.from, ['line through the section']),
-    ...count('Front length', ({ front }) => front.from, ['mean of the section', 'starting figure']),
-    ...count('Back length', ({ back }) => back.from, ['mean of the section', 'starting figure']),
+    ...count(say('Diameter'), ({ diameter }) => diameter?.from, ['as read']),
+    ...count(say('Speaking length'), ({ speaking }) => speaking?.from, ['line through the section']),
+    ...count(say('Front length'), ({ front }) => front.from, ['mean of the section', 'starting figure']),
+    ...count(say('Back length'), ({ back }) => back.from, ['mean of the section', 'starting figure']),
   ];
 }
 
-function bassSet(wound: readonly OrderString[]): SupplyLine {
+function bassSet(wound: readonly OrderString[], { say }: Language): SupplyLine {
   return {
     id: 'bass strings',
     group: 'bass strings',
-    what: 'Wound strings, made to order',
+    what: say('Wound strings, made to order'),
     item: undefined,
     unit: 'piece',
     needed: wound.length,
     extra: [],
     total: wound.length,
-    because: `strings of ${new Set(wound.map(({ key }) => key)).size} notes; ordered on the bass string order, after its checks`,
+    because: say('strings of {notes} notes; ordered on the bass string order, after its checks', {
+      notes: new Set(wound.map(({ key }) => key)).size,
+    }),
     assumed: [],
     from: wound.map(({ key, string, entries }) => ({ key, string, entries })),
   };
 }
 
 /** 'C4, D4 and 3 more' */
-export function spokenNotes(notes: readonly string[]): string {
+export function spokenNotes(notes: readonly string[], { say }: Language = english): string {
   const some = notes.slice(0, 8).join(', ');
-  return notes.length <= 8 ? some : `${some} and ${notes.length - 8} more`;
+  return notes.length <= 8 ? some : say('{names} and {count} more', { names: some, count: notes.length - 8 });
 }

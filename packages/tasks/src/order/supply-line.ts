@@ -1,4 +1,4 @@
-import type { Metres } from '@becket/core';
+import { english, type Language, type Metres } from '@becket/core';
 import { type StockItem, type StockUnit, stockItemId, stockUnitOf, type Ulid } from '@becket/journal';
 import { itemWords } from './item-words.ts';
 
@@ -42,6 +42,6 @@ export interface SupplyLine {
 }
 
 /** What an item's line has in common wherever it comes from. */
-export function lineOf(item: StockItem, group: SupplyGroup) {
-  return { id: stockItemId(item), group, what: itemWords(item), item, unit: stockUnitOf(item) };
+export function lineOf(item: StockItem, group: SupplyGroup, language: Language = english) {
+  return { id: stockItemId(item), group, what: itemWords(item, language), item, unit: stockUnitOf(item) };
 }
