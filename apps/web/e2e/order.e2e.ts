@@ -102,6 +102,60 @@ test('supplies are covered from the stock, bought from a price list, and come in
   });
 });
 
+test('the shop sets a figure of its own, sees what it does to this job, and takes it back', async ({
+  page,
+  server,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openDemo(page, server.url);
+  const wire = page.getByRole('group').filter({ hasText: 'Plain wire' }).first();
+  const head = () => wire.locator('summary').first().textContent();
+  await expect(wire.locator('summary').first()).toContainText(/\d g .* to buy/);
+  const before = await head();
+
+  await test.step('one group is open at a time, by touch and by key', async () => {
+    const pins = page.locator('summary').filter({ hasText: /^Tuning pins/ });
+    await expect(page.getByText('Plain wire 0.991 mm').first()).toBeHidden();
+    await wire.locator('summary').first().click();
+    await expect(page.getByText('Plain wire 0.991 mm').first()).toBeVisible();
+    await pins.focus();
+    await page.keyboard.press('Enter');
+    await expect(page.getByText(/^Tuning pins \d/).first()).toBeVisible();
+    await expect(page.getByText('Plain wire 0.991 mm').first()).toBeHidden();
+  });
+
+  await goTo(page, 'Suppliers and stock');
+  await page
+    .locator('summary')
+    .filter({ hasText: /^Plain wire/ })
+    .click();
+  await page.getByRole('button', { name: 'Change: for spoilage' }).click();
+  const sheet = page.getByRole('dialog', { name: 'Plain wire: for spoilage' });
+  await sheet.getByLabel('Figure, %').fill('150');
+  await sheet.getByRole('button', { name: 'Keep this figure' }).click();
+  await expect(sheet.getByText(/a share from 0 to 100 % is needed, 150 was found/)).toBeVisible();
+  await sheet.getByLabel('Figure, %').fill('30');
+  await expect(sheet.getByRole('listitem').filter({ hasText: 'Plain wire 0.991 mm' })).toContainText('→');
+  await sheet.getByRole('button', { name: 'Keep this figure' }).click();
+  await expect(sheet.getByText(/where it comes from is needed/)).toBeVisible();
+  await sheet.getByLabel('Where it comes from').fill('our last ten pianos');
+  await sheet.getByRole('button', { name: 'Keep this figure' }).click();
+  await expect(page.getByText('From: our last ten pianos. Set by Ada')).toBeVisible();
+
+  await goTo(page, 'Supplies');
+  await expect.poll(head).not.toBe(before);
+  await expect(page.getByText('Wire: 30 % for spoilage')).toBeAttached();
+  await goTo(page, 'Suppliers and stock');
+  await page
+    .locator('summary')
+    .filter({ hasText: /^Plain wire/ })
+    .click();
+  await page.getByRole('button', { name: 'Take back: for spoilage' }).click();
+  await expect(page.getByText('From: our last ten pianos')).toBeHidden();
+  await goTo(page, 'Supplies');
+  await expect.poll(head).toBe(before);
+});
+
 test('a bass set is signed, ordered, and measured before it is strung', async ({ page, server }) => {
   await openDemo(page, server.url);
   await goTo(page, 'Bass strings');
@@ -156,7 +210,8 @@ test('a bass set is signed, ordered, and measured before it is strung', async ({
   const csv = readFileSync(await (await coming).path(), 'utf8');
   expect(csv.split('\r\n')[0]).toContain('strings_digest_sha256');
   await page.getByRole('button', { name: 'Look at Bass string plan, 1:1' }).click();
-  await expect(page.getByRole('heading', { name: 'Bass string plan, 1:1', level: 3 })).toBeVisible();
+  const plan = page.getByRole('dialog', { name: 'Bass string plan, 1:1' });
+  await expect(plan.getByText(/^Page 1 of \d+\./)).toBeAttached();
 });
 
 test('every place of Order can be used by everybody, on a phone as well', async ({ page, server }) => {

@@ -7,6 +7,7 @@ import { german as piano } from '../piano/german.ts';
 import { german as shell } from '../shell/german.ts';
 import { german as appraise } from '../tasks/appraise/german.ts';
 import { german as handOver } from '../tasks/hand-over/german.ts';
+import { german as order } from '../tasks/order/german.ts';
 import { german as record } from '../tasks/record/german.ts';
 import { german as settle } from '../tasks/settle/german.ts';
 import { german as string } from '../tasks/string/german.ts';
@@ -23,5 +24,6 @@ export const german: Catalogue = {
   ...record,
   ...handOver,
   ...settle,
+  ...order,
   ...string,
 };

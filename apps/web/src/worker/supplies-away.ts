@@ -1,9 +1,13 @@
 import type { Job } from '@becket/journal';
-import type { Supplies } from '@becket/tasks';
+import type { OrderPolicy, Supplies } from '@becket/tasks';
 
-export interface SuppliesQuestion {
-  readonly number: number;
+export interface SuppliesWish {
   readonly job: Job;
+  /** By the figures of this shop. */
+  readonly policy: OrderPolicy;
+}
+export interface SuppliesQuestion extends SuppliesWish {
+  readonly number: number;
 }
 export interface SuppliesAnswer {
   readonly number: number;
@@ -16,7 +20,10 @@ let worker: Worker | undefined;
 let asked = 0;
 
 /** Counts what a job needs in a worker, and calls back. Gives back the way to lose interest. */
-export function countSuppliesAway(job: Job, onAnswer: (answer: SuppliesAnswer) => void): () => void {
+export function countSuppliesAway(
+  wish: SuppliesWish,
+  onAnswer: (answer: SuppliesAnswer) => void,
+): () => void {
   worker ??= new Worker(new URL('./supplies-worker.ts', import.meta.url), {
     type: 'module',
     name: 'supplies',
@@ -30,7 +37,7 @@ export function countSuppliesAway(job: Job, onAnswer: (answer: SuppliesAnswer) =
     onAnswer(data);
   };
   own.addEventListener('message', listen);
-  const question: SuppliesQuestion = { number, job };
+  const question: SuppliesQuestion = { number, ...wish };
   own.postMessage(question);
   return () => own.removeEventListener('message', listen);
 }

@@ -3,10 +3,10 @@ import type { SuppliesAnswer, SuppliesQuestion } from './supplies-away.ts';
 
 /** What a job needs, off the main thread: inferring its wire sizes takes tenths of a second. */
 addEventListener('message', ({ data }: MessageEvent<SuppliesQuestion>) => {
-  const { number, job } = data;
+  const { number, job, policy } = data;
   let answer: SuppliesAnswer;
   try {
-    answer = { number, supplies: suppliesOf(job), problem: undefined };
+    answer = { number, supplies: suppliesOf(job, policy), problem: undefined };
   } catch (error) {
     answer = {
       number,

@@ -5,12 +5,14 @@ import {
   type ReceivedComparison,
   receivedQuantityNames,
   receivedStrings,
+  receivedTolerancesOf,
   receiveGoods,
 } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice, useSettings } from '../../desk/use-device.ts';
+import { useShop } from '../../desk/use-shop.ts';
 import { FormSheet } from '../../parts/form-sheet.tsx';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
@@ -29,7 +31,11 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
   });
   const [problem, setProblem] = useState<string>();
   const [accepting, setAccepting] = useState<ReceivedComparison>();
-  const { comparisons, notMeasured, mayBeStrung } = receivedStrings(order, all.signed);
+  const { comparisons, notMeasured, mayBeStrung } = receivedStrings(
+    order,
+    all.signed,
+    receivedTolerancesOf(useShop().allowances),
+  );
   const beyond = comparisons.filter(({ is, signed }) => is === 'beyond tolerance' && signed === undefined);
 
   async function keep(event: FormEvent): Promise<void> {

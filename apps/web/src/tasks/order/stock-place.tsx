@@ -22,6 +22,7 @@ import { saveFile } from '../../parts/save-file.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { readTypedNumber } from '../../parts/typed-number.ts';
+import { Allowances } from './allowances-part.tsx';
 import { draftTo } from './order-words.ts';
 import { newStockForm, type StockForm, stockActions, stockKinds, stockMoveOf } from './stock-form.ts';
 import { useOrders } from './use-supplies.ts';
@@ -84,6 +85,7 @@ export function StockPlace() {
       </section>
       <CountForm />
       <Suppliers />
+      <Allowances />
     </>
   );
 }

@@ -1,5 +1,5 @@
 import { noteName } from '@becket/core';
-import type { Order } from '@becket/journal';
+import type { Order, StockUnit } from '@becket/journal';
 import {
   allowancesInWords,
   type Cover,
@@ -10,6 +10,7 @@ import {
   reserveForJob,
   type SupplierPurchase,
   type Supplies,
+  type SupplyGroup,
   type SupplyLine,
   supplyGroups,
   takeReserved,
@@ -17,6 +18,7 @@ import {
 import { useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
+import { useMedia } from '../../desk/use-media.ts';
 import { useShop } from '../../desk/use-shop.ts';
 import { Papers } from '../../piano/papers.tsx';
 import { DayField } from './day-field.tsx';
@@ -87,26 +89,21 @@ function Needed({ supplies }: { supplies: Supplies }) {
             ▲ {sentence}
           </p>
         ))}
-        {supplyGroups.map((group) => {
-          const own = covers.filter(({ line }) => line.group === group);
-          return own.length === 0 ? null : (
-            <section key={group} aria-labelledby={`group-${group}`}>
-              <h3 id={`group-${group}`}>{group.charAt(0).toUpperCase() + group.slice(1)}</h3>
-              <ul className="order-lines">
-                {own.map(({ line, cover }) => (
-                  <NeededLine key={line.id} line={line} cover={cover} />
-                ))}
-              </ul>
-            </section>
-          );
-        })}
-        <details className="order-card">
+        {supplyGroups.map((group) => (
+          <Group key={group} group={group} covers={covers.filter(({ line }) => line.group === group)} />
+        ))}
+        <details name="supplies" className="order-card">
           <summary>What is added to what is strung</summary>
           <ul>
             {allowancesInWords(supplies.policy).map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
+          <p>
+            <a href={hashOf({ place: 'job', job: desk.id, task: 'order', part: 'stock' })}>
+              Change these figures under Suppliers and stock.
+            </a>
+          </p>
         </details>
         <div className="button-row">
           <button
@@ -130,6 +127,49 @@ function Needed({ supplies }: { supplies: Supplies }) {
       <Purchase supplies={supplies} orders={all} />
     </>
   );
+}
+
+interface Covered {
+  readonly line: SupplyLine;
+  readonly cover: Cover;
+}
+
+/** One group of supplies: its sums in the head, its lines inside. One is open at a time. */
+function Group({ group, covers }: { group: SupplyGroup; covers: readonly Covered[] }) {
+  // On a phone the heads are the page; on a wider screen the first group can stand open.
+  const isPhone = useMedia('(max-width: 599px)');
+  if (covers.length === 0) return null;
+  const unknown = covers.filter(({ line }) => line.total === undefined).length;
+  const toBuy = covers.filter(({ cover }) => cover.toBuy !== 0).length;
+  return (
+    <details name="supplies" className="order-card supply-group" open={!isPhone && group === 'plain wire'}>
+      <summary>
+        <h3>{group.charAt(0).toUpperCase() + group.slice(1)}</h3>
+        <span className="supply-sums">
+          {[
+            sumsOf(covers),
+            ...(unknown > 0 ? [`▲ ${unknown} unknown`] : []),
+            toBuy === 0 ? '● covered' : `${toBuy} of ${covers.length} to buy`,
+          ]
+            .filter((words) => words !== '')
+            .join(' · ')}
+        </span>
+      </summary>
+      <ul className="order-lines">
+        {covers.map(({ line, cover }) => (
+          <NeededLine key={line.id} line={line} cover={cover} />
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+/** '1.52 kg', '239 pieces, 2 sets': what a group comes to, unit by unit. */
+function sumsOf(covers: readonly Covered[]): string {
+  const sums = new Map<StockUnit, number>();
+  for (const { line } of covers)
+    if (line.total !== undefined) sums.set(line.unit, (sums.get(line.unit) ?? 0) + line.total);
+  return [...sums].map(([unit, sum]) => quantityWords(sum, unit)).join(', ');
 }
 
 function NeededLine({ line, cover }: { line: SupplyLine; cover: Cover }) {

@@ -1,10 +1,17 @@
 import './string.css';
 import { type Message, message } from '@becket/core';
 import { foldOrders } from '@becket/journal';
-import { type GoingOnState, goingOnStates, type StringToGoOn, stringsToGoOn } from '@becket/tasks';
+import {
+  type GoingOnState,
+  goingOnStates,
+  receivedTolerancesOf,
+  type StringToGoOn,
+  stringsToGoOn,
+} from '@becket/tasks';
 import { useMemo } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
+import { useShop } from '../../desk/use-shop.ts';
 import { useLanguage } from '../../parts/language.tsx';
 
 const heads: Readonly<Record<GoingOnState, Message>> = {
@@ -18,9 +25,13 @@ const heads: Readonly<Record<GoingOnState, Message>> = {
 /** The ordered bass strings, each with whether it may go on; nothing when the piano has no wound string. */
 export function BassStrings() {
   const { desk, job, entries } = useDesk();
+  const { allowances } = useShop();
   const language = useLanguage();
   const { say, sayNodes } = language;
-  const strings = useMemo(() => stringsToGoOn(foldOrders(entries), undefined, language), [entries, language]);
+  const strings = useMemo(
+    () => stringsToGoOn(foldOrders(entries), receivedTolerancesOf(allowances), language),
+    [entries, allowances, language],
+  );
   const hasWound = [...job.unisons.values()].some(({ winding }) => winding === 'wound');
   if (!hasWound && strings.length === 0) return null;
   const ready = strings.filter(({ is }) => is === 'may go on' || is === 'taken by name').length;

@@ -1,0 +1,228 @@
+import type { AllowanceKept } from '@becket/journal';
+import {
+  type AllowanceGroup,
+  type AllowanceName,
+  allowanceGroups,
+  allowanceNames,
+  allowances,
+  orderPolicyOf,
+  quantityWords,
+  type Shop,
+  type Supplies,
+  setAllowance,
+  takeBackAllowance,
+} from '@becket/tasks';
+import { useEffect, useState } from 'react';
+import { runHere } from '../../desk/run-here.ts';
+import { sentenceOf } from '../../desk/sentence-of.ts';
+import { useDesk } from '../../desk/use-desk.ts';
+import { useSettings } from '../../desk/use-device.ts';
+import { useShop } from '../../desk/use-shop.ts';
+import { FormSheet } from '../../parts/form-sheet.tsx';
+import { useLanguage } from '../../parts/language.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { countSuppliesAway } from '../../worker/supplies-away.ts';
+import { allowanceOf, allowanceText, allowanceUnit, changedLines } from './allowance-form.ts';
+import { useSupplies } from './use-supplies.ts';
+
+const groupNames = Object.keys(allowanceGroups) as AllowanceGroup[];
+
+/** What the shop buys beyond what is strung, and how far off a delivery may be: figures with where they come from. */
+export function Allowances() {
+  const { say } = useLanguage();
+  const shop = useShop();
+  const [changing, setChanging] = useState<AllowanceName>();
+  return (
+    <section aria-labelledby="allowances">
+      <h2 id="allowances">{say('Allowances and tolerances')}</h2>
+      <p>
+        {say(
+          'What is bought beyond what is strung, and how far off a string that comes may be. These figures are the shop’s and hold for every job.',
+        )}
+      </p>
+      {groupNames.map((group) => (
+        <details key={group} name="allowances" className="order-card">
+          <summary>{say(allowanceGroups[group])}</summary>
+          <ul className="order-lines">
+            {allowanceNames
+              .filter((name) => allowances[name].group === group)
+              .map((name) => (
+                <Figure
+                  key={name}
+                  name={name}
+                  kept={shop.allowances.get(name)}
+                  onChange={() => setChanging(name)}
+                />
+              ))}
+          </ul>
+        </details>
+      ))}
+      {changing !== undefined && (
+        <ChangeSheet key={changing} name={changing} shop={shop} onClose={() => setChanging(undefined)} />
+      )}
+    </section>
+  );
+}
+
+interface FigureProps {
+  readonly name: AllowanceName;
+  readonly kept: AllowanceKept | undefined;
+  readonly onChange: () => void;
+}
+
+function Figure({ name, kept, onChange }: FigureProps) {
+  const { desk } = useDesk();
+  const { unit } = useSettings();
+  const language = useLanguage();
+  const { say, localDay } = language;
+  const { words, starting, source } = allowances[name];
+  const text = (value: number) => allowanceText(name, value, unit, language);
+  return (
+    <li className="order-line">
+      <p>
+        <strong>{text(kept?.value ?? starting)}</strong> {say(words)}
+      </p>
+      <p className="faint">
+        {kept === undefined
+          ? say('From: {source}', { source })
+          : say('From: {source}. Set by {by}, {day}; it started as {starting}.', {
+              source: kept.source,
+              by: kept.by,
+              day: localDay(kept.at),
+              starting: text(starting),
+            })}
+      </p>
+      <div className="button-row">
+        <button
+          type="button"
+          className="button"
+          aria-label={say('Change: {figure}', { figure: say(words) })}
+          onClick={onChange}
+        >
+          {say('Change')}
+        </button>
+        {kept !== undefined && (
+          <button
+            type="button"
+            className="button quiet"
+            aria-label={say('Take back: {figure}', { figure: say(words) })}
+            onClick={() =>
+              void desk.run((context) =>
+                takeBackAllowance(context, { name, reason: 'taken back where it was set' }),
+              )
+            }
+          >
+            {say('Take back')}
+          </button>
+        )}
+      </div>
+    </li>
+  );
+}
+
+interface ChangeProps {
+  readonly name: AllowanceName;
+  readonly shop: Shop;
+  readonly onClose: () => void;
+}
+
+function ChangeSheet({ name, shop, onClose }: ChangeProps) {
+  const { desk } = useDesk();
+  const { unit } = useSettings();
+  const language = useLanguage();
+  const { say } = language;
+  const kept = shop.allowances.get(name);
+  const { group, words, starting } = allowances[name];
+  const typedUnit = allowanceUnit(name, unit);
+  const [value, setValue] = useState(() =>
+    allowanceText(name, kept?.value ?? starting, unit, language).replace(/ (%|mm|in)$/, ''),
+  );
+  const [source, setSource] = useState('');
+  const [problem, setProblem] = useState<string>();
+
+  async function keep(): Promise<void> {
+    setProblem(undefined);
+    try {
+      const wish = allowanceOf({ name, value, source }, unit, language);
+      await runHere(desk, (context) => setAllowance(context, wish));
+      onClose();
+    } catch (error) {
+      setProblem(sentenceOf(error));
+    }
+  }
+  return (
+    <FormSheet
+      title={`${say(allowanceGroups[group])}: ${say(words)}`}
+      keep={say('Keep this figure')}
+      problem={problem}
+      onKeep={() => void keep()}
+      onClose={onClose}
+    >
+      <TextField
+        label={typedUnit === '' ? say('Figure') : say('Figure, {unit}', { unit: typedUnit })}
+        value={value}
+        onChange={setValue}
+        maxLength={20}
+        isNumber
+      />
+      <TextField
+        label={say('Where it comes from')}
+        hint={say('Your own experience, a maker, a book: it is printed beside the figure.')}
+        value={source}
+        onChange={setSource}
+        maxLength={300}
+      />
+      {group !== 'received' && <Effect name={name} value={value} shop={shop} />}
+    </FormSheet>
+  );
+}
+
+/** What the open job needs by the figure that is typed, as soon as it is one. */
+function Effect({ name, value, shop }: { name: AllowanceName; value: string; shop: Shop }) {
+  const { job } = useDesk();
+  const { unit } = useSettings();
+  const language = useLanguage();
+  const { say } = language;
+  const now = useSupplies()?.supplies;
+  const [then, setThen] = useState<Supplies>();
+  useEffect(() => {
+    let wish: ReturnType<typeof allowanceOf>;
+    try {
+      wish = allowanceOf({ name, value, source: '—' }, unit);
+    } catch {
+      // What is wrong with it is said when it is kept.
+      setThen(undefined);
+      return;
+    }
+    const policy = orderPolicyOf(new Map([...shop.allowances, [name, { ...wish }]]));
+    let forget = () => {};
+    // Typed figures follow each other: the last is what is asked for.
+    const soon = setTimeout(() => {
+      forget = countSuppliesAway({ job, policy }, ({ supplies }) => setThen(supplies));
+    }, 300);
+    return () => {
+      clearTimeout(soon);
+      forget();
+    };
+  }, [job, shop, name, value, unit]);
+  if (now === undefined || then === undefined) return <p aria-live="polite">{say('Counting …')}</p>;
+  const changed = changedLines(now, then);
+  const quantity = (total: number | undefined, of: (typeof changed)[number]['unit']) =>
+    total === undefined ? say('unknown') : quantityWords(total, of);
+  return (
+    <div aria-live="polite">
+      <h3>{say('What this job needs by it')}</h3>
+      {changed.length === 0 ? (
+        <p>{say('No quantity of this job changes.')}</p>
+      ) : (
+        <ul>
+          {changed.map(({ id, what, unit: of, before, after }) => (
+            <li key={id}>
+              {what}: {quantity(before, of)} → <strong>{quantity(after, of)}</strong>
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}
