@@ -85,8 +85,3 @@ export function sealBox(
     ],
   };
 }
-
-/** '1 note', '3 notes', 'no notes' is for the caller to say: zero is written 0. */
-export function counted(count: number, one: string, many: string): string {
-  return `${count} ${count === 1 ? one : many}`;
-}

@@ -174,7 +174,7 @@ function careBlocks(handOver: HandOver | undefined, { say, day }: Language): Blo
           value: care === undefined || care.tuneOn.length === 0 ? notSaid : care.tuneOn.map(day).join('; '),
         },
         ...(care?.further === undefined ? [] : [{ name: say('Also'), value: care.further }]),
-        ...(handOver?.note === undefined ? [] : [{ name: say('Note'), value: handOver.note }]),
+        ...(handOver?.note === undefined ? [] : [{ name: say('[a remark] Note'), value: handOver.note }]),
       ],
     },
   ];

@@ -21,7 +21,7 @@ export function followUpBlocks({ followUps }: Settling, today: string, language:
         { heading: say('done on'), align: 'left', share: 70 },
         { heading: '°C', align: 'right', share: 26 },
         { heading: say('RH, %'), align: 'right', share: 30 },
-        { heading: say('note'), align: 'left', share: 130 },
+        { heading: say('[a remark] note'), align: 'left', share: 130 },
       ],
       rows: followUps.map((one) => ({ cells: followUpCells(one, today, language) })),
     },

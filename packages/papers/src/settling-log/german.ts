@@ -92,7 +92,7 @@ export const german: Catalogue = {
   '[a follow-up] what': 'was',
   'done on': 'erledigt am',
   'RH, %': 'rel. F., %',
-  note: 'Notiz',
+  '[a remark] note': 'Notiz',
   late: 'überfällig',
   'another pass': 'weiterer Durchgang',
   tuning: 'Stimmung',
