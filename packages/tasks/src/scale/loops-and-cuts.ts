@@ -1,7 +1,9 @@
 import {
   type CutLength,
   cutLength,
+  english,
   inMillimetres,
+  type Language,
   type LoopPlan,
   loopPlan,
   type Metres,
@@ -60,10 +62,17 @@ export interface ShiftOffered {
   readonly diameter: Metres;
 }
 
+/** One plain string of a section. */
+export interface LoopedString extends PlanString {
+  readonly diameter: Metres;
+  /** Bridge to hitch pin, from readings of the note or its neighbours; undefined where its section has none. */
+  readonly backLength: Metres | undefined;
+}
+
 /** The plain strings of one section. */
 export interface SectionLoops {
   readonly section: string;
-  readonly strings: readonly (PlanString & { readonly diameter: Metres })[];
+  readonly strings: readonly LoopedString[];
   readonly plan: LoopPlan;
   readonly wires: readonly WireToCut[];
   readonly shifts: readonly ShiftOffered[];
@@ -79,20 +88,22 @@ export function loopsAndCuts(
   job: Job,
   scale: ScaleNotes,
   allowances: CutAllowances = COMMON_CUT_ALLOWANCES,
+  language: Language = english,
 ): SectionLoops[] {
   return job.sections.flatMap(({ section, firstKey, lastKey }) => {
     const notes = scale.notes.filter(
       ({ key, string }) => firstKey <= key && key <= lastKey && string.kind === 'plain',
     );
     if (notes.length === 0) return [];
-    const strings = notes.flatMap((note) =>
-      Array.from({ length: note.strings }, (_, index) => {
-        const diameter = steelOf(note);
-        return { key: note.key, string: index + 1, size: Math.round(diameter * 1e7), diameter };
-      }),
-    );
-    const plan = loopPlan(strings);
     const lengths = lengthsOf(job, firstKey, lastKey);
+    const strings = notes.flatMap((note) => {
+      const diameter = steelOf(note);
+      const backLength = lengths.along('back-length', note.key)?.value;
+      return Array.from({ length: note.strings }, (_, index): LoopedString => {
+        return { key: note.key, string: index + 1, size: Math.round(diameter * 1e7), diameter, backLength };
+      });
+    });
+    const plan = loopPlan(strings);
     const noteOf = new Map(notes.map((note) => [note.key, note]));
     return [
       {
@@ -103,12 +114,11 @@ export function loopsAndCuts(
           wireToCut(
             joined,
             indices.map((index) => strings[index]!),
-            noteOf,
-            lengths,
-            allowances,
+            { noteOf, lengths, allowances },
+            language,
           ),
         ),
-        shifts: shiftsOf(strings),
+        shifts: shiftsOf(strings, language),
       },
     ];
   });
@@ -120,28 +130,36 @@ const steelOf = ({ string }: ScaleNote): Metres =>
 function wireToCut(
   joined: WireToCut['joined'],
   strings: readonly { readonly key: number; readonly string: number; readonly diameter: Metres }[],
-  noteOf: ReadonlyMap<number, ScaleNote>,
-  lengths: ReturnType<typeof lengthsOf>,
-  allowances: CutAllowances,
+  {
+    noteOf,
+    lengths,
+    allowances,
+  }: {
+    readonly noteOf: ReadonlyMap<number, ScaleNote>;
+    readonly lengths: ReturnType<typeof lengthsOf>;
+    readonly allowances: CutAllowances;
+  },
+  { say, plain }: Language,
 ): WireToCut {
   const { diameter } = strings[0]!;
   const remarks = new Set<string>();
   const parts = strings.map(({ key }) => {
     const [front, back] = [lengths.along('front-length', key), lengths.along('back-length', key)];
     for (const [name, found] of [
-      ['front length', front],
-      ['back length', back],
+      [say('front length'), front],
+      [say('back length'), back],
     ] as const) {
-      if (found === undefined) remarks.add(`no ${name} read in this section`);
-      else if (!found.isRead) remarks.add(`${name} from neighbours`);
+      if (found === undefined) remarks.add(say('no {quantity} read in this section', { quantity: name }));
+      else if (!found.isRead) remarks.add(say('{quantity} from neighbours', { quantity: name }));
     }
     return { front: front?.value, speaking: noteOf.get(key)!.string.speakingLength, back: back?.value };
   });
   const pin = allowances.pinDiameter_m ?? lengths.along('pin-diameter', strings[0]!.key)?.value;
   const hitchPin = lengths.along('hitch-pin-diameter', strings[0]!.key)?.value;
-  if (pin === undefined) remarks.add(`pin taken as ${inMillimetres(USUAL_PIN)} mm`);
+  if (pin === undefined)
+    remarks.add(say('pin taken as {diameter} mm', { diameter: plain(inMillimetres(USUAL_PIN)) }));
   if (hitchPin === undefined && joined === 'looped')
-    remarks.add(`hitch pin taken as ${inMillimetres(USUAL_HITCH_PIN)} mm`);
+    remarks.add(say('hitch pin taken as {diameter} mm', { diameter: plain(inMillimetres(USUAL_HITCH_PIN)) }));
   const isWhole = (one: (typeof parts)[number]): one is { front: Metres; speaking: Metres; back: Metres } =>
     one.front !== undefined && one.back !== undefined;
   const cut = parts.every(isWhole)
@@ -195,7 +213,7 @@ function lengthsOf(job: Job, firstKey: number, lastKey: number) {
   };
 }
 
-function shiftsOf(strings: SectionLoops['strings']): ShiftOffered[] {
+function shiftsOf(strings: SectionLoops['strings'], { say }: Language): ShiftOffered[] {
   const sizeOf = new Map(strings.map(({ key, diameter }) => [key, diameter]));
   const keys = [...sizeOf.keys()];
   return shiftsThatSaveTies(strings).map(({ fromKey, toKey, tiedBefore, tiedAfter }) => {
@@ -206,7 +224,10 @@ function shiftsOf(strings: SectionLoops['strings']): ShiftOffered[] {
     const diameter = sizeOf.get(isUpwards ? other : fromKey)!;
     const saved = tiedBefore - tiedAfter;
     return {
-      sentence: `Move the change at ${noteName(fromKey)} to ${noteName(toKey)}: ${saved === 1 ? 'one tied string' : `${saved} tied strings`} fewer.`,
+      sentence: say(
+        'Move the change at {from} to {to}: {count, plural, one {one tied string} other {# tied strings}} fewer.',
+        { from: noteName(fromKey), to: noteName(toKey), count: saved },
+      ),
       key,
       diameter,
     };

@@ -1,4 +1,4 @@
-import type { SectionLoops } from '@becket/tasks';
+import type { LoopedString, SectionLoops } from '@becket/tasks';
 
 /** Room of one string on the note line [px]: so that a loop can be told from its neighbour on a phone. */
 export const STRING_WIDTH = 14;
@@ -22,7 +22,13 @@ export interface DrawnSection {
 }
 
 /** A section of the loop plan as lines: a loop joins two strings below the note line, a tie hangs by itself. */
-export function drawnSection({ strings, plan }: Pick<SectionLoops, 'strings' | 'plan'>): DrawnSection {
+export function drawnSection({
+  strings,
+  plan,
+}: {
+  readonly strings: readonly Omit<LoopedString, 'backLength'>[];
+  readonly plan: SectionLoops['plan'];
+}): DrawnSection {
   const xOf = (index: number) => edge + index * STRING_WIDTH;
   let turn = 0;
   const turns = strings.map(({ size }, index) => {

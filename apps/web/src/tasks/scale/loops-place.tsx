@@ -17,6 +17,7 @@ import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { pairOf, scaleChoices, standingPair } from './compare-state.ts';
 import { baseline, drawnSection } from './loop-drawing.ts';
+import { LoopsPlan } from './loops-plan.tsx';
 import { draftFromScale, proposeStateOf } from './propose-state.ts';
 import { counted, wireText } from './scale-words.ts';
 import { useInferredSizes } from './use-inferred-sizes.ts';
@@ -77,6 +78,7 @@ export function LoopsPlace() {
             Cut the first wire of a size, string it, and correct before cutting the rest. Cut ends spring:
             hold both sides and wear glasses.
           </p>
+          <LoopsPlan sections={sections} unit={unit} />
           {sections.map((section) => (
             <Section
               key={section.section}
