@@ -7,6 +7,7 @@ import { german as handOver } from './hand-over/german.ts';
 import { german as imports } from './import/german.ts';
 import { german as jobFile } from './job-file/german.ts';
 import { german as order } from './order/german.ts';
+import { german as scale } from './scale/german.ts';
 import { german as settle } from './settle/german.ts';
 import { german as besideFolders } from './words/german.ts';
 
@@ -20,6 +21,7 @@ export const german: Catalogue = {
   ...imports,
   ...jobFile,
   ...order,
+  ...scale,
   ...handOver,
   ...settle,
 };

@@ -1,4 +1,4 @@
-import { analyseScale, hertz, type ScaleAnalysis } from '@becket/core';
+import { analyseScale, english, hertz, type Language, type ScaleAnalysis } from '@becket/core';
 import {
   type Job,
   type ScaleComparison,
@@ -18,8 +18,9 @@ export function analysedScale(
   job: Job,
   which: WhichScale,
   options: Parameters<typeof analyseScale>[1] = {},
+  language: Language = english,
 ): AnalysedScale {
-  const scale = scaleNotesOf(job, which);
+  const scale = scaleNotesOf(job, which, language);
   return { ...scale, analysis: analyseScale(scale.notes, options) };
 }
 

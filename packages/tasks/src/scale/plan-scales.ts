@@ -3,7 +3,9 @@ import {
   COMMON_RESCALE_WEIGHTS,
   COMMON_SHOP_POLICY,
   COMMON_WINDING_WIRES,
+  english,
   type FrontAnswer,
+  type Language,
   latticeDiameters,
   METRIC_WIRE_SIZES,
   type Metres,
@@ -124,6 +126,7 @@ export function planScales(
   notes: readonly ScaleNote[],
   rules: PlanRules,
   onStep: (done: number, of: number) => void = () => {},
+  language: Language = english,
 ): PlannedScales {
   const strengthTable = strengthTableNamed(rules.strengthTable);
   const weights = weightsOf(rules);
@@ -144,7 +147,7 @@ export function planScales(
     },
   });
   onStep(0, 1);
-  const steps = scaleFront(prepared);
+  const steps = scaleFront(prepared, language);
   let step = steps.next();
   while (!step.done) {
     onStep(step.value.solved, step.value.of);
@@ -153,7 +156,7 @@ export function planScales(
   const front = step.value;
   if (!front.feasible) {
     const { reason, firstKey, lastKey } = front.clash;
-    return { is: 'clash', sentence: inNoteNames(reason), firstKey, lastKey };
+    return { is: 'clash', sentence: inNoteNames(reason, language), firstKey, lastKey };
   }
   const { year, isHistoric } = rules;
   return {
@@ -161,12 +164,17 @@ export function planScales(
     answers: named(
       front.answers.map((answer) => ({
         ...planned(answer, notes.length),
-        reasonsAgainst: reasonsToLeaveAlone(prepared, answer.answer, { year, isHistoric }).map(
-          ({ sentence }) => sentence,
-        ),
+        reasonsAgainst: reasonsToLeaveAlone(
+          prepared,
+          answer.answer,
+          { year, isHistoric },
+          undefined,
+          language,
+        ).map(({ sentence }) => sentence),
       })),
+      language,
     ),
-    eased: easedSentences(toChoose, rules),
+    eased: easedSentences(toChoose, rules, language),
   };
 }
 
@@ -240,20 +248,28 @@ function foundShare(note: ReturnType<typeof rescaleNotes>[number], { strengthTab
   );
 }
 
-function easedSentences(notes: ReturnType<typeof notesToChoose>, rules: PlanRules): string[] {
+function easedSentences(
+  notes: ReturnType<typeof notesToChoose>,
+  rules: PlanRules,
+  { say, fixed }: Language,
+): string[] {
   const isWound = (note: (typeof notes)[number]) => note.asFound.string.kind === 'wound';
-  const percent = (share: number) => `${(share * 100).toFixed(0)} %`;
+  const percent = (share: number) => `${fixed(share * 100, 0)} %`;
   const cases = [
     {
-      limit: `the highest break share of ${percent(rules.highestBreakShare)}`,
+      limit: say('the highest break share of {share}', { share: percent(rules.highestBreakShare) }),
       keys: notes.filter(({ highestBreakShare: share }) => share > rules.highestBreakShare),
     },
     {
-      limit: `the lowest break share of ${percent(rules.lowestBreakSharePlain)} for plain strings`,
+      limit: say('the lowest break share of {share} for plain strings', {
+        share: percent(rules.lowestBreakSharePlain),
+      }),
       keys: notes.filter((note) => !isWound(note) && note.lowestBreakShare < rules.lowestBreakSharePlain),
     },
     {
-      limit: `the lowest break share of ${percent(rules.lowestBreakShareWound)} for wound strings`,
+      limit: say('the lowest break share of {share} for wound strings', {
+        share: percent(rules.lowestBreakShareWound),
+      }),
       keys: notes.filter((note) => isWound(note) && note.lowestBreakShare < rules.lowestBreakShareWound),
     },
   ];
@@ -261,7 +277,10 @@ function easedSentences(notes: ReturnType<typeof notesToChoose>, rules: PlanRule
     keys.length === 0
       ? []
       : [
-          `What was found does not keep ${limit} at ${keys.map(({ asFound }) => noteName(asFound.key)).join(', ')}: length and pitch decide that far more than size, so nothing worse than what was found is offered there.`,
+          say(
+            'What was found does not keep {limit} at {notes}: length and pitch decide that far more than size, so nothing worse than what was found is offered there.',
+            { limit, notes: keys.map(({ asFound }) => noteName(asFound.key)).join(', ') },
+          ),
         ],
   );
 }
@@ -315,21 +334,27 @@ function plainSizeChanges(strings: readonly ScaleNote['string'][]): number {
   return plain.slice(1).filter((size, index) => size !== plain[index]).length;
 }
 
-function named(answers: readonly PlannedScale[]): PlannedScale[] {
+function named(answers: readonly PlannedScale[], { say }: Language): PlannedScale[] {
   return answers.map((answer, index) => ({
     ...answer,
     name:
       index === 0
-        ? 'as it was, tidied'
+        ? say('as it was, tidied')
         : index === answers.length - 1
-          ? 'as smooth as it goes'
-          : `between, ${index} of ${answers.length - 2}`,
+          ? say('as smooth as it goes')
+          : say('between, {number} of {count}', { number: index, count: answers.length - 2 }),
   }));
 }
 
 /** 'notes 31 to 33' as 'D#3 to F3': a technician reads names, the search counts keys. */
-function inNoteNames(sentence: string): string {
-  return sentence.replace(/\bnotes? (\d+)(?: to (\d+))?/g, (_, first: string, last?: string) =>
-    last === undefined ? noteName(Number(first)) : `${noteName(Number(first))} to ${noteName(Number(last))}`,
-  );
+function inNoteNames(sentence: string, { say }: Language): string {
+  const number = '(\\d+)';
+  const range = new RegExp(say('notes {first} to {last}', { first: number, last: number }), 'g');
+  const single = new RegExp(say('note {key}', { key: number }), 'g');
+  const nameOf = (key: string) => noteName(Number(key));
+  return sentence
+    .replace(range, (_, first: string, last: string) =>
+      say('{first} to {last}', { first: nameOf(first), last: nameOf(last) }),
+    )
+    .replace(single, (_, key: string) => nameOf(key));
 }

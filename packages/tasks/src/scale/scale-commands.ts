@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { english, type Language, noteName } from '@becket/core';
 import {
   type FactOf,
   type Job,
@@ -33,17 +33,23 @@ export async function proposeScale(
   job: Ulid,
   scale: ScaleToPropose,
 ): Promise<ScaleOutcome> {
+  const language = context.language ?? english;
+  const { say } = language;
   const state = await readJob(context, job);
   const name = scale.name.trim();
   if (name === '')
     throw new RangeError(
-      'Cannot keep this proposal: a name is needed to find it by, none was given. Give it one.',
+      say('Cannot keep this proposal: a name is needed to find it by, none was given. Give it one.'),
     );
-  if (['as found', 'as strung', ...state.proposals.map((one) => one.name)].includes(name))
+  const taken = [say('as found'), say('as strung')];
+  if (['as found', 'as strung', ...taken, ...state.proposals.map((one) => one.name)].includes(name))
     throw new RangeError(
-      `Cannot keep this proposal: a name that no other scale of this job has is needed, “${name}” was found. Give it another.`,
+      say(
+        'Cannot keep this proposal: a name that no other scale of this job has is needed, “{name}” was found. Give it another.',
+        { name },
+      ),
     );
-  requireOnPiano(state, scale.notes);
+  requireOnPiano(state, scale.notes, language);
   const { entries, job: changed } = await addFacts(context, job, [
     {
       kind: 'scale-proposed',
@@ -67,12 +73,15 @@ export async function chooseScale(
   job: Ulid,
   { scale, reason }: { readonly scale: Exclude<WhichScale, 'as strung'>; readonly reason: string },
 ): Promise<ScaleOutcome> {
+  const language = context.language ?? english;
   const state = await readJob(context, job);
   if (reason.trim() === '')
     throw new RangeError(
-      'Cannot keep this choice: the reason is needed for whoever asks later, none was given. Say it in a few words.',
+      language.say(
+        'Cannot keep this choice: the reason is needed for whoever asks later, none was given. Say it in a few words.',
+      ),
     );
-  const digest = scaleDigest(state, scaleNotesOf(state, scale));
+  const digest = scaleDigest(state, scaleNotesOf(state, scale, language));
   const { entries, job: changed } = await addFacts(context, job, [
     { kind: 'scale-chosen', v: 1, scale, reason: reason.trim(), digest },
   ]);
@@ -80,32 +89,48 @@ export async function chooseScale(
 }
 
 /** One sentence when readings have changed since a proposal was made; undefined while they are the same. */
-export function staleSentence(job: Job, proposal: Job['proposals'][number]): string | undefined {
+export function staleSentence(
+  job: Job,
+  proposal: Job['proposals'][number],
+  { say }: Language = english,
+): string | undefined {
   return proposal.madeFrom === scaleDigest(job, scaleNotesOf(job, 'as found'))
     ? undefined
-    : `Readings have changed since “${proposal.name}” was made on ${proposal.at.slice(0, 10)}: its figures follow them, but its sizes were not weighed again.`;
+    : say(
+        'Readings have changed since “{name}” was made on {day}: its figures follow them, but its sizes were not weighed again.',
+        { name: proposal.name, day: proposal.at.slice(0, 10) },
+      );
 }
 
-function requireOnPiano(state: Job, notes: readonly ProposedNote[]): void {
+function requireOnPiano(state: Job, notes: readonly ProposedNote[], { say }: Language): void {
   for (const note of notes) {
     const { piano } = state;
     if (piano === undefined || note.key < piano.firstKey || note.key > piano.lastKey)
       throw new RangeError(
-        `Cannot keep this proposal: a note of this piano is needed, ${noteName(note.key)} was found. Leave it out, or describe the piano first.`,
+        say(
+          'Cannot keep this proposal: a note of this piano is needed, {note} was found. Leave it out, or describe the piano first.',
+          { note: noteName(note.key) },
+        ),
       );
   }
   const scale = proposedScaleNotes(state, { name: '', notes });
   const lacking = notes.find(({ key }) => scale.notComputed.includes(key));
   if (lacking !== undefined)
     throw new RangeError(
-      `Cannot keep this proposal: a speaking length and a stringing are needed for every note in it, ${noteName(lacking.key)} lacks one. Enter them in Record, or leave the note out.`,
+      say(
+        'Cannot keep this proposal: a speaking length and a stringing are needed for every note in it, {note} lacks one. Enter them in Record, or leave the note out.',
+        { note: noteName(lacking.key) },
+      ),
     );
   for (const { key, string } of scale.notes) {
     if (string.kind === 'plain') continue;
     for (const { bareFront, bareBack } of string.layers)
       if (bareFront + bareBack >= string.speakingLength)
         throw new RangeError(
-          `Cannot keep this proposal: something of the speaking length must be wound, at ${noteName(key)} the bare ends take all of it. Shorten them.`,
+          say(
+            'Cannot keep this proposal: something of the speaking length must be wound, at {note} the bare ends take all of it. Shorten them.',
+            { note: noteName(key) },
+          ),
         );
   }
 }

@@ -1,0 +1,36 @@
+import type { Catalogue } from '@becket/core';
+
+/** The messages of this folder in German. */
+export const german: Catalogue = {
+  'no {quantity} read in this section': 'nicht gemessen in diesem Abschnitt: {quantity}',
+  '{quantity} from neighbours': '{quantity} von den Nachbarn',
+  'pin taken as {diameter} mm': 'Wirbel mit {diameter} mm angenommen',
+  'hitch pin taken as {diameter} mm': 'Anhangstift mit {diameter} mm angenommen',
+  'Move the change at {from} to {to}: {count, plural, one {one tied string} other {# tied strings}} fewer.':
+    'Den Wechsel bei {from} nach {to} verschieben: {count, plural, one {eine einzelne Saite} other {# einzelne Saiten}} weniger.',
+  'the highest break share of {share}': 'den höchsten Anteil an der Bruchlast von {share}',
+  'the lowest break share of {share} for plain strings':
+    'den niedrigsten Anteil an der Bruchlast von {share} für blanke Saiten',
+  'the lowest break share of {share} for wound strings':
+    'den niedrigsten Anteil an der Bruchlast von {share} für umsponnene Saiten',
+  'What was found does not keep {limit} at {notes}: length and pitch decide that far more than size, so nothing worse than what was found is offered there.':
+    'Das Vorgefundene hält {limit} nicht ein bei {notes}: Länge und Tonhöhe entscheiden das weit mehr als die Drahtstärke, darum wird dort nichts Schlechteres als das Vorgefundene angeboten.',
+  'as it was, tidied': 'wie vorgefunden, geordnet',
+  'as smooth as it goes': 'so glatt wie möglich',
+  'between, {number} of {count}': 'dazwischen, {number} von {count}',
+  'as strung': 'wie bezogen',
+  'Cannot keep this proposal: a name is needed to find it by, none was given. Give it one.':
+    'Der Vorschlag wird nicht gespeichert: Ein Name ist nötig, um ihn zu finden, keiner wurde genannt. Einen geben.',
+  'Cannot keep this proposal: a name that no other scale of this job has is needed, “{name}” was found. Give it another.':
+    'Der Vorschlag wird nicht gespeichert: Ein Name, den keine andere Mensur dieses Auftrags hat, ist nötig, gefunden wurde „{name}“. Einen anderen geben.',
+  'Cannot keep this choice: the reason is needed for whoever asks later, none was given. Say it in a few words.':
+    'Die Wahl wird nicht gespeichert: Der Grund ist nötig für alle, die später fragen, keiner wurde genannt. In wenigen Worten sagen.',
+  'Readings have changed since “{name}” was made on {day}: its figures follow them, but its sizes were not weighed again.':
+    'Messwerte haben sich geändert, seit „{name}“ am {day} entstand: Die Zahlen folgen ihnen, die Drahtstärken wurden nicht neu abgewogen.',
+  'Cannot keep this proposal: a note of this piano is needed, {note} was found. Leave it out, or describe the piano first.':
+    'Der Vorschlag wird nicht gespeichert: Ein Ton dieses Instruments ist nötig, gefunden wurde {note}. Ihn weglassen oder zuerst das Instrument beschreiben.',
+  'Cannot keep this proposal: a speaking length and a stringing are needed for every note in it, {note} lacks one. Enter them in Record, or leave the note out.':
+    'Der Vorschlag wird nicht gespeichert: Klingende Länge und Bezug sind für jeden Ton darin nötig, bei {note} fehlt eines. Unter „Aufnehmen“ eintragen oder den Ton weglassen.',
+  'Cannot keep this proposal: something of the speaking length must be wound, at {note} the bare ends take all of it. Shorten them.':
+    'Der Vorschlag wird nicht gespeichert: Ein Teil der klingenden Länge muss umsponnen sein, bei {note} nehmen die blanken Enden alles ein. Sie kürzen.',
+};
