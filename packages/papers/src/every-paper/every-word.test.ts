@@ -63,8 +63,8 @@ function writtenIn(value: unknown, isWritten = false): string[] {
   return Object.entries(value).flatMap(([name, own]) => writtenIn(own, written.has(name)));
 }
 
-/** Digests; names that gaps are kept under; sheets of a drawing. */
-const names = /\b[0-9a-f]{12,64}\b|\b[a-z-]+\/[\w#-]+(, )?|\b\d[A-Z]\b/gu;
+/** Digests; sheets of a drawing. */
+const names = /\b[0-9a-f]{12,64}\b|\b\d[A-Z]\b/gu;
 /** Units, notes, pages of core, standards, and the letters of formulas. */
 const anyLanguage =
   /\b(mm|cm|m|in|ft|N·m|in·lbf|lbf|N|kN|g|kg|h|min|Hz|EUR|JPY|SHA-256|[A-G]#?\d|core\/[\w/-]+|u|B)\b|°C|\d+[sci]/gu;

@@ -76,7 +76,7 @@ export const german: Catalogue = {
   'added, N': 'mehr, N',
   '[an offset] read': 'gemessen',
   '[an offset] foretold': 'erwartet',
-  'starting figure': 'Startwert',
+  'starting figure': 'Anfangswert',
   '{count, plural, one {# fall} other {# falls}}': '{count, plural, one {# Verlust} other {# Verlusten}}',
   'not told': 'nicht genannt',
   unknown: 'unbekannt',
