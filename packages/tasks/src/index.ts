@@ -95,12 +95,14 @@ export type { TorqueBin, TorqueSection, ZoneChance } from './appraise/torque-sec
 export { JobNotFound, RecordIsSealed, readJob, type TaskContext } from './context.ts';
 // An invented piano to try things on
 export { appraiseDemoJob } from './demo/invented-appraisal.ts';
+export { settleDemoJob } from './demo/invented-settling.ts';
 export { openDemoJob } from './demo/open-demo-job.ts';
 // Describe the instruments
 export { describeInstrument, type InstrumentToDescribe } from './describe-instrument.ts';
 // Describe the piano
 export { describeJob } from './describe-job.ts';
 export { checkSections, describePiano, describeSections, describeUnisons } from './describe-piano.ts';
+export { errorSentence, isForTheUser } from './error-sentence.ts';
 // Lengths of a section
 export {
   fittedLengths,

@@ -1,4 +1,4 @@
-import { appraiseDemoJob, openDemoJob } from '@becket/tasks';
+import { appraiseDemoJob, openDemoJob, settleDemoJob } from '@becket/tasks';
 import type { Command } from 'commander';
 import { talk } from '../talk.ts';
 import { type CommonOptions, inWorkshop } from '../workshop.ts';
@@ -8,13 +8,15 @@ export function registerDemo(program: Command): void {
   program
     .command('demo')
     .description('open a job of an invented grand, with its readings and a visit to it, to try things on')
+    .option('--settled', 'with new wire, torque and passes as well, ready to be handed over')
     .action(async (_: unknown, command: Command) => {
-      const options = command.optsWithGlobals<CommonOptions>();
+      const options = command.optsWithGlobals<CommonOptions & { settled?: true }>();
       const job = await inWorkshop(
         options,
         async (context) => {
           const opened = await openDemoJob(context);
           await appraiseDemoJob(context, opened.id);
+          if (options.settled === true) await settleDemoJob(context, opened.id);
           return opened;
         },
         { mayBegin: true },

@@ -205,23 +205,18 @@ export function raisesOf(passes: readonly Pass[], section: string): Raise[] {
 }
 
 /**
- * The offset of a section from what was read in it: the mean, known to s/√n and no better than one reading of a mean.
- * Undefined where nothing was read.
+ * The offset of a section from what was read in it: the mean of its notes, known to s/√n and no better than one reading of a
+ * mean. A mean that was typed beside notes is left out. Undefined where nothing was read.
  */
 export function offsetOf(values: readonly PassValue[] | undefined): SectionOffset | undefined {
   if (values === undefined || values.length === 0) return undefined;
-  const count = values.length;
-  const mean = values.reduce((sum, { offset_cents }) => sum + offset_cents, 0) / count;
+  const notes = values.filter(({ key }) => key !== undefined);
   const atBest = PASS_READING_UNCERTAINTY['mean of the section'];
-  if (count === 1) {
-    const isMean = values[0]!.key === undefined;
-    return {
-      offset: cents(mean),
-      standardUncertainty: isMean ? atBest : PASS_READING_UNCERTAINTY['one note'],
-    };
-  }
-  const variance =
-    values.reduce((sum, { offset_cents }) => sum + (offset_cents - mean) ** 2, 0) / (count - 1);
+  if (notes.length === 0) return { offset: cents(values.at(-1)!.offset_cents), standardUncertainty: atBest };
+  const count = notes.length;
+  const mean = notes.reduce((sum, { offset_cents }) => sum + offset_cents, 0) / count;
+  if (count === 1) return { offset: cents(mean), standardUncertainty: PASS_READING_UNCERTAINTY['one note'] };
+  const variance = notes.reduce((sum, { offset_cents }) => sum + (offset_cents - mean) ** 2, 0) / (count - 1);
   return {
     offset: cents(mean),
     standardUncertainty: cents(Math.max(atBest, Math.sqrt(variance / count))),

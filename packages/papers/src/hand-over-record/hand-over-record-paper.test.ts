@@ -47,6 +47,9 @@ describe('the hand-over record', () => {
     expect(from.get('B2')).toBe('measured');
     expect(from.get('C#3')).toBe('as found');
     expect(from.get('F#2')).toBe('unknown');
+    // The new wire of D#3 was measured, of its length nothing is known.
+    const last = rows.find((row) => row[1] === 'D#3')!;
+    expect(last.slice(-4)).toEqual(['0.001', '', '', 'measured']);
     const wire = rows.find((row) => row[1] === 'B2')![rows[0]!.indexOf('wire_m')];
     expect(wire).toBe('0.001075');
   });

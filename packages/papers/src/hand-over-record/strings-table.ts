@@ -22,7 +22,13 @@ export function stringsTable(job: Job, scale: StrungScale, unit: LengthUnit, lan
     const name = section?.section ?? say('in no section');
     if (name !== before) rows.push({ band: name });
     before = name;
-    rows.push({ cells: noteCells(key, strings, strung.get(key), unit, language) });
+    rows.push({
+      cells: noteCells(
+        { key, strings, strung: strung.get(key), measured: measuredWire(job, key) },
+        unit,
+        language,
+      ),
+    });
   }
   return [
     {
@@ -45,16 +51,46 @@ export function stringsTable(job: Job, scale: StrungScale, unit: LengthUnit, lan
   ];
 }
 
+/** The wire of a note that cannot be computed, where it was measured on the new strings all the same: the mean. */
+function measuredWire({ readings }: Job, key: number): Metres | undefined {
+  const values = readings
+    .filter(
+      ({ stage, quantity, place }) =>
+        stage === 'as strung' &&
+        (quantity === 'wire-diameter' || quantity === 'core-diameter') &&
+        place.key === key,
+    )
+    .map(({ value_si }) => value_si);
+  return values.length === 0
+    ? undefined
+    : metres(values.reduce((sum, value) => sum + value, 0) / values.length);
+}
+
+interface NoteToPrint {
+  readonly key: number;
+  readonly strings: number | undefined;
+  readonly strung: StrungNote | undefined;
+  readonly measured: Metres | undefined;
+}
+
 function noteCells(
-  key: number,
-  strings: number | undefined,
-  strung: StrungNote | undefined,
+  { key, strings, strung, measured }: NoteToPrint,
   unit: LengthUnit,
   language: Language,
 ): Cell[] {
   const { say } = language;
   const count: Cell = strings === undefined ? { absent: say('unknown') } : String(strings);
-  if (strung === undefined) return [noteName(key), count, { absent: say('unknown'), across: 7 }];
+  if (strung === undefined) {
+    return measured === undefined
+      ? [noteName(key), count, { absent: say('unknown'), across: 7 }]
+      : [
+          noteName(key),
+          count,
+          ...lengthCells(measured, 'diameter', unit, language),
+          { absent: say('unknown'), across: 4 },
+          say(fromWords.measured),
+        ];
+  }
   const { note, from } = strung;
   const { wire, overAll } = sizesOf(note);
   return [
@@ -102,10 +138,10 @@ export function stringsForMachines(job: Job, scale: StrungScale): MachineTable {
         section?.section,
         strings === undefined ? undefined : String(strings),
         known?.note.string.kind,
-        plainNumber(sizes?.wire),
+        plainNumber(sizes?.wire ?? measuredWire(job, key)),
         plainNumber(sizes?.overAll),
         plainNumber(known?.note.string.speakingLength),
-        known?.from ?? 'unknown',
+        known?.from ?? (measuredWire(job, key) === undefined ? 'unknown' : 'measured'),
       ];
     }),
   };

@@ -1,4 +1,4 @@
-import { inKilonewtons, inNewtons, type Language, noteName } from '@becket/core';
+import { inKilonewtons, inNewtons, type Language, noteName, sayKnown } from '@becket/core';
 import type { PassPlan, SectionPlan } from '@becket/journal';
 import type { Block, Cell } from '../page-tree.ts';
 import { offsetText } from './offset-text.ts';
@@ -25,8 +25,8 @@ export function nextPassBlocks(plan: PassPlan, remarks: readonly string[], langu
           'Overpull a = −k · b / (1 − k), from where the section stands (b) and the share of a raise that it loses (k), with one standard uncertainty. At most: where the first string comes to {share} % of its break load ({source}; {table}); never pull above it.',
           {
             share: fixed(plan.limits.highestBreakShare * 100, 0),
-            source: plan.limits.source,
-            table: plan.limits.strengthTable || say('no string computed'),
+            source: sayKnown(plan.limits.source, language),
+            table: tablesInWords(plan.limits.strengthTable, language) || say('no string computed'),
           },
         ),
       ],
@@ -126,3 +126,10 @@ export function blankPass(plan: PassPlan, language: Language): Block[] {
         ]),
   ];
 }
+
+/** Names of tables in a row, each of which is a message of ours or was typed. */
+const tablesInWords = (names: string, language: Language): string =>
+  names
+    .split(', ')
+    .map((name) => sayKnown(name, language))
+    .join(', ');

@@ -46,6 +46,8 @@ export const german: Catalogue = {
     '{sections}: einige Töne lassen sich nicht berechnen und gehen in die Grenze nicht ein.',
   '{sections}: where it stands is not known. Read it before it is pulled up.':
     '{sections}: wo er steht, ist nicht bekannt. Vor dem Hochziehen messen.',
+  '{section}: {note} is above the limit at its pitch already ({share} % of its break load). Do not pull it over; look at its wire under Scale.':
+    '{section}: {note} liegt schon in seiner Tonhöhe über der Grenze ({share} % der Bruchlast). Nicht überziehen; den Draht unter Mensur ansehen.',
   '{sections}: the limit of the break load holds the overpull down. More passes are needed there, not a higher pull.':
     '{sections}: die Grenze der Bruchlast hält das Überziehen niedrig. Dort sind mehr Durchgänge nötig, kein höherer Zug.',
   'Relative humidity went from {before} to {after} % between the last two passes: part of the fall is the soundboard’s, not the wire’s.':

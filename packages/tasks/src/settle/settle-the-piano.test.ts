@@ -1,8 +1,8 @@
 import { A228_MINIMUM, breakLoad, millimetres } from '@becket/core';
-import { foldSettling, passPlan, settlingLimits } from '@becket/journal';
+import { foldSettling, offsetOf, passPlan, settlingLimits } from '@becket/journal';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { entriesOf, readJob, type TaskContext } from '../context.ts';
-import { withdrawEntry } from '../record-reading.ts';
+import { recordReadings, withdrawEntry } from '../record-reading.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { settlingJob } from '../testing/settling-job.ts';
 import {
@@ -106,13 +106,27 @@ describe('the next pass', () => {
   });
 
   it('takes what was measured on the new wire for the limit, where there is some', async () => {
-    const { recordReadings } = await import('../record-reading.ts');
     await recordReadings(context, id, [
       { quantity: 'wire-diameter', place: { key: 49 }, value: 0.95, unit: 'mm', stage: 'as strung' },
     ]);
     const limits = settlingLimits(await readJob(context, id));
     expect(limits.measured).toBe(1);
     expect(limits.sections[1]!.load).toBeCloseTo(3 * 0.95 ** 2 * TENSION_OF_A4, 2);
+  });
+});
+
+describe('the offset of a section', () => {
+  const read = (offset_cents: number, key?: number) => ({ entry: id, key, offset_cents });
+
+  // By hand: −30, −34 and −38 have the mean −34 and s = 4, so u = 4/√3 = 2.309; alike they are known to no better than 1 cent.
+  it('is the mean of its notes with what their spread leaves open, worked by hand', () => {
+    const apart = offsetOf([read(-30, 40), read(-34, 42), read(-38, 44)]);
+    expect(apart?.offset).toBeCloseTo(-34, 12);
+    expect(apart?.standardUncertainty).toBeCloseTo(2.309, 3);
+    expect(offsetOf([read(-30, 40), read(-30, 42)])?.standardUncertainty).toBe(1);
+    expect(offsetOf([read(-30, 40)])?.standardUncertainty).toBe(2);
+    expect(offsetOf([read(-20), read(-30, 40)])?.offset).toBe(-30);
+    expect(offsetOf([])).toBeUndefined();
   });
 });
 
@@ -202,6 +216,23 @@ describe('follow-ups', () => {
     await expect(recordFollowUp(context, id, done)).rejects.toThrow('it was done on 5 June 2026');
     await expect(recordFollowUp(context, id, { followUp: id, on: '2026-06-05' })).rejects.toThrow(
       'one that was planned is needed',
+    );
+  });
+});
+
+describe('what a plan rests on', () => {
+  // A4 on 500 mm: T = π·7850·(1 mm · 500 mm · 440 Hz)² = 1193.6 N, 70 % of the 1711 N that `breakShare` has for 1 mm.
+  it('warns of a string that is above the limit at its pitch, and tells no overpull for its section', async () => {
+    await recordReadings(context, id, [
+      { quantity: 'speaking-length', place: { key: 49 }, value: 500, unit: 'mm', stage: 'as strung' },
+      { quantity: 'wire-diameter', place: { key: 49 }, value: 1, unit: 'mm', stage: 'as strung' },
+    ]);
+    await recordPass(context, id, { on: '2026-05-04', values: [before('high', -20)] });
+    const entries = await entriesOf(context, id);
+    const { plan, remarks } = settlingFigures(await readJob(context, id), { entries, today: '2026-05-04' });
+    expect(plan.sections[1]!.next?.overpull).toBe(0);
+    expect(remarks.join('\n')).toContain(
+      'high: A4 is above the limit at its pitch already (70 % of its break load)',
     );
   });
 });

@@ -1,4 +1,4 @@
-import { COMMON_FALL_BACK, english, type Language } from '@becket/core';
+import { COMMON_FALL_BACK, english, type Language, noteName } from '@becket/core';
 import {
   type Entry,
   foldSettling,
@@ -73,7 +73,23 @@ export function planRemarks(
         sections: named(nowhere),
       }),
     );
-  const limited = sections.filter(({ next }) => next?.isLimited === true);
+  for (const { section, highestOffset, limit } of sections) {
+    if (highestOffset === undefined || highestOffset >= 0 || limit.nearest === undefined) continue;
+    remarks.push(
+      say(
+        '{section}: {note} is above the limit at its pitch already ({share} % of its break load). Do not pull it over; look at its wire under Scale.',
+        {
+          section,
+          note: noteName(limit.nearest.key),
+          share: fixed(limit.nearest.breakShare * 100, 0),
+        },
+      ),
+    );
+  }
+  const limited = sections.filter(
+    ({ next, highestOffset }) =>
+      next?.isLimited === true && highestOffset !== undefined && highestOffset >= 0,
+  );
   if (limited.length > 0)
     remarks.push(
       say(

@@ -244,7 +244,11 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
         <p role="status">{say('Every section was left: pass {pass} is finished.', { pass: pass.pass })}</p>
       )}
       <div className="button-row">
-        <button type="button" className="button strong" onClick={onClose}>
+        <button
+          type="button"
+          className={isFinished(pass, job) ? 'button strong' : 'button'}
+          onClick={onClose}
+        >
           {isFinished(pass, job) ? say('On to the next pass') : say('Put this pass aside')}
         </button>
         <button

@@ -15,18 +15,18 @@ export function PlanTable({ settling, plan }: { settling: Settling; plan: PassPl
     <section aria-labelledby="plan">
       <h3 id="plan">{say('How far to pull in pass {pass}', { pass: plan.pass })}</h3>
       <TableFrame label={say('Overpull by section')}>
-        <table className="table">
+        <table className="table settle-plan">
           <thead>
             <tr>
               <th scope="col">{say('Section')}</th>
-              <th scope="col" className="number">
-                {say('Stands at')}
-              </th>
               <th scope="col" className="number">
                 {say('Overpull')}
               </th>
               <th scope="col" className="number">
                 {say('At most')}
+              </th>
+              <th scope="col" className="number">
+                {say('Stands at')}
               </th>
               <th scope="col" className="number">
                 {say('Share lost')}
@@ -73,19 +73,6 @@ function PlanRow({ plan, language }: { plan: SectionPlan; language: ScreenLangua
     <tr>
       <th scope="row">{section}</th>
       <td className="number">
-        {stands === undefined ? (
-          unknown
-        ) : (
-          <>
-            {offsetText(stands.offset, language)}{' '}
-            <span className="faint">
-              ± {fixed(stands.standardUncertainty, 1)}{' '}
-              {stands.from === 'read' ? say('[an offset] read') : say('[an offset] foretold')}
-            </span>
-          </>
-        )}
-      </td>
-      <td className="number">
         {next === undefined ? (
           <span className="faint">{say('not told')}</span>
         ) : (
@@ -103,6 +90,19 @@ function PlanRow({ plan, language }: { plan: SectionPlan; language: ScreenLangua
           <>
             {fixed(Math.max(0, Math.floor(highestOffset * 10) / 10), 1)}{' '}
             <span className="faint">{noteName(limit.nearest.key)}</span>
+          </>
+        )}
+      </td>
+      <td className="number">
+        {stands === undefined ? (
+          unknown
+        ) : (
+          <>
+            {offsetText(stands.offset, language)}{' '}
+            <span className="faint">
+              ± {fixed(stands.standardUncertainty, 1)}{' '}
+              {stands.from === 'read' ? say('[an offset] read') : say('[an offset] foretold')}
+            </span>
           </>
         )}
       </td>

@@ -1,0 +1,38 @@
+import { foldSettling, passPlan, settlingLimits, strungScale } from '@becket/journal';
+import { describe, expect, it } from 'vitest';
+import { entriesOf, readJob } from '../context.ts';
+import { handOverFigures } from '../hand-over/hand-over-figures.ts';
+import { memoryContext } from '../testing/memory-context.ts';
+import { settleDemoJob } from './invented-settling.ts';
+import { openDemoJob } from './open-demo-job.ts';
+
+describe('settleDemoJob()', () => {
+  it('leaves a piano that is settling: two passes made, a third begun, and falls to learn from', async () => {
+    const context = memoryContext();
+    const { id } = await openDemoJob(context);
+    await settleDemoJob(context, id);
+    const job = await readJob(context, id);
+    const entries = await entriesOf(context, id);
+    const settling = foldSettling(entries);
+    expect(settling.passes.map(({ pass }) => pass)).toEqual([1, 2, 3]);
+
+    const plan = passPlan(job, settling, settlingLimits(job));
+    expect(plan.isUnderWay).toBe(true);
+    // Tenor: 76 raised and 21 lost, then 12 raised and 5 lost; bass: 54 and 11, and not read again yet.
+    const falls = plan.sections.map(({ section, fallBack }) => [section, fallBack.shares.length]);
+    expect(falls).toEqual([
+      ['bass', 1],
+      ['tenor', 2],
+      ['low treble', 2],
+      ['high treble', 1],
+    ]);
+    for (const { next, highestOffset } of plan.sections)
+      expect(next!.overpull).toBeLessThanOrEqual(Math.max(0, highestOffset!));
+
+    expect(strungScale(job).notes.filter(({ from }) => from === 'measured')).toHaveLength(8);
+    const { torque, bearing, stillOpen } = handOverFigures(job, { entries, today: '2026-06-01' });
+    expect(torque.every(({ mean }) => mean !== undefined)).toBe(true);
+    expect(bearing.every(({ rises }) => rises.length === 1)).toBe(true);
+    expect(stillOpen).toContain('Pass 3 is not finished: tenor, low treble, bass, high treble.');
+  });
+});
