@@ -103,11 +103,11 @@ test('a paper made on the device says the same as the one the server makes', asy
   await openDemo(page, server.url);
   const job = /#\/job\/([^/]+)/.exec(page.url())![1]!;
   const wordsOf = async (bytes: Uint8Array) =>
-    (await readPdf(bytes)).pages
-      .map((one) => one.words)
-      .join('\n')
-      // The server knows no address of the screens; and the minute may change between the two.
-      .replace(/\d\d:\d\dUTC/g, '');
+    (await readPdf(bytes)).pages.map((one) =>
+      one.words
+        // The minute may change between the two; and the server knows no address of the screens, which takes room.
+        .replace(/\d\d:\d\dUTC|page\d+of\d+|Thejobbehindthispaper,witheveryreading:http\S*\/record/g, ''),
+    );
   for (const [task, paper, words] of [
     ['String', 'stringing-sheets', 'Stringing sheets'],
     ['String', 'cut-list', 'Loop plan and cut list'],
@@ -116,6 +116,8 @@ test('a paper made on the device says the same as the one the server makes', asy
     await goTo(page, task);
     const here = await wordsOf(await saved(page, `${words}, PDF`));
     const there = await page.request.get(`${server.url}/jobs/${job}/papers/${paper}`);
-    expect(here).toBe(await wordsOf(await there.body()));
+    const same = await wordsOf(await there.body());
+    // The code to scan may take a page of its own at the end.
+    expect(here.slice(0, same.length)).toEqual(same);
   }
 });

@@ -181,4 +181,14 @@ describe('makePaper()', () => {
     const closed = new StoreUnavailable('cannot be opened', 'here', 'Cannot read here.');
     await expect(wordsOf({ get: () => Promise.reject(closed) })).rejects.toThrow('Cannot read here.');
   });
+
+  it.each(paperNames)('prints where the job is found again: %s', async (paper) => {
+    const context = contextAt(at);
+    const job = await jobIn(context);
+    const address = 'http://bench.shop.example/#/job/1/record';
+    const { pages } = await readPdf((await makePaper(context, job, { paper, address })).bytes);
+    const printed = pages.flatMap(({ texts }) => texts).filter(({ text }) => text.includes(address));
+    // Not one string of this job can be drawn at true scale: its plan has room for the code as well.
+    expect(printed).toHaveLength(1);
+  });
 });
