@@ -49,6 +49,8 @@ export const german: Catalogue = {
     '{compass, select, whole {Alle {strings} Saiten zusammen ziehen mit} other {Die {notes} berechenbaren Töne haben {strings} Saiten; zusammen ziehen sie mit}} {load}{judged, select, high {, zu viel: {limit}} low {, zu wenig: {limit}} other {}}.',
   'It is so near the limit that the readings cannot tell: measure again.':
     'Das liegt so nah an der Grenze, dass die Messwerte nicht entscheiden: noch einmal messen.',
+  'core formula': 'Formel nach dem Kerndraht',
+  'exact modes, fitted over partials 1-8': 'genaue Eigenschwingungen, angepasst an die Teiltöne 1 bis 8',
   'common practice': 'gängige Praxis',
   'highest share of the break load': 'höchster Anteil an der Bruchlast',
   'lowest share of the break load of plain strings': 'niedrigster Anteil an der Bruchlast blanker Saiten',

@@ -4,6 +4,7 @@
  *
  * Source: ISO 4217 list one, published 2024-06-25; XCG, which replaced ANG in 2025, from memory.
  */
+import { english, type Language } from '../words/index.ts';
 
 const codesByDigits: Readonly<Record<number, string>> = {
   0: 'BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF',
@@ -35,11 +36,14 @@ export const currencyCodes: readonly string[] = [...digitsByCode.keys()].sort();
  * @example currencyDigits('JPY')  // = 0
  * @example currencyDigits('KWD')  // = 3
  */
-export function currencyDigits(currency: string): number {
+export function currencyDigits(currency: string, { say }: Language = english): number {
   const digits = digitsByCode.get(currency);
   if (digits === undefined) {
     throw new RangeError(
-      `Cannot work with this currency: three letters of ISO 4217 such as EUR or USD are needed, '${currency}' was found. Correct it.`,
+      say(
+        "Cannot work with this currency: three letters of ISO 4217 such as EUR or USD are needed, '{currency}' was found. Correct it.",
+        { currency },
+      ),
     );
   }
   return digits;

@@ -2,6 +2,8 @@ import type { Catalogue } from '../words/index.ts';
 
 export const german: Catalogue = {
   'our own starting figures': 'eigene Anfangswerte',
+  "Cannot work with this currency: three letters of ISO 4217 such as EUR or USD are needed, '{currency}' was found. Correct it.":
+    'Mit dieser Währung lässt sich nicht rechnen: Nötig sind drei Buchstaben nach ISO 4217 wie EUR oder USD, gefunden wurde „{currency}“. Bitte berichtigen.',
   "Cannot read an amount of {currency}: {digits, plural, =0 {no digits} other {at most # digits}} after the decimal sign are needed, '{typed}' was found. Leave out what is smaller than the currency's smallest unit.":
     'Der Betrag in {currency} lässt sich nicht lesen: Nach dem Dezimalzeichen {digits, plural, =0 {darf keine Stelle} one {darf höchstens # Stelle} other {dürfen höchstens # Stellen}} stehen, gefunden wurde „{typed}“. Weglassen, was kleiner ist als die kleinste Einheit der Währung.',
   "Cannot read '{typed}' as an amount: the {sign, select, dot {dot} other {comma}} could set off thousands or be the decimal sign. Write {whole}, or {digits, select, many {say which decimal sign you use} other {{decimals} with two digits after it}}.":

@@ -27,7 +27,7 @@ export function parseMoney(
   { decimalSign }: { readonly decimalSign?: '.' | ',' | undefined } = {},
   language: Language = english,
 ): MinorUnits {
-  const digits = currencyDigits(currency);
+  const digits = currencyDigits(currency, language);
   const text = typed.trim().replace(/^[\u2212\u2013]/, '-');
   const parts = /^([+-]?)\s?(\d[\d.,\s'\u2019]*)$/u.exec(text);
   if (parts === null || !/\d$/.test(text)) throw notAnAmount(typed, digits, language);

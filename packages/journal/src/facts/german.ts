@@ -1,6 +1,11 @@
 import type { Catalogue } from '@becket/core';
 
 export const german: Catalogue = {
+  'after the strip': 'nach dem Absaiten',
+  measured: 'gemessen',
+  stamped: 'eingeschlagen',
+  copied: 'abgeschrieben',
+  inferred: 'erschlossen',
   punchings: 'Filzscheiben',
   'bars and rests': 'Stäbe und Saitenauflagen',
   'loops and ties': 'Schlaufen und Ösen',
