@@ -1,3 +1,5 @@
+import { isForTheUser } from '@becket/tasks';
+
 /**
  * Every code an answer that is not a success can carry, with its HTTP status and what it means.
  * The sentence for the user is the answer's `message`; clients decide by the code.
@@ -89,9 +91,8 @@ export function errorAnswer(error: unknown): ErrorAnswer | undefined {
   if (!(error instanceof Error)) return undefined;
   const code = codesByErrorName[error.name];
   if (code === undefined) return undefined;
-  // The language throws RangeError and SyntaxError too; ours say in their first word what they are.
-  if ((error.name === 'RangeError' || error.name === 'SyntaxError') && !error.message.startsWith('Cannot '))
-    return undefined;
+  // The engine throws RangeError and SyntaxError too, and its words are not for the user.
+  if (!isForTheUser(error)) return undefined;
   const details: Record<string, unknown> = {};
   for (const field of detailFields) {
     const value = (error as unknown as Record<string, unknown>)[field];

@@ -1,10 +1,17 @@
+import { english, type Language } from '@becket/core';
+import { errorSentence, isForTheUser } from '@becket/tasks';
+
 /**
  * The sentence a technician reads when something failed: what failed, what is needed, what was found, what to do.
  *
- * Errors of the project carry that sentence already. Anything else is a fault of the program, and is said to be one.
+ * Errors of the project carry that sentence already, in the language they were made in. Anything else is a fault of the
+ * program, and is said to be one.
  */
-export function sentenceOf(error: unknown): string {
+export function sentenceOf(error: unknown, language: Language = english): string {
+  if (isForTheUser(error)) return errorSentence(error, language);
   if (error instanceof Error && /^(Cannot|Could not) /.test(error.message)) return error.message;
-  const detail = error instanceof Error ? error.message : String(error);
-  return `Something went wrong inside Becket, and nothing was changed: ${detail}. Load the page again; if it happens again, save the job as a file and report it.`;
+  return language.say(
+    'Something went wrong inside Becket, and nothing was changed: {detail}. Load the page again; if it happens again, save the job as a file and report it.',
+    { detail: error instanceof Error ? error.message : String(error) },
+  );
 }

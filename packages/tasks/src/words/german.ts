@@ -2,6 +2,24 @@ import type { Catalogue } from '@becket/core';
 
 /** The messages of the tasks that lie beside the folders: describing, recording, letting down, sealing. */
 export const german: Catalogue = {
+  'Cannot open this store: files of Becket’s are needed, others were found and left as they are. Name another place.':
+    'Der Speicher lässt sich nicht öffnen: Dateien von Becket sind nötig, andere wurden gefunden und so gelassen. Einen anderen Ort nennen.',
+  'Cannot open this store: a later version of Becket has written to it. Use that version, or a newer one.':
+    'Der Speicher lässt sich nicht öffnen: Eine spätere Fassung von Becket hat darin geschrieben. Diese oder eine neuere verwenden.',
+  'Cannot use this store: another program has it open. Close the other program, then try again.':
+    'Der Speicher lässt sich nicht verwenden: Ein anderes Programm hat ihn geöffnet. Das andere Programm schließen und noch einmal versuchen.',
+  'Cannot open this store: the system does not allow it. Check the place and who may read and write there.':
+    'Der Speicher lässt sich nicht öffnen: Das System erlaubt es nicht. Den Ort prüfen und wer dort lesen und schreiben darf.',
+  'Cannot write to this store: the system does not allow it, nothing was added. Check who may write there, then try again.':
+    'In den Speicher lässt sich nicht schreiben: Das System erlaubt es nicht, nichts wurde hinzugefügt. Prüfen, wer dort schreiben darf, und noch einmal versuchen.',
+  'Cannot write to this store: there is no room left, nothing was added. Make room on the device, then try again.':
+    'In den Speicher lässt sich nicht schreiben: Es ist kein Platz mehr, nichts wurde hinzugefügt. Auf dem Gerät Platz schaffen und noch einmal versuchen.',
+  'Cannot read this from the store: its content is damaged, nothing was changed. Keep a copy as it is, and put back the last good copy.':
+    'Dies lässt sich nicht aus dem Speicher lesen: Sein Inhalt ist beschädigt, nichts wurde geändert. Eine Kopie aufheben, wie sie ist, und die letzte gute Kopie zurückspielen.',
+  'Cannot add entry {entry}: an entry of that id with other content is already kept. Nothing was added; correct by a further entry.':
+    'Der Eintrag {entry} wird nicht hinzugefügt: Ein Eintrag dieser Kennung mit anderem Inhalt ist schon gespeichert. Nichts wurde hinzugefügt; durch einen weiteren Eintrag berichtigen.',
+  "Cannot go on from cursor '{cursor}': this store did not give it, or was restored from an older copy since. Read from the beginning, and send again what is not there.":
+    'Ab „{cursor}“ geht es nicht weiter: Dieser Speicher hat die Marke nicht vergeben oder wurde seither aus einer älteren Kopie zurückgespielt. Von vorn lesen und noch einmal senden, was fehlt.',
   'Cannot find job {job}: this store has no entries of it. List the jobs and take an id from there.':
     'Auftrag {job} ist nicht zu finden: Hier gibt es keine Einträge davon. Die Aufträge auflisten und eine Kennung von dort nehmen.',
   'Cannot change the as-found record as it was sealed on {at}: a reason is needed, none was given. Give the reason and try again.':
