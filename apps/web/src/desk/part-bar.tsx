@@ -12,7 +12,8 @@ interface Props<Name extends string> {
 
 /** The parts of a task as places to go to. */
 export function PartBar<Name extends string>({ task, parts, shown }: Props<Name>) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   return (
     <nav aria-label={say('Parts of {task}', { task: say(tasks[task]) })} className="part-bar">

@@ -6,7 +6,8 @@ import { PhotoThumb } from './photo-thumb.tsx';
 
 /** The photos of a note and its section, one tap from its string card. */
 export function NotePhotos({ noteKey, section }: { noteKey: number; section: string | undefined }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const photos = photosOfNote(job.photos, { key: noteKey, section });
   return (

@@ -98,7 +98,7 @@ function AddPhotos() {
         if (done === undefined) break;
         added += 1;
       } catch (error) {
-        found.push(sentenceOf(error));
+        found.push(sentenceOf(error, language));
       }
     }
     isBusy.current = false;

@@ -16,11 +16,12 @@ export const typedPlaceOf = ({ key, section }: Place): TypedPlace => ({
 });
 
 /** The place, or one sentence on what is amiss. */
-export function readPlace({ choice, note }: TypedPlace, { say }: Language = english): Place | string {
+export function readPlace({ choice, note }: TypedPlace, language: Language = english): Place | string {
+  const { say } = language;
   if (choice === 'whole piano') return {};
   if (choice !== 'note') return { section: choice.slice('section '.length) };
   try {
-    return { key: parseNote(note.trim()) };
+    return { key: parseNote(note.trim(), undefined, language) };
   } catch {
     return say("Cannot read '{text}' as a note: a name such as A4 or C#3 is needed. Type it again.", {
       text: note.trim(),

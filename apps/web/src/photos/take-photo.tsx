@@ -46,7 +46,7 @@ export function TakePhoto({ place, shows, reason, stage, onKept }: Props) {
         if (done !== undefined) onKept(done.digest);
       } catch (error) {
         setSaid('');
-        setProblem(sentenceOf(error));
+        setProblem(sentenceOf(error, language));
       }
     }
   }

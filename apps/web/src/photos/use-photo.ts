@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { sentenceOf } from '../desk/sentence-of.ts';
 import { useDevice } from '../desk/use-device.ts';
+import { useLanguage } from '../parts/language.tsx';
 import { useObservable } from '../parts/observable.ts';
 
 export type PhotoInView =
@@ -11,6 +12,7 @@ export type PhotoInView =
 
 /** The picture of a photo, from this device, for a view of one photo (keyed by its digest); one that is elsewhere is looked for again after each exchange. */
 export function usePhoto(digest: string): PhotoInView {
+  const language = useLanguage();
   const { store, exchange } = useDevice();
   const { lastAt } = useObservable(exchange.state);
   const [photo, setPhoto] = useState<PhotoInView>({ is: 'reading' });
@@ -31,7 +33,7 @@ export function usePhoto(digest: string): PhotoInView {
         }
       },
       (error: unknown) => {
-        if (isCurrent) setPhoto({ is: 'trouble', sentence: sentenceOf(error) });
+        if (isCurrent) setPhoto({ is: 'trouble', sentence: sentenceOf(error, language) });
       },
     );
     return () => {

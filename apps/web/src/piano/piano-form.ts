@@ -70,7 +70,7 @@ export function readPianoForm(
 
   const readKey = (field: 'firstNote' | 'lastNote'): number | undefined => {
     try {
-      return parseNote(form[field]);
+      return parseNote(form[field], undefined, language);
     } catch {
       problems[field] = say(
         "Cannot read '{text}' as a note: a name such as A4 or C#3 is needed. Type it again.",
@@ -89,7 +89,7 @@ export function readPianoForm(
       last: form.lastNote,
     });
 
-  const pitch = readTypedNumber(form.pitch.replace(/\s*hz\s*$/i, ''));
+  const pitch = readTypedNumber(form.pitch.replace(/\s*hz\s*$/i, ''), language);
   const referencePitch_hz = pitch.is === 'number' && pitch.unit === undefined ? pitch.value : undefined;
   if (referencePitch_hz === undefined || referencePitch_hz < 380 || referencePitch_hz > 480)
     problems.pitch = say("A pitch of A4 from 380 to 480 Hz is needed: '{found}' was found.", {
@@ -97,7 +97,7 @@ export function readPianoForm(
     });
 
   let size_m: number | undefined;
-  const size = readTypedNumber(form.size);
+  const size = readTypedNumber(form.size, language);
   if (size.is === 'number') {
     const { value, unit = 'mm' } = size;
     size_m = unit === 'in' ? inMetres(inches(value)) : unit === 'm' ? value : inMetres(millimetres(value));

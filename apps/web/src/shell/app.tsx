@@ -32,7 +32,8 @@ export function App({ device }: { device: Device }) {
 }
 
 function Place({ route }: { route: Route }) {
-  const { say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   switch (route.place) {
     case 'jobs':
       return <JobsPage />;

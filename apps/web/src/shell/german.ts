@@ -38,8 +38,10 @@ export const german: Catalogue = {
   'Map of the piano': 'Plan des Instruments',
   'Hide the plan': 'Plan ausblenden',
   'Show the plan': 'Plan zeigen',
-  'Cannot open this job: neither this device nor the server has entries of it. Go to the jobs and take one from there.':
-    'Der Auftrag lässt sich nicht öffnen: Weder dieses Gerät noch der Server hat Einträge davon. Gehen Sie zu den Aufträgen und wählen Sie dort einen.',
+  'Cannot open this job: neither this device nor the server has entries of it. If you scanned a paper, open Becket on the device that made it, wait until its sign says that all is sent, and load this page again. Otherwise go to the jobs and take one from there, or bring it in from its file.':
+    'Der Auftrag lässt sich nicht öffnen: Weder dieses Gerät noch der Server hat Einträge davon. Wenn Sie ein Papier gescannt haben, öffnen Sie Becket auf dem Gerät, das es erstellt hat, warten Sie, bis dort alles gesendet ist, und laden Sie diese Seite neu. Sonst gehen Sie zu den Aufträgen und wählen Sie dort einen, oder lesen Sie ihn aus seiner Datei ein.',
+  'Cannot open this job now: it is not on this device, and the server cannot be reached. If you scanned a paper, join the network of the shop and load this page again, or bring the job in from its file.':
+    'Der Auftrag lässt sich jetzt nicht öffnen: Er ist nicht auf diesem Gerät, und der Server ist nicht erreichbar. Wenn Sie ein Papier gescannt haben, gehen Sie in das Netz der Werkstatt und laden Sie diese Seite neu, oder lesen Sie den Auftrag aus seiner Datei ein.',
   'The working record of a piano that is being restrung. What you enter is kept on this device at once, with or without a network.':
     'Die Arbeitsunterlage eines Instruments, das neu bezogen wird. Was Sie eingeben, ist sofort auf diesem Gerät gespeichert, mit oder ohne Netz.',
   'Reading this device …': 'Gerät wird gelesen …',

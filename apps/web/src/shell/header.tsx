@@ -5,7 +5,8 @@ import { ExchangeSign } from './exchange-sign.tsx';
 import { startNewerVersion, versions } from './versions.ts';
 
 export function Header() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { isNewerReady } = useObservable(versions);
   return (
     <header className="header">

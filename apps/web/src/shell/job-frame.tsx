@@ -13,6 +13,7 @@ import { SafePlace } from '../parts/safe-place.tsx';
 import { CompassStrip } from '../piano/compass-strip.tsx';
 import { DrawnPlan } from '../piano/drawn-plan.tsx';
 import { StringCard } from '../piano/string-card.tsx';
+import { ServerAway } from '../store/server-link.ts';
 import { AppraisePage } from '../tasks/appraise/appraise-page.tsx';
 import { HandOverPage } from '../tasks/hand-over/hand-over-page.tsx';
 import { OrderPage } from '../tasks/order/order-page.tsx';
@@ -32,7 +33,8 @@ interface Props {
 
 /** One job: the seven tasks as places, the plan as the map, and the task itself. */
 export function JobFrame({ job: id, task, part }: Props) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const device = useDevice();
   const desk = useMemo(() => openDesk(id, device.store, device.context), [id, device]);
   // What was typed is read back first; the piano around it is drawn after that.
@@ -201,7 +203,8 @@ function MapPane({ onChoose, isOverReadings }: { onChoose: (key: number) => void
 /** Asks the server for a job that is not here. Gives back why that failed, once it has. */
 function useBringing(job: string, isWanted: boolean): string | undefined {
   const { exchange } = useDevice();
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const [problem, setProblem] = useState<string>();
   useEffect(() => {
     if (!isWanted) return;
@@ -211,17 +214,24 @@ function useBringing(job: string, isWanted: boolean): string | undefined {
         if (isCurrent)
           setProblem(
             say(
-              'Cannot open this job: neither this device nor the server has entries of it. Go to the jobs and take one from there.',
+              'Cannot open this job: neither this device nor the server has entries of it. If you scanned a paper, open Becket on the device that made it, wait until its sign says that all is sent, and load this page again. Otherwise go to the jobs and take one from there, or bring it in from its file.',
             ),
           );
       },
       (error: unknown) => {
-        if (isCurrent) setProblem(sentenceOf(error));
+        if (isCurrent)
+          setProblem(
+            error instanceof ServerAway
+              ? say(
+                  'Cannot open this job now: it is not on this device, and the server cannot be reached. If you scanned a paper, join the network of the shop and load this page again, or bring the job in from its file.',
+                )
+              : sentenceOf(error, language),
+          );
       },
     );
     return () => {
       isCurrent = false;
     };
-  }, [exchange, job, isWanted, say]);
+  }, [exchange, job, isWanted, say, language]);
   return problem;
 }

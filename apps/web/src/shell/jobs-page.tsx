@@ -14,15 +14,16 @@ import { type JobLine, jobLines } from './job-list.ts';
 
 /** The start place: every job, and the ways to begin one. */
 export function JobsPage() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const device = useDevice();
   const { serverJobs, server } = useObservable(device.exchange.state);
   const [here, setHere] = useState<Awaited<ReturnType<typeof listJobs>>>();
   const [problem, setProblem] = useState<string>();
 
   const read = useCallback(() => {
-    listJobs(device.context()).then(setHere, (error: unknown) => setProblem(sentenceOf(error)));
-  }, [device]);
+    listJobs(device.context()).then(setHere, (error: unknown) => setProblem(sentenceOf(error, language)));
+  }, [device, language]);
   useEffect(() => {
     read();
     return device.store.onArrival(read);
@@ -33,7 +34,7 @@ export function JobsPage() {
       setProblem(undefined);
       go({ place: 'job', job: await begin(), task: 'record' });
     } catch (error) {
-      setProblem(sentenceOf(error));
+      setProblem(sentenceOf(error, language));
     }
   }
 
@@ -50,7 +51,7 @@ export function JobsPage() {
       if (notice === undefined) go({ place: 'job', job, task: 'record' });
       else setProblem(notice);
     } catch (error) {
-      setProblem(sentenceOf(error));
+      setProblem(sentenceOf(error, language));
     }
   }
 
@@ -121,7 +122,8 @@ export function JobsPage() {
 }
 
 function JobCard({ line }: { line: JobLine }) {
-  const { localDay, say } = useLanguage();
+  const language = useLanguage();
+  const { localDay, say } = language;
   const { unsentByJob } = useObservable(useDevice().exchange.state);
   const unsent = unsentByJob.get(line.job) ?? 0;
   const where = line.isHere

@@ -33,7 +33,7 @@ export function AirPlace() {
           'pitch-offset',
           cents,
           'cents',
-          note.trim() === '' ? undefined : parseNote(note.trim()),
+          note.trim() === '' ? undefined : parseNote(note.trim(), undefined, language),
           language,
         ),
         readingOf('relative-humidity', humidity, '%', undefined, language),
@@ -138,9 +138,10 @@ function readingOf(
   text: string,
   unit: ReadingToRecord['unit'],
   key?: number,
-  { say }: Language = english,
+  language: Language = english,
 ): ReadingToRecord | undefined {
-  const typed = readTypedNumber(text.replace('−', '-'));
+  const { say } = language;
+  const typed = readTypedNumber(text.replace('−', '-'), language);
   if (typed.is === 'empty') return undefined;
   if (typed.is === 'problem' || typed.unit !== undefined)
     throw new RangeError(

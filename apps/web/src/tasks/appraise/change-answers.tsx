@@ -8,7 +8,8 @@ import { dayText, moneyWords } from './estimate-state.ts';
 
 /** The change order, line by line, with what the customer said. */
 export function ChangeAnswers() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const [name, setName] = useState(job.customer ?? '');
   const [said, setSaid] = useState<readonly string[]>([]);
@@ -16,7 +17,7 @@ export function ChangeAnswers() {
   const totals = changeOrderByAnswer(job);
   const sum = ({ prices, withoutPrice }: (typeof totals)['agreed']) =>
     [
-      ...prices.map(({ currency, minorUnits }) => moneyWords(minorUnits, currency)),
+      ...prices.map(({ currency, minorUnits }) => moneyWords(minorUnits, currency, language)),
       ...(withoutPrice > 0 ? [`${withoutPrice} not priced yet`] : []),
     ].join(' and ') || 'nothing';
 
@@ -57,7 +58,7 @@ export function ChangeAnswers() {
                 <strong>{what}</strong>,{' '}
                 {priceMinorUnits === undefined || currency === undefined
                   ? say('not priced yet')
-                  : moneyWords(priceMinorUnits, currency)}
+                  : moneyWords(priceMinorUnits, currency, language)}
                 {days !== undefined && say(', {days} working days', { days })}.{' '}
                 {given === undefined
                   ? say('Waits for an answer.')

@@ -13,10 +13,11 @@ const marks: Record<Verdict, string> = { go: '✓', 'go with conditions': '▲',
 
 /** Go, go with conditions, or stop: every reason with its figure, and what is still unknown. */
 export function DecisionPlace() {
-  const { localDay, say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { localDay, say, sayNodes } = language;
   const { desk, job } = useDesk();
   const settled = useDeferredValue(job);
-  const advice = useMemo(() => decisionAdvice(settled), [settled]);
+  const advice = useMemo(() => decisionAdvice(settled, undefined, language), [settled, language]);
   const made = job.decisions.at(-1);
   return (
     <section aria-labelledby="decision">

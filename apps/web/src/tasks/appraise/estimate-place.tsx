@@ -65,7 +65,8 @@ export function EstimatePlace() {
 }
 
 function EstimateVersion({ estimate, isLast }: { estimate: Job['estimates'][number]; isLast: boolean }) {
-  const { fixed, localDay, say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { fixed, localDay, say, sayNodes } = language;
   const { currency } = estimate;
   const totals = estimateTotals(estimate);
   const conditional = estimate.lines.filter(({ ifFound }) => ifFound !== undefined);
@@ -109,7 +110,7 @@ function EstimateVersion({ estimate, isLast }: { estimate: Job['estimates'][numb
           {estimate.lines.map(({ id, what, ifFound }) => (
             <li key={id}>
               {ifFound !== undefined && <strong>{say('If found: {ifFound}.', { ifFound })} </strong>}
-              {what}: {moneyWords(totals.amounts.get(id)!, currency)}
+              {what}: {moneyWords(totals.amounts.get(id)!, currency, language)}
             </li>
           ))}
         </ul>
@@ -121,10 +122,11 @@ function EstimateVersion({ estimate, isLast }: { estimate: Job['estimates'][numb
 
 /** What it comes to: the range first, then how it is made up. */
 function Sums({ estimate }: { estimate: Pick<EstimateToMake, 'lines' | 'currency' | 'pricesIncludeTax'> }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { currency } = estimate;
   const totals = estimateTotals(estimate);
-  const money = (amount: number) => moneyWords(amount, currency);
+  const money = (amount: number) => moneyWords(amount, currency, language);
   return (
     <>
       <p className="estimate-sum" data-estimate-sum>

@@ -4,7 +4,6 @@ import {
   type Language,
   type MinorUnits,
   minorUnits,
-  moneyText,
   parseMoney,
   plainMoneyText,
 } from '@becket/core';
@@ -106,7 +105,7 @@ export function ratesOf(
   const currency = form.currency.trim().toUpperCase();
   currencyDigits(currency);
   const money = (typed: string): MinorUnits | undefined =>
-    typed.trim() === '' ? undefined : parseMoney(typed, currency);
+    typed.trim() === '' ? undefined : parseMoney(typed, currency, undefined, language);
   return {
     currency,
     pricesIncludeTax: form.pricesIncludeTax,
@@ -259,6 +258,8 @@ function lineOf(
           hourlyRateMinorUnits: parseMoney(
             line.price.trim() === '' ? needed(rates.hourlyRate, 'the hourly rate') : line.price,
             currency,
+            undefined,
+            language,
           ),
         },
       }
@@ -268,14 +269,19 @@ function lineOf(
           by,
           quantity_thousandths: thousandthsOf(needed(line.amount, 'the quantity'), what, language),
           unit: line.unit.trim() || 'piece',
-          unitPriceMinorUnits: parseMoney(needed(line.price, 'the price of one'), currency),
+          unitPriceMinorUnits: parseMoney(
+            needed(line.price, 'the price of one'),
+            currency,
+            undefined,
+            language,
+          ),
         },
       };
 }
 
 /** An amount as this browser's language writes it. */
-export const moneyWords = (amount: number, currency: string): string =>
-  moneyText(minorUnits(amount), currency, { locale: navigator.language || 'en', currencyAs: 'code' });
+export const moneyWords = (amount: number, currency: string, language: Language = english): string =>
+  language.money(minorUnits(amount), currency);
 
 const keptAs = 'becket-rates';
 

@@ -12,7 +12,8 @@ import {
 
 /** Identity of the piano. */
 export function PianoPlace() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const [form, setForm] = useState(job.piano === undefined ? emptyPianoForm : formOfPiano(job.piano));
   const [problems, setProblems] = useState<PianoFormProblems>({});
@@ -20,7 +21,7 @@ export function PianoPlace() {
 
   async function submit(event: FormEvent): Promise<void> {
     event.preventDefault();
-    const { piano, problems: found } = readPianoForm(form);
+    const { piano, problems: found } = readPianoForm(form, language);
     setProblems(found);
     setSaid('');
     if (piano === undefined) {

@@ -74,7 +74,7 @@ function PinsAsFound({ choice, unit }: PartProps) {
   const { desk, job } = useDesk();
   const [reason, setReason] = useState('');
   const { scatter, groups, isMixed } = choice;
-  const text = (length: number) => lengthText(length, unit, 'diameter');
+  const text = (length: number) => lengthText(length, unit, 'diameter', language);
   return (
     <section aria-labelledby="pins-found">
       <h3 id="pins-found">{say('As found, by micrometer')}</h3>
@@ -93,7 +93,7 @@ function PinsAsFound({ choice, unit }: PartProps) {
         onKeep={async (values) => {
           const reading = pinDiameterOf(values, unit, reason, language);
           await runHere(desk, (context, id) => recordReadings(context, id, [reading]));
-          return { ...values, value: '', note: notesOn(job, values.note, 8) };
+          return { ...values, value: '', note: notesOn(job, values.note, 8, language) };
         }}
       />
       {scatter === undefined ? (
@@ -336,7 +336,7 @@ function TestPins({ choice, unit }: PartProps) {
             <li key={entry}>
               {sayNodes('{strong}: {lengthText} held {torqueIn}{value}{value2}', {
                 strong: <strong>{name}</strong>,
-                lengthText: lengthText(diameter, unit, 'diameter'),
+                lengthText: lengthText(diameter, unit, 'diameter', language),
                 torqueIn: torqueIn(torque, unit, language),
                 value:
                   gripBefore !== undefined
@@ -371,7 +371,7 @@ function SinglePins({ choice, unit }: PartProps) {
               <p>
                 <strong>{name}</strong>: {remedy}
                 {diameter !== undefined &&
-                  say(' of {lengthText}', { lengthText: lengthText(diameter, unit, 'diameter') })}
+                  say(' of {lengthText}', { lengthText: lengthText(diameter, unit, 'diameter', language) })}
                 . {because}
               </p>
               <button
@@ -401,7 +401,9 @@ function SinglePins({ choice, unit }: PartProps) {
             <li key={entry}>
               <strong>{say('{note} string {string}', { note: noteName(key), string })}</strong>: {remedy}
               {pinDiameter_m !== undefined &&
-                say(' of {lengthText}', { lengthText: lengthText(pinDiameter_m, unit, 'diameter') })}
+                say(' of {lengthText}', {
+                  lengthText: lengthText(pinDiameter_m, unit, 'diameter', language),
+                })}
               {note !== undefined && `; ${note}`}{' '}
               <TakeBack
                 entry={entry}
@@ -454,7 +456,8 @@ function SinglePins({ choice, unit }: PartProps) {
 }
 
 function Counts({ choice, unit }: PartProps) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { counts } = choice;
   return (
     <section aria-labelledby="pin-counts">
@@ -469,7 +472,7 @@ function Counts({ choice, unit }: PartProps) {
                 <strong>
                   {pins} × {label ?? say('no size yet')}
                 </strong>
-                {diameter !== undefined && `, ${lengthText(diameter, unit, 'diameter')}`}{' '}
+                {diameter !== undefined && `, ${lengthText(diameter, unit, 'diameter', language)}`}{' '}
                 <span className="faint">
                   {[
                     byRemedy > 0 ? `${byRemedy} by a choice of their own` : undefined,
@@ -571,7 +574,7 @@ function Driving({ choice, unit }: PartProps) {
               {sayNodes('{notes}, {pins} pins, {lengthText}{value} {span}', {
                 notes,
                 pins,
-                lengthText: lengthText(diameter, unit, 'diameter'),
+                lengthText: lengthText(diameter, unit, 'diameter', language),
                 value: note !== undefined ? `; ${note}` : '',
                 span: (
                   <span className="faint">

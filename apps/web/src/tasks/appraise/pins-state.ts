@@ -20,9 +20,10 @@ export function typedLength(
   text: string,
   unit: LengthUnit,
   what: string,
-  { say }: Language = english,
+  language: Language = english,
 ): number | undefined {
-  const typed = readTypedNumber(text);
+  const { say } = language;
+  const typed = readTypedNumber(text, language);
   if (typed.is === 'empty') return undefined;
   if (typed.is === 'problem') throw new RangeError(typed.sentence);
   const value =
@@ -51,12 +52,13 @@ export const lengthField = (length_m: number | undefined, unit: LengthUnit): str
       ? `${Number(inMillimetres(metres(length_m)).toFixed(3))} mm`
       : `${Number(inInches(metres(length_m)).toFixed(4))} in`;
 
-export function requiredNote(text: string, what: string, { say }: Language = english): number {
+export function requiredNote(text: string, what: string, language: Language = english): number {
+  const { say } = language;
   if (text.trim() === '')
     throw new RangeError(
       say('Cannot keep {what}: its note is needed, nothing was found. Type it, such as C4.', { what }),
     );
-  return parseNote(text.trim());
+  return parseNote(text.trim(), undefined, language);
 }
 
 export function stringNumber(text: string, { say }: Language = english): 1 | 2 | 3 {
@@ -77,7 +79,7 @@ export function pinDiameterOf(
   language: Language = english,
 ): ReadingToRecord {
   const { say } = language;
-  const typed = readTypedNumber(value);
+  const typed = readTypedNumber(value, language);
   if (typed.is !== 'number')
     throw new RangeError(
       typed.is === 'problem'
@@ -138,8 +140,8 @@ export function testPinOf(
 }
 
 /** The note some notes on, or the same one at the end of the compass. */
-export function notesOn(job: Job, note: string, every: number): string {
+export function notesOn(job: Job, note: string, every: number, language: Language = english): string {
   const last = job.piano?.lastKey ?? 88;
-  const key = parseNote(note.trim());
+  const key = parseNote(note.trim(), undefined, language);
   return noteName(Math.min(last, key + every));
 }

@@ -160,7 +160,8 @@ function Thing({
   setOpen: (open: Open | undefined) => void;
   reason: string;
 }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const lines = linesOf(job, thing);
@@ -179,13 +180,13 @@ function Thing({
         <p key={one.entry} className="faint">
           {say('Earlier survey, {copiedFrom}: {lineWords}', {
             copiedFrom: one.copiedFrom!,
-            lineWords: lineWords(one, unit),
+            lineWords: lineWords(one, unit, language),
           })}
         </p>
       ))}
       {seen.map((line) => (
         <div key={line.entry} className="survey-line" data-gravity={gravityOf(line)}>
-          <p>{lineWords(line, unit)}</p>
+          <p>{lineWords(line, unit, language)}</p>
           {(line.photos ?? []).map((digest) => {
             const photo = job.photos.find((one) => one.digest === digest);
             return photo && <PhotoThumb key={digest} job={desk.id} photo={photo} isBare />;
@@ -194,7 +195,10 @@ function Thing({
             <button
               type="button"
               className="button quiet"
-              aria-label={say('Change: {label}, {lineWords}', { label, lineWords: lineWords(line, unit) })}
+              aria-label={say('Change: {label}, {lineWords}', {
+                label,
+                lineWords: lineWords(line, unit, language),
+              })}
               onClick={() => setOpen({ thing, line })}
             >
               {say('Change')}
@@ -202,7 +206,10 @@ function Thing({
             <button
               type="button"
               className="button quiet"
-              aria-label={say('Take back: {label}, {lineWords}', { label, lineWords: lineWords(line, unit) })}
+              aria-label={say('Take back: {label}, {lineWords}', {
+                label,
+                lineWords: lineWords(line, unit, language),
+              })}
               onClick={() =>
                 void desk.run((context, id) =>
                   withdrawEntry(context, id, line.entry, reason.trim() || 'taken back in the survey'),
@@ -408,14 +415,14 @@ function FindingSheet({
   );
 }
 
-function lineWords(line: Finding, unit: 'mm' | 'in'): string {
+function lineWords(line: Finding, unit: 'mm' | 'in', language: Language = english): string {
   const { answer } = line;
   if (answer.is !== 'seen') return answer.note === undefined ? answer.is : `${answer.is}: ${answer.note}`;
-  const place = findingPlaceWords(line);
+  const place = findingPlaceWords(line, language);
   return [
     answer.what,
     place === '' ? undefined : place,
-    answer.extent_m === undefined ? undefined : lengthText(answer.extent_m, unit, 'length'),
+    answer.extent_m === undefined ? undefined : lengthText(answer.extent_m, unit, 'length', language),
     answer.repair === undefined
       ? undefined
       : `the repair ${answer.repair === 'cannot tell' ? 'cannot be told' : answer.repair}`,

@@ -131,7 +131,7 @@ export function findingOf(
     );
   return {
     thing,
-    place: placeOf(form),
+    place: placeOf(form, language),
     answer: {
       is: 'seen',
       what,
@@ -166,8 +166,11 @@ function reasonOf(reason: string): { reason?: string } {
   return reason.trim() === '' ? {} : { reason: reason.trim() };
 }
 
-function placeOf({ section, note, point }: FindingForm): FindingToRecord['place'] {
-  const key = note.trim() === '' ? undefined : parseNote(note.trim());
+function placeOf(
+  { section, note, point }: FindingForm,
+  language: Language = english,
+): FindingToRecord['place'] {
+  const key = note.trim() === '' ? undefined : parseNote(note.trim(), undefined, language);
   return {
     ...(key === undefined ? {} : { key }),
     ...(section === '' ? {} : { section }),

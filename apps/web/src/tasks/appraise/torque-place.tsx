@@ -116,7 +116,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
           question: torqueQuestion({ value, unit }, language),
         },
       ]);
-      setForm((now) => ({ ...now, value: '', feel: '', ...nextPin(job, now) }));
+      setForm((now) => ({ ...now, value: '', feel: '', ...nextPin(job, now, language) }));
       field.current?.focus();
     } catch (error) {
       setProblem(error instanceof Error ? error.message : String(error));

@@ -51,7 +51,7 @@ export function torqueReadingOf(
   const words = reason.trim();
   return {
     quantity: 'pin-torque',
-    place: { key: parseNote(form.note.trim()), string: form.string },
+    place: { key: parseNote(form.note.trim(), undefined, language), string: form.string },
     value: typed.value,
     unit: typed.unit ?? form.unit,
     stage: form.stage,
@@ -65,10 +65,11 @@ export function torqueReadingOf(
 /** '118', '118 in·lbf', '13,5 Nm': what a hand or a wrench that types puts into the field. */
 export function readTypedTorque(
   text: string,
-  { say }: Language = english,
+  language: Language = english,
 ): { value: number; unit: TorqueUnit | undefined } {
+  const { say } = language;
   const parts = /^(.*?\d[.,]?)\s*(n[·.* ]?m|in[·.* ]?lbf?|lbf?[·.* ]?in|kgf?[·.* ]?cm)?$/i.exec(text.trim());
-  const number = readTypedNumber(parts?.[1] ?? text);
+  const number = readTypedNumber(parts?.[1] ?? text, language);
   if (number.is === 'empty')
     throw new RangeError(
       say('Cannot keep this torque: a value is needed, nothing was found. Type what the wrench shows.'),
@@ -95,9 +96,10 @@ export function readTypedTorque(
 export function nextPin(
   job: Job,
   { note, every, string, isBothWays, turning }: TorqueForm,
+  language: Language = english,
 ): Pick<TorqueForm, 'note' | 'string' | 'turning'> | undefined {
   if (isBothWays && turning === 'sharp') return { note, string, turning: 'flat' };
-  const key = parseNote(note.trim());
+  const key = parseNote(note.trim(), undefined, language);
   const last = job.piano?.lastKey ?? 88;
   const next = key + every;
   if (next > last) return undefined;

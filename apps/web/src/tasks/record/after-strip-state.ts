@@ -52,7 +52,7 @@ export function minorUnitsOf(
   language: Language = english,
 ): number | undefined {
   const { say } = language;
-  const number = readTypedNumber(typed);
+  const number = readTypedNumber(typed, language);
   if (number.is === 'empty') return undefined;
   const digits = digitsOf(currency, language);
   const minor = number.is === 'number' ? number.value * 10 ** digits : Number.NaN;
@@ -87,7 +87,7 @@ export function damageOf(form: DamageForm, language: Language = english): Damage
   };
   const currency = form.currency.trim().toUpperCase();
   const priceMinorUnits = minorUnitsOf(form.price, currency, language);
-  const days = readTypedNumber(form.days);
+  const days = readTypedNumber(form.days, language);
   if (days.is === 'problem' || (days.is === 'number' && days.value < 0))
     throw new RangeError(
       say(
@@ -98,7 +98,7 @@ export function damageOf(form: DamageForm, language: Language = english): Damage
   const point = form.point.trim();
   return {
     place: {
-      ...(form.note.trim() === '' ? {} : { key: parseNote(form.note.trim()) }),
+      ...(form.note.trim() === '' ? {} : { key: parseNote(form.note.trim(), undefined, language) }),
       ...(form.section === '' ? {} : { section: form.section }),
       ...(point === '' ? {} : { point }),
     },

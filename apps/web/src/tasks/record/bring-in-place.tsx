@@ -21,7 +21,8 @@ import {
 
 /** Brings a table of readings in: choose, map, correct, then all of it or nothing. */
 export function BringInPlace() {
-  const { say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk, job } = useDesk();
   const [coming, setComing] = useState<TableOnItsWay>();
   const [problem, setProblem] = useState<string>();
@@ -31,7 +32,7 @@ export function BringInPlace() {
     setDone(undefined);
     try {
       setProblem(undefined);
-      setComing(await readFile(file));
+      setComing(await readFile(file, language));
     } catch (error) {
       setComing(undefined);
       setProblem(sentenceOf(error));
@@ -113,7 +114,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
   const { say } = language;
   const { job } = useDesk();
   const { table, mapping, changes } = coming;
-  const { plan, sentence } = useMemo(() => planOf(job, coming), [job, coming]);
+  const { plan, sentence } = useMemo(() => planOf(job, coming, language), [job, coming, language]);
   return (
     <>
       <h3>

@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import {
   type Job,
   type ReadingQuantityName,
@@ -30,12 +31,15 @@ export interface TableOnItsWay {
  * Reads a file as a table and suggests what its columns mean.
  * Throws: RangeError for a file that is too large, before it is read; what `readTable` throws.
  */
-export async function readFile(file: Pick<File, 'name' | 'size' | 'arrayBuffer'>): Promise<TableOnItsWay> {
+export async function readFile(
+  file: Pick<File, 'name' | 'size' | 'arrayBuffer'>,
+  language: Language = english,
+): Promise<TableOnItsWay> {
   // A file that is refused for its size is not read into memory first: the empty bytes only fetch the same sentence.
   const table =
     file.size > LARGEST_FILE_BYTES
-      ? readTable({ byteLength: file.size } as Uint8Array, file.name)
-      : readTable(new Uint8Array(await file.arrayBuffer()), file.name);
+      ? readTable({ byteLength: file.size } as Uint8Array, file.name, language)
+      : readTable(new Uint8Array(await file.arrayBuffer()), file.name, language);
   return { table, mapping: suggestMapping(table), changes: [] };
 }
 
@@ -43,11 +47,12 @@ export async function readFile(file: Pick<File, 'name' | 'size' | 'arrayBuffer'>
 export function planOf(
   job: Job,
   { table, mapping, changes }: TableOnItsWay,
+  language: Language = english,
 ):
   | { readonly plan: ImportPlan; readonly sentence: undefined }
   | { readonly plan: undefined; readonly sentence: string } {
   try {
-    return { plan: planImport(job, table, mapping, changes), sentence: undefined };
+    return { plan: planImport(job, table, mapping, changes, language), sentence: undefined };
   } catch (error) {
     return { plan: undefined, sentence: sentenceOf(error) };
   }

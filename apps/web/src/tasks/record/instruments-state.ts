@@ -86,9 +86,10 @@ function numberIn(
   text: string,
   unit: ReadUnit,
   what: string,
-  { say }: Language = english,
+  language: Language = english,
 ): number | undefined {
-  const typed = readTypedNumber(text);
+  const { say } = language;
+  const typed = readTypedNumber(text, language);
   if (typed.is === 'empty') return undefined;
   if (typed.is === 'problem') throw new RangeError(typed.sentence);
   if (typed.unit !== undefined && typed.unit !== unit)

@@ -34,7 +34,8 @@ export function LengthsPlace() {
 }
 
 function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const { unit } = useSettings();
   const [, select] = useSelectedKey();
@@ -60,7 +61,9 @@ function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
         {say('{section}: {read} of {notes} read', { section, read, notes: notes.length })}
         {scatter !== undefined && (
           <span className="faint">
-            {say(', about the line within {bothUnits}', { bothUnits: bothUnits(scatter, unit, 'length') })}
+            {say(', about the line within {bothUnits}', {
+              bothUnits: bothUnits(scatter, unit, 'length', language),
+            })}
           </span>
         )}
       </h3>
@@ -92,9 +95,9 @@ function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
                   {one.fitted === undefined
                     ? ''
                     : say('{bothUnits}, 95 %: {lengthText} to {lengthText2}', {
-                        bothUnits: bothUnits(one.fitted.speakingLength, unit, 'length'),
-                        lengthText: lengthText(one.fitted.low, unit, 'length'),
-                        lengthText2: lengthText(one.fitted.high, unit, 'length'),
+                        bothUnits: bothUnits(one.fitted.speakingLength, unit, 'length', language),
+                        lengthText: lengthText(one.fitted.low, unit, 'length', language),
+                        lengthText2: lengthText(one.fitted.high, unit, 'length', language),
                       })}
                 </span>
                 {measureButton(one)}

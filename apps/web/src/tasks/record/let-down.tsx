@@ -23,7 +23,7 @@ export function LetDownPlan() {
   const { job } = useDesk();
   const { unit } = useSettings();
   const [passes, setPasses] = useState<(typeof letDownPasses)[number]>(4);
-  const plan = useMemo(() => letDownOf(job, passes), [job, passes]);
+  const plan = useMemo(() => letDownOf(job, passes, language), [job, passes, language]);
   return (
     <section aria-labelledby="let-down" className="let-down">
       <h3 id="let-down">{say('Letting the strings down')}</h3>
@@ -91,8 +91,8 @@ export function LetDownPlan() {
                       <td>
                         {fixed(inDegrees(turn.least), 0)}° – {fixed(inDegrees(turn.most), 0)}°
                       </td>
-                      <td className="number">{loadText(load, unit)}</td>
-                      <td className="number">{loadText(totalLoad, unit)}</td>
+                      <td className="number">{loadText(load, unit, language)}</td>
+                      <td className="number">{loadText(totalLoad, unit, language)}</td>
                     </tr>
                   ))}
                 </tbody>

@@ -31,12 +31,16 @@ import { SectionChoice, useSection } from './section-choice.tsx';
 
 /** Which strings share a wire, section by section: tapped, or typed by letter. */
 export function LoopsPlace() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const section = useSection();
   const strings = useMemo(() => loopStrings(job, section), [job, section]);
   const { unit } = useSettings();
-  const { sections, questions } = useMemo(() => loopMap(job, { lengthUnit: unit }), [job, unit]);
+  const { sections, questions } = useMemo(
+    () => loopMap(job, { lengthUnit: unit }, language),
+    [job, unit, language],
+  );
   const own = sections.find((one) => one.section === section);
   const asked = questions.filter((one) => one.section === section || one.section === undefined);
 

@@ -30,10 +30,14 @@ export interface SoftPartForm {
 }
 
 /** The form of a soft part as it stands; empty while nothing is said. */
-export function softPartForm(part: StandingSoftPart | undefined, unit: LengthUnit): SoftPartForm {
+export function softPartForm(
+  part: StandingSoftPart | undefined,
+  unit: LengthUnit,
+  language: Language = english,
+): SoftPartForm {
   const known = part?.answer.is === 'known' ? part.answer : undefined;
   const words = (length_m: number | undefined) =>
-    length_m === undefined ? '' : bothUnits(length_m, unit, 'length').replace(/ \(.*$/, '');
+    length_m === undefined ? '' : bothUnits(length_m, unit, 'length', language).replace(/ \(.*$/, '');
   return {
     answer: part?.answer.is ?? 'known',
     thickness: words(known?.thickness_m),
@@ -81,12 +85,16 @@ export function softPartOf(
 }
 
 /** What is known of a soft part, in one line. */
-export function softPartWords({ answer }: StandingSoftPart, unit: LengthUnit): string {
+export function softPartWords(
+  { answer }: StandingSoftPart,
+  unit: LengthUnit,
+  language: Language = english,
+): string {
   if (answer.is !== 'known')
     return answer.reason === undefined ? answer.is : `${answer.is}: ${answer.reason}`;
   const { thickness_m, length_m, width_m, colour, where } = answer;
   const size = (label: string, value: number | undefined) =>
-    value === undefined ? [] : [`${label} ${bothUnits(value, unit, 'length')}`];
+    value === undefined ? [] : [`${label} ${bothUnits(value, unit, 'length', language)}`];
   return [
     ...size('thick', thickness_m),
     ...size('long', length_m),
@@ -174,9 +182,13 @@ export const twists: readonly Twist[] = ['right', 'left', 'unknown'];
 export function windingsOf(
   job: Job,
   form: { readonly from: string; readonly to: string; readonly loopStyle: LoopStyle; readonly twist: Twist },
-  { say }: Language = english,
+  language: Language = english,
 ): FactToRecord[] {
-  const [one, other] = [parseNote(form.from.trim()), parseNote(form.to.trim() || form.from.trim())];
+  const { say } = language;
+  const [one, other] = [
+    parseNote(form.from.trim(), undefined, language),
+    parseNote(form.to.trim() || form.from.trim(), undefined, language),
+  ];
   const [first, last] = [Math.min(one, other), Math.max(one, other)];
   const keys = [...job.unisons.values()]
     .filter(({ key, winding }) => winding === 'wound' && first <= key && key <= last)
@@ -252,7 +264,7 @@ export function placeReadingOf(
   const { say } = language;
   const { quantity } = form;
   const { label } = readingQuantities[quantity];
-  const typed = readTypedNumber(form.value);
+  const typed = readTypedNumber(form.value, language);
   if (typed.is !== 'number')
     throw new RangeError(
       typed.is === 'problem'
@@ -300,7 +312,9 @@ export function placeReadingOf(
     value: typed.value,
     unit: (typed.unit as ReadUnit | undefined) ?? form.unit,
     place: {
-      ...(at !== 'piano' && at !== 'section' && note !== '' ? { key: parseNote(note) } : {}),
+      ...(at !== 'piano' && at !== 'section' && note !== ''
+        ? { key: parseNote(note, undefined, language) }
+        : {}),
       ...((at === 'section' || (at === 'note or section' && note === '')) && form.section !== ''
         ? { section: form.section }
         : {}),
@@ -351,8 +365,9 @@ export function sampleOf(
     readonly label: string;
     readonly note: string;
   },
-  { say }: Language = english,
+  language: Language = english,
 ): FactToRecord {
+  const { say } = language;
   const [what, label, note] = [form.what.trim(), form.label.trim(), form.note.trim()];
   if (what === '' || label === '')
     throw new RangeError(
@@ -361,5 +376,10 @@ export function sampleOf(
         { value: what === '' ? say('the first') : say('the second') },
       ),
     );
-  return { kind: 'sample-kept', what, label, place: note === '' ? {} : { key: parseNote(note) } };
+  return {
+    kind: 'sample-kept',
+    what,
+    label,
+    place: note === '' ? {} : { key: parseNote(note, undefined, language) },
+  };
 }

@@ -29,7 +29,8 @@ import { unitWords } from './unit-words.ts';
 
 /** What is read here and there: of a section, or of the piano as a whole. */
 export function PlaceReadings({ section }: { section: string | undefined }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const { unit } = useSettings();
   const [isOpen, setOpen] = useState(false);
@@ -55,10 +56,12 @@ export function PlaceReadings({ section }: { section: string | undefined }) {
               <strong>{label}</strong>, {where}
               {place.point !== undefined && `, ${place.point}`}:{' '}
               {dimension === 'length'
-                ? bothUnits(value_si, unit, 'length')
+                ? bothUnits(value_si, unit, 'length', language)
                 : `${asRead.value} ${asRead.unit}`}
               {span_m !== undefined &&
-                say(', over a span of {bothUnits}', { bothUnits: bothUnits(span_m, unit, 'length') })}
+                say(', over a span of {bothUnits}', {
+                  bothUnits: bothUnits(span_m, unit, 'length', language),
+                })}
               {loaded !== undefined && `, ${loaded ? 'loaded' : 'unloaded'}`}{' '}
               <span className="faint">{instrument ?? origin}</span>
             </Line>

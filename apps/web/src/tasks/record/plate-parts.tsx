@@ -14,7 +14,8 @@ import { unitWords } from './unit-words.ts';
 
 /** Bars, rests and movable pieces of a section, with where they stood. */
 export function PlateParts({ section }: { section: string }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const { unit } = useSettings();
   const [isOpen, setOpen] = useState(false);
@@ -35,7 +36,7 @@ export function PlateParts({ section }: { section: string }) {
               {one.distances.map(({ from, distance_m }) => (
                 <span key={from}>
                   {say('; {bothUnits} from {from}', {
-                    bothUnits: bothUnits(distance_m, unit, 'length'),
+                    bothUnits: bothUnits(distance_m, unit, 'length', language),
                     from,
                   })}
                 </span>

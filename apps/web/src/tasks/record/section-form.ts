@@ -22,7 +22,8 @@ export function formOfSection(section: Section): SectionForm {
 }
 
 /** What a typed section says. Throws: SyntaxError or RangeError in one sentence. */
-export function readSectionForm(form: SectionForm, { say }: Language = english) {
+export function readSectionForm(form: SectionForm, language: Language = english) {
+  const { say } = language;
   const section = form.name.trim();
   if (section === '')
     throw new SyntaxError(
@@ -32,8 +33,8 @@ export function readSectionForm(form: SectionForm, { say }: Language = english) 
     );
   return {
     section,
-    firstKey: parseNote(form.firstNote),
-    lastKey: parseNote(form.lastNote),
+    firstKey: parseNote(form.firstNote, undefined, language),
+    lastKey: parseNote(form.lastNote, undefined, language),
     bridge: form.bridge.trim() || 'unknown',
     frontTermination: form.frontTermination,
   };
@@ -58,9 +59,11 @@ export async function keepSection(
   const isRenamed = before !== undefined && before.section !== section.section;
   if (!isRenamed) return describeSections(context, job, [section]);
   // The new name is tried against all the others first, so that a section that does not fit costs nothing.
-  checkSections({ ...state, sections: state.sections.filter((one) => one.section !== before.section) }, [
-    section,
-  ]);
+  checkSections(
+    { ...state, sections: state.sections.filter((one) => one.section !== before.section) },
+    [section],
+    language,
+  );
   await takeSectionOut(context, job, before, reason ?? `renamed to ${section.section}`);
   return describeSections(context, job, [section]);
 }

@@ -240,7 +240,8 @@ function Stringing() {
 }
 
 function StringingSheet({ run, onClose }: { run: Partial<StringingRun>; onClose: () => void }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const said = useSaidReason();
   const [first, setFirst] = useState(run.firstKey === undefined ? '' : noteName(run.firstKey));
@@ -259,8 +260,8 @@ function StringingSheet({ run, onClose }: { run: Partial<StringingRun>; onClose:
         desk.run(async (context, id) =>
           describeUnisons(context, id, [
             {
-              firstKey: parseNote(first),
-              lastKey: parseNote(last),
+              firstKey: parseNote(first, undefined, language),
+              lastKey: parseNote(last, undefined, language),
               strings: Number(strings),
               winding,
               layers: Number(layers),

@@ -63,10 +63,10 @@ export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
   const words =
     chosen === undefined
       ? undefined
-      : `size ${chosen.size}, ${bothUnits(chosen.diameter, unit, 'diameter')}, ${oddsText(chosen.odds, language)}; ${
+      : `size ${chosen.size}, ${bothUnits(chosen.diameter, unit, 'diameter', language)}, ${oddsText(chosen.odds, language)}; ${
           chosen.readings.length === 0
             ? 'no reading'
-            : `read ${chosen.readings.map(({ value_si }) => lengthText(value_si, unit, 'diameter')).join(', ')}`
+            : `read ${chosen.readings.map(({ value_si }) => lengthText(value_si, unit, 'diameter', language)).join(', ')}`
         }`;
 
   function choose(event: PointerEvent<HTMLDivElement>): void {
@@ -124,7 +124,7 @@ export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
             <g key={tick}>
               <line className="size-grid" x1={edge.left} x2={width - edge.right} y1={y(tick)} y2={y(tick)} />
               <text className="size-tick" x={edge.left - 8} y={y(tick) + 5} textAnchor="end">
-                {lengthNumber(tick, unit, 'diameter')}
+                {lengthNumber(tick, unit, 'diameter', language)}
               </text>
             </g>
           ))}

@@ -118,7 +118,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
             <li key={key}>
               <span>
                 <span aria-hidden="true">◇ </span>
-                <strong>{note}</strong> {size}, {bothUnits(diameter, unit, 'diameter')}:{' '}
+                <strong>{note}</strong> {size}, {bothUnits(diameter, unit, 'diameter', language)}:{' '}
                 {oddsText(odds, language)}
                 {otherwise !== undefined &&
                   say('; else {size}, {oddsText}', {
@@ -131,7 +131,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
                     ? say('No reading.')
                     : say('Read {what}.', {
                         what: readings
-                          .map(({ value_si }) => lengthText(value_si, unit, 'diameter'))
+                          .map(({ value_si }) => lengthText(value_si, unit, 'diameter', language))
                           .join(', '),
                       })}
                 </span>
@@ -158,7 +158,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
             {sizeRuns(sizes.notes).map(({ size, diameter_m, first, last, notes, least }) => (
               <tr key={first.key}>
                 <th scope="row">{size}</th>
-                <td>{bothUnits(diameter_m, unit, 'diameter')}</td>
+                <td>{bothUnits(diameter_m, unit, 'diameter', language)}</td>
                 <td>
                   {first.key === last.key
                     ? first.note

@@ -113,7 +113,8 @@ export const newStampForm = (note = ''): StampForm => ({
 });
 
 /** The stamp that a form describes. Throws when its note cannot be read or nothing stands on it. */
-export function stampOf({ note, text, ...rest }: StampForm, { say }: Language = english): FactToRecord {
+export function stampOf({ note, text, ...rest }: StampForm, language: Language = english): FactToRecord {
+  const { say } = language;
   const words = text.trim();
   if (words === '')
     throw new RangeError(
@@ -121,5 +122,5 @@ export function stampOf({ note, text, ...rest }: StampForm, { say }: Language = 
         'Cannot keep this stamp: what stands there is needed, nothing was found. Type the number as it is stamped.',
       ),
     );
-  return { kind: 'size-stamp', key: parseNote(note.trim()), text: words, ...rest };
+  return { kind: 'size-stamp', key: parseNote(note.trim(), undefined, language), text: words, ...rest };
 }

@@ -14,7 +14,8 @@ import { unitWords } from './unit-words.ts';
 
 /** Felt, braid, punchings and bushings of a section, as measured. */
 export function SoftParts({ section }: { section: string }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const { unit } = useSettings();
   const [open, setOpen] = useState<SoftPart>();
@@ -34,7 +35,7 @@ export function SoftParts({ section }: { section: string }) {
                     {known === undefined ? (
                       <span className="faint">{say('nothing measured')}</span>
                     ) : (
-                      softPartWords(known, unit)
+                      softPartWords(known, unit, language)
                     )}
                   </td>
                   <td className="number">
@@ -70,6 +71,7 @@ function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: st
     softPartForm(
       job.softParts.find((one) => one.section === section && one.part === part),
       unit,
+      language,
     ),
   );
   const hint = `in ${unitWords(unit)}, or with its unit`;

@@ -66,7 +66,7 @@ export function StringsPlace() {
   const ownUnit = unitInHand(quantity, instrument, unit);
   // Typing goes first: a doubt may come a moment later.
   const settled = useDeferredValue(record);
-  const questions = useMemo(() => questionsOf(settled), [settled]);
+  const questions = useMemo(() => questionsOf(settled, language), [settled, language]);
   const questionOf = (row: StringRow): string =>
     (questions.get(row.key) ?? [])
       .filter(({ entry }) => row.readings.some((one) => one.entry === entry))

@@ -210,6 +210,7 @@ export async function commitString(
             kept.value_si,
             otherUnit(reading.unit === 'in' || reading.unit === 'mil' ? 'in' : 'mm'),
             lengthKindOf(quantity),
+            language,
           )
         : undefined,
     },
@@ -221,9 +222,10 @@ function readingOf(
   text: string,
   place: { readonly key: number; readonly string: number },
   { round, instrument, screenUnit }: Around,
-  { say }: Language = english,
+  language: Language = english,
 ): ReadingToRecord {
-  const typed = readTypedNumber(text);
+  const { say } = language;
+  const typed = readTypedNumber(text, language);
   if (typed.is !== 'number')
     throw new RangeError(
       typed.is === 'problem' ? typed.sentence : say('Cannot record nothing: type a number.'),

@@ -9,7 +9,8 @@ import { recordViewOf } from './record-state.ts';
 
 /** What was read and said, and does not add up: worth a second look while the strings are on. It keeps nobody from sealing. */
 export function StripDoubts() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const [, select] = useSelectedKey();
@@ -17,7 +18,7 @@ export function StripDoubts() {
     () => woundDoubts(job, { lengthUnit: unit }).flatMap(({ contradictions }) => contradictions),
     [job, unit],
   );
-  const wires = useMemo(() => loopMap(job, { lengthUnit: unit }).questions, [job, unit]);
+  const wires = useMemo(() => loopMap(job, { lengthUnit: unit }, language).questions, [job, unit, language]);
   const open = wound.length + wires.length;
   if (open === 0) return null;
   const address = (part?: string) =>

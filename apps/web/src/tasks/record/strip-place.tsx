@@ -17,9 +17,10 @@ const rankWords: Record<GapRank, string> = {
 
 /** The strip check: what is still missing, and the seal. */
 export function StripPlace() {
-  const { say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk, job } = useDesk();
-  const check = useMemo(() => stripCheck(job), [job]);
+  const check = useMemo(() => stripCheck(job, language), [job, language]);
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [reason, setReason] = useState('');
   const open = new Set(check.openGaps.map(({ name }) => name));
@@ -48,19 +49,15 @@ export function StripPlace() {
     <section aria-labelledby="strip-check">
       <h2 id="strip-check">{say('Strip check')}</h2>
       <p className="notice" role="status">
-        {check.isPassed ? (
-          <>
-            {sayNodes('{strong} Nothing is open{value}', {
+        {check.isPassed
+          ? sayNodes('{strong} Nothing is open{value}', {
               strong: <strong>{say('● Passed.')}</strong>,
               value:
                 check.gaps.length > 0
                   ? say('; {gaps} gaps were accepted by name.', { gaps: check.gaps.length })
                   : '.',
-            })}
-          </>
-        ) : (
-          <>
-            {sayNodes('{strong} {openGaps} {openGaps, plural, one {gap is} other {gaps are}} open: {what}.', {
+            })
+          : sayNodes('{strong} {openGaps} {openGaps, plural, one {gap is} other {gaps are}} open: {what}.', {
               strong: <strong>{say('▲ Not passed.')}</strong>,
               openGaps: check.openGaps.length,
               what: gapRanks
@@ -69,8 +66,6 @@ export function StripPlace() {
                 .map(({ rank, count }) => `${count} ${rank}`)
                 .join(', '),
             })}
-          </>
-        )}
       </p>
       {job.seal === undefined && check.isPassed && (
         <>

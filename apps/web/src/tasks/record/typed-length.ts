@@ -18,9 +18,10 @@ export function typedLength(
   text: string,
   unit: LengthUnit,
   what: string,
-  { say }: Language = english,
+  language: Language = english,
 ): number | undefined {
-  const typed = readTypedNumber(text);
+  const { say } = language;
+  const typed = readTypedNumber(text, language);
   if (typed.is === 'empty') return undefined;
   if (typed.is === 'problem') throw new RangeError(typed.sentence);
   const length = inSi[typed.unit ?? unit]?.(typed.value);
@@ -35,6 +36,11 @@ export function typedLength(
 }
 
 /** '3.0 mm (0.118 in)': the unit of the screen first, the other beside it. */
-export function bothUnits(length_m: number, unit: LengthUnit, kind: LengthKind): string {
-  return `${lengthText(length_m, unit, kind)} (${lengthText(length_m, otherUnit(unit), kind)})`;
+export function bothUnits(
+  length_m: number,
+  unit: LengthUnit,
+  kind: LengthKind,
+  language: Language = english,
+): string {
+  return `${lengthText(length_m, unit, kind, language)} (${lengthText(length_m, otherUnit(unit), kind, language)})`;
 }

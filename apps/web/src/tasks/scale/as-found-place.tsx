@@ -5,6 +5,7 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { loadText } from '../../parts/force-text.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { otherUnit } from '../../parts/length-text.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { CompassChart } from '../../piano/compass-chart.tsx';
@@ -20,28 +21,38 @@ const uncertaintyWords = {
 
 /** The scale as it was found: three charts, the loads, and what they say. */
 export function AsFoundPlace() {
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk, job, record } = useDesk();
   const { unit } = useSettings();
   const [selected, select] = useSelectedKey();
   const { analysis, notComputed, uncertainties } = useScaleAsFound(job, record);
-  const findings = useMemo(() => scaleFindings(analysis), [analysis]);
-  const charts = useMemo(() => scaleCharts(analysis, unit), [analysis, unit]);
+  const findings = useMemo(() => scaleFindings(analysis, undefined, language), [analysis, language]);
+  const charts = useMemo(() => scaleCharts(analysis, unit, language), [analysis, unit, language]);
   const { piano } = job;
 
   if (piano === undefined || analysis.notes.length === 0) {
     return (
       <>
-        <h2>Scale as found</h2>
+        <h2>{say('Scale as found')}</h2>
         <p>
-          No string can be computed yet: a note needs its stringing, its wire and its speaking length.{' '}
-          <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>Enter readings in Record.</a>
+          {sayNodes(
+            'No string can be computed yet: a note needs its stringing, its wire and its speaking length. {link}',
+            {
+              link: (
+                <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>
+                  {say('Enter readings in Record.')}
+                </a>
+              ),
+            },
+          )}
         </p>
       </>
     );
   }
   return (
     <>
-      <h2>Scale as found</h2>
+      <h2>{say('Scale as found')}</h2>
       <p className="faint" role="status">
         {uncertaintyWords[uncertainties]}
       </p>
@@ -60,20 +71,31 @@ export function AsFoundPlace() {
         ))}
       </div>
       <Findings findings={findings} />
-      <Loads title="Load by section" rows={analysis.sections} />
-      <Loads title="Load by bridge" rows={analysis.bridges} />
+      <Loads title={say('Load by section')} rows={analysis.sections} />
+      <Loads title={say('Load by bridge')} rows={analysis.bridges} />
       <p>
-        All together <strong>{loadText(analysis.total, unit)}</strong> (
-        {loadText(analysis.total, otherUnit(unit))})
-        {analysis.totalUncertainty !== undefined && `, ± ${loadText(analysis.totalUncertainty, unit)},`} over{' '}
-        {analysis.totalStrings} strings
-        {notComputed.length > 0 &&
-          `, without ${notComputed.length === 1 ? '1 note that cannot' : `${notComputed.length} notes that cannot`} be computed yet`}
-        .
+        {sayNodes('All together {strong} ({loadText}){value} over {totalStrings} strings{value2}.', {
+          strong: <strong>{loadText(analysis.total, unit, language)}</strong>,
+          loadText: loadText(analysis.total, otherUnit(unit), language),
+          value:
+            analysis.totalUncertainty !== undefined
+              ? `, ± ${loadText(analysis.totalUncertainty, unit, language)},`
+              : '',
+          totalStrings: analysis.totalStrings,
+          value2:
+            notComputed.length > 0
+              ? say(', without {value} be computed yet', {
+                  value:
+                    notComputed.length === 1
+                      ? say('1 note that cannot')
+                      : say('{notComputed} notes that cannot', { notComputed: notComputed.length }),
+                })
+              : '',
+        })}
       </p>
       {notComputed.length > 0 && (
         <section aria-labelledby="not-computed">
-          <h2 id="not-computed">Not computed yet</h2>
+          <h2 id="not-computed">{say('Not computed yet')}</h2>
           <ul className="not-computed">
             {notComputed.map(({ key, note, missing, strings, contradiction }) => (
               <li key={key}>
@@ -83,10 +105,12 @@ export function AsFoundPlace() {
                 :{' '}
                 {contradiction ??
                   (strings === undefined
-                    ? 'how it is strung is not described'
+                    ? say('how it is strung is not described')
                     : missing.length > 0
-                      ? `no ${missing.map((quantity) => readingQuantities[quantity].label).join(', no ')}`
-                      : 'a needed value was answered with none or does not apply')}
+                      ? say('no {what}', {
+                          what: missing.map((quantity) => readingQuantities[quantity].label).join(', no '),
+                        })
+                      : say('a needed value was answered with none or does not apply'))}
               </li>
             ))}
           </ul>
@@ -97,14 +121,15 @@ export function AsFoundPlace() {
 }
 
 function Findings({ findings }: { findings: readonly ScaleFinding[] }) {
+  const { say } = useLanguage();
   const [, select] = useSelectedKey();
   const beyond = findings.filter(({ weight }) => weight === 'beyond a limit');
   const told = findings.filter(({ weight }) => weight !== 'beyond a limit');
   return (
     <section aria-labelledby="findings">
-      <h2 id="findings">What stands out</h2>
+      <h2 id="findings">{say('What stands out')}</h2>
       {beyond.length === 0 ? (
-        <p>Nothing that can be computed lies beyond the shop’s limits.</p>
+        <p>{say('Nothing that can be computed lies beyond the shop’s limits.')}</p>
       ) : (
         <ul className="findings">
           {beyond.map((finding) => (
@@ -113,7 +138,7 @@ function Findings({ findings }: { findings: readonly ScaleFinding[] }) {
               {finding.sentence}
               {finding.keys.length > 0 && (
                 <button type="button" className="button quiet" onClick={() => select(finding.keys[0])}>
-                  See {noteName(finding.keys[0]!)}
+                  {say('See {note}', { note: noteName(finding.keys[0]!) })}
                 </button>
               )}
             </li>
@@ -128,14 +153,18 @@ function Findings({ findings }: { findings: readonly ScaleFinding[] }) {
         </ul>
       )}
       <p className="faint">
-        Limits are the shop’s own and start from {COMMON_SHOP_POLICY.limits.highestBreakShare.source}; they
-        are not physics. {beyond.map(({ remark }) => remark).find((remark) => remark !== '') ?? ''}
+        {say('Limits are the shop’s own and start from {source}; they are not physics. {value}', {
+          source: COMMON_SHOP_POLICY.limits.highestBreakShare.source,
+          value: beyond.map(({ remark }) => remark).find((remark) => remark !== '') ?? '',
+        })}
       </p>
     </section>
   );
 }
 
 function Loads({ title, rows }: { title: string; rows: readonly LoadShare[] }) {
+  const language = useLanguage();
+  const { say } = language;
   const { unit } = useSettings();
   return (
     <TableFrame label={title}>
@@ -143,16 +172,16 @@ function Loads({ title, rows }: { title: string; rows: readonly LoadShare[] }) {
         <caption>{title}</caption>
         <thead>
           <tr>
-            <th scope="col">name</th>
-            <th scope="col">notes</th>
+            <th scope="col">{say('name')}</th>
+            <th scope="col">{say('notes')}</th>
             <th scope="col" className="number">
-              strings
+              {say('strings')}
             </th>
             <th scope="col" className="number">
-              load
+              {say('load')}
             </th>
             <th scope="col" className="number">
-              also as
+              {say('also as')}
             </th>
           </tr>
         </thead>
@@ -163,16 +192,16 @@ function Loads({ title, rows }: { title: string; rows: readonly LoadShare[] }) {
               <td>
                 {firstKey === undefined || lastKey === undefined
                   ? ''
-                  : `${noteName(firstKey)} to ${noteName(lastKey)}`}
+                  : say('{note} to {note2}', { note: noteName(firstKey), note2: noteName(lastKey) })}
               </td>
               <td className="number">{strings}</td>
               <td className="number">
-                {loadText(load, unit)}
+                {loadText(load, unit, language)}
                 {loadUncertainty !== undefined && (
-                  <span className="faint"> ± {loadText(loadUncertainty, unit)}</span>
+                  <span className="faint"> ± {loadText(loadUncertainty, unit, language)}</span>
                 )}
               </td>
-              <td className="number">{loadText(load, otherUnit(unit))}</td>
+              <td className="number">{loadText(load, otherUnit(unit), language)}</td>
             </tr>
           ))}
         </tbody>

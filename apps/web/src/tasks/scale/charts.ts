@@ -1,4 +1,12 @@
-import { inPoundsForce, type NoteAnalysis, newtons, noteName, type ScaleAnalysis } from '@becket/core';
+import {
+  english,
+  inPoundsForce,
+  type Language,
+  type NoteAnalysis,
+  newtons,
+  noteName,
+  type ScaleAnalysis,
+} from '@becket/core';
 import { forceText } from '../../parts/force-text.ts';
 import type { LengthUnit } from '../../parts/length-text.ts';
 
@@ -28,7 +36,12 @@ export interface CompassChartData {
   readonly basis: string;
 }
 
-export function scaleCharts(analysis: ScaleAnalysis, unit: LengthUnit): CompassChartData[] {
+export function scaleCharts(
+  analysis: ScaleAnalysis,
+  unit: LengthUnit,
+  language: Language = english,
+): CompassChartData[] {
+  const { fixed, say } = language;
   const tensionIn = (force: number) => (unit === 'mm' ? force : inPoundsForce(newtons(force)));
   const tables = [...new Set(analysis.notes.map(({ strengthTable }) => strengthTable))].join(' and ');
   const remark = analysis.notes[0]?.strengthRemark ?? '';
@@ -37,7 +50,7 @@ export function scaleCharts(analysis: ScaleAnalysis, unit: LengthUnit): CompassC
   return [
     {
       name: 'tension',
-      question: 'How hard does each string pull?',
+      question: say('How hard does each string pull?'),
       axis: unit === 'mm' ? 'tension of one string (N)' : 'tension of one string (lbf)',
       scale: 'linear',
       basis: 'At the pitch of equal temperament; every string of a unison is taken to be alike.',
@@ -52,7 +65,7 @@ export function scaleCharts(analysis: ScaleAnalysis, unit: LengthUnit): CompassC
     },
     {
       name: 'break-share',
-      question: 'How near is each string to breaking?',
+      question: say('How near is each string to breaking?'),
       axis: 'tension as a share of the break load (%)',
       scale: 'linear',
       basis: `Break load by the table ${tables}. ${remark}${
@@ -64,17 +77,17 @@ export function scaleCharts(analysis: ScaleAnalysis, unit: LengthUnit): CompassC
         point(note, {
           value: note.breakShare * 100,
           spread: (note.standardUncertainties?.breakShare ?? 0) * 100,
-          words: `${(note.breakShare * 100).toFixed(0)} % of the break load`,
+          words: say('{figure} % of the break load', { figure: fixed(note.breakShare * 100, 0) }),
           isDoubtful: !note.isWithinStrengthTable,
         }),
       ),
     },
     {
       name: 'inharmonicity',
-      question: 'How inharmonic is each string?',
+      question: say('How inharmonic is each string?'),
       axis: 'inharmonicity B, logarithmic',
       scale: 'log',
-      basis: `B as in f = n·f₁·√(1 + B·n²). ${[...methods].map(methodWords).join(' ')}`,
+      basis: `B as in f = n·f₁·√(1 + B·n²). ${[...methods].map((method) => methodWords(method, language)).join(' ')}`,
       points: analysis.notes.map((note) =>
         point(note, {
           value: note.inharmonicity,
@@ -87,10 +100,10 @@ export function scaleCharts(analysis: ScaleAnalysis, unit: LengthUnit): CompassC
   ];
 }
 
-function methodWords(method: NoteAnalysis['inharmonicityMethod']): string {
+function methodWords(method: NoteAnalysis['inharmonicityMethod'], { say }: Language = english): string {
   return method === 'core formula'
-    ? 'Plain strings by the core formula.'
-    : 'Wound strings from their exact modes, fitted over partials 1 to 8.';
+    ? say('Plain strings by the core formula.')
+    : say('Wound strings from their exact modes, fitted over partials 1 to 8.');
 }
 
 interface Drawn {

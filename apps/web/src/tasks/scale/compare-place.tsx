@@ -6,6 +6,7 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { forceText, loadText } from '../../parts/force-text.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import type { LengthUnit } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
@@ -28,30 +29,37 @@ import { useAnalysed } from './use-analysed.ts';
 
 /** Two scales of this piano side by side: what changes, what it does, and what wire it takes. */
 export function ComparePlace() {
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const [selected, select] = useSelectedKey();
   const pair = pairOf(desk.id);
-  const { before: first, after: second, beside: third } = standingPair(job, useObservable(pair));
+  const { before: first, after: second, beside: third } = standingPair(job, useObservable(pair), language);
   const table = tableOfPair(job, { before: first, after: second });
   const before = useAnalysed(job, first, table);
   const after = useAnalysed(job, second, table);
   const beside = useAnalysed(job, third ?? second, table);
   const comparison = useMemo(() => comparedScales(job, before, after), [job, before, after]);
   const charts = useMemo(
-    () => comparisonCharts(before, after, unit, third === undefined ? undefined : beside),
-    [before, after, unit, third, beside],
+    () => comparisonCharts(before, after, unit, third === undefined ? undefined : beside, language),
+    [before, after, unit, third, beside, language],
   );
-  const choices = scaleChoices(job);
+  const choices = scaleChoices(job, language);
   const { piano } = job;
 
   if (piano === undefined || before.notes.length === 0) {
     return (
       <>
-        <h2>Compare</h2>
+        <h2>{say('Compare')}</h2>
         <p>
-          No string can be computed yet.{' '}
-          <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>Enter readings in Record.</a>
+          {sayNodes('No string can be computed yet. {link}', {
+            link: (
+              <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>
+                {say('Enter readings in Record.')}
+              </a>
+            ),
+          })}
         </p>
       </>
     );
@@ -59,44 +67,47 @@ export function ComparePlace() {
   if (choices.length === 1) {
     return (
       <>
-        <h2>Compare</h2>
+        <h2>{say('Compare')}</h2>
         <p>
-          There is only the scale as it was found.{' '}
-          <a href={hashOf({ place: 'job', job: desk.id, task: 'scale', part: 'propose' })}>
-            Make a proposal first.
-          </a>
+          {sayNodes('There is only the scale as it was found. {link}', {
+            link: (
+              <a href={hashOf({ place: 'job', job: desk.id, task: 'scale', part: 'propose' })}>
+                {say('Make a proposal first.')}
+              </a>
+            ),
+          })}
         </p>
       </>
     );
   }
   return (
     <>
-      <h2>Compare</h2>
+      <h2>{say('Compare')}</h2>
       <ChosenLine />
       <div className="fields">
         <SelectField<WhichScale>
-          label="Before"
+          label={say('Before')}
           value={first}
           onChange={(value) => pair.update({ before: value })}
           options={choices}
         />
         <SelectField<WhichScale>
-          label="After"
+          label={say('After')}
           value={second}
           onChange={(value) => pair.update({ after: value })}
           options={choices}
         />
         {choices.length > 2 && (
           <SelectField
-            label="Beside them, in the charts"
+            label={say('Beside them, in the charts')}
             value={third ?? 'none'}
             onChange={(value) => pair.update({ beside: value === 'none' ? undefined : value })}
-            options={[{ value: 'none', words: 'none' }, ...choices]}
+            options={[{ value: 'none', words: say('none') }, ...choices]}
           />
         )}
       </div>
       <ul className="summary">
-        {summarySentences(comparison, before, after, unit).map((sentence) => (
+        {summarySentences(comparison, before, after, unit, language).map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ul>
@@ -117,9 +128,11 @@ export function ComparePlace() {
       <Beats comparison={comparison} />
       <Changes comparison={comparison} unit={unit} onSelect={select} />
       <Wires comparison={comparison} unit={unit} />
-      <Papers offers={[{ paper: 'scale-comparison', words: 'Scale comparison' }]} level={3} />
+      <Papers offers={[{ paper: 'scale-comparison', words: say('Scale comparison') }]} level={3} />
       <p className="faint">
-        The paper compares the scale as found with the one that is chosen, or with the latest proposal.
+        {say(
+          'The paper compares the scale as found with the one that is chosen, or with the latest proposal.',
+        )}
       </p>
     </>
   );
@@ -127,9 +140,11 @@ export function ComparePlace() {
 
 /** Which scale is to be strung, and whether it still is what was chosen. */
 export function ChosenLine() {
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { job } = useDesk();
-  const chosen = chosenScaleOf(job);
-  if (chosen === undefined) return <p className="faint">No scale is chosen for stringing yet.</p>;
+  const chosen = chosenScaleOf(job, language);
+  if (chosen === undefined) return <p className="faint">{say('No scale is chosen for stringing yet.')}</p>;
   if (chosen.changedSince !== undefined)
     return (
       <p role="alert" className="notice bad">
@@ -138,35 +153,40 @@ export function ChosenLine() {
     );
   return (
     <p>
-      Chosen for stringing: <strong>{chosen.name}</strong>, because “{chosen.reason}”.
+      {sayNodes('Chosen for stringing: {strong}, because “{reason}”.', {
+        strong: <strong>{chosen.name}</strong>,
+        reason: chosen.reason,
+      })}
     </p>
   );
 }
 
 function Loads({ comparison, unit }: { comparison: ScaleComparison; unit: LengthUnit }) {
-  const load = (force: number | undefined) => (force === undefined ? '–' : loadText(force, unit));
+  const language = useLanguage();
+  const { say } = language;
+  const load = (force: number | undefined) => (force === undefined ? '–' : loadText(force, unit, language));
   const bearing = (force: number | undefined) => (force === undefined ? '–' : forceText(force, unit));
   const hasBearing = comparison.loads.some(({ after }) => after?.bearing !== undefined);
   return (
     <section aria-labelledby="compared-loads">
-      <h3 id="compared-loads">What do the bridges and the plate bear?</h3>
-      <TableFrame label="Loads before and after">
+      <h3 id="compared-loads">{say('What do the bridges and the plate bear?')}</h3>
+      <TableFrame label={say('Loads before and after')}>
         <table className="table">
           <thead>
             <tr>
-              <th scope="col">of</th>
+              <th scope="col">{say('of')}</th>
               <th scope="col" className="number">
-                before
+                {say('before')}
               </th>
               <th scope="col" className="number">
-                after
+                {say('after')}
               </th>
               <th scope="col" className="number">
-                change
+                {say('change')}
               </th>
               {hasBearing && (
                 <th scope="col" className="number">
-                  bearing, before → after
+                  {say('bearing, before → after')}
                 </th>
               )}
             </tr>
@@ -179,23 +199,27 @@ function Loads({ comparison, unit }: { comparison: ScaleComparison; unit: Length
                 <td className="number">
                   {load(after?.load)}
                   {after?.loadUncertainty !== undefined && (
-                    <span className="faint"> ± {loadText(after.loadUncertainty, unit)}</span>
+                    <span className="faint"> ± {loadText(after.loadUncertainty, unit, language)}</span>
                   )}
                 </td>
                 <td className="number">
                   {before !== undefined && after !== undefined
-                    ? signed(after.load - before.load, (force) => loadText(force, unit))
+                    ? signed(after.load - before.load, (force) => loadText(force, unit, language), language)
                     : '–'}
                 </td>
                 {hasBearing && (
                   <td className="number">
                     {after?.bearing === undefined
-                      ? 'not read'
-                      : `${bearing(before?.bearing?.force)} → ${bearing(after.bearing.force)}${
-                          after.bearing.standardUncertainty === undefined
-                            ? ''
-                            : ` ± ${bearing(after.bearing.standardUncertainty)}`
-                        } (${counted(after.bearing.notes, 'note', 'notes')} read)`}
+                      ? say('not read')
+                      : say('{bearing} → {bearing2}{value} ({counted} read)', {
+                          bearing: bearing(before?.bearing?.force),
+                          bearing2: bearing(after.bearing.force),
+                          value:
+                            after.bearing.standardUncertainty === undefined
+                              ? ''
+                              : ` ± ${bearing(after.bearing.standardUncertainty)}`,
+                          counted: counted(after.bearing.notes, 'note', 'notes'),
+                        })}
                   </td>
                 )}
               </tr>
@@ -208,27 +232,29 @@ function Loads({ comparison, unit }: { comparison: ScaleComparison; unit: Length
 }
 
 function Beats({ comparison }: { comparison: ScaleComparison }) {
+  const { say } = useLanguage();
   const { beats, breaks, tunedBy } = comparison;
   if (beats.length === 0) return null;
   return (
     <section aria-labelledby="compared-beats">
-      <h3 id="compared-beats">How do intervals beat over the break?</h3>
+      <h3 id="compared-beats">{say('How do intervals beat over the break?')}</h3>
       <p className="faint">
-        Between {breaks.map((key) => `${noteName(key - 1)} and ${noteName(key)}`).join(', ')}. Beats a second;
-        a row that rises evenly is heard as even. Tuned by{' '}
-        {tunedBy === 'stretch'
-          ? 'the stretch of each scale’s own inharmonicity'
-          : 'equal temperament, as too few notes are known for a stretch'}
-        .
+        {say('Between {what}. Beats a second; a row that rises evenly is heard as even. Tuned by {value}.', {
+          what: breaks.map((key) => `${noteName(key - 1)} and ${noteName(key)}`).join(', '),
+          value:
+            tunedBy === 'stretch'
+              ? say('the stretch of each scale’s own inharmonicity')
+              : say('equal temperament, as too few notes are known for a stretch'),
+        })}
       </p>
       <BeatTable
-        label="Thirds over the break"
+        label={say('Thirds over the break')}
         beats={beats.filter(({ interval }) => interval === 'major third')}
       />
       <details>
-        <summary className="button quiet">Fifths and octaves over the break</summary>
+        <summary className="button quiet">{say('Fifths and octaves over the break')}</summary>
         <BeatTable
-          label="Fifths and octaves over the break"
+          label={say('Fifths and octaves over the break')}
           beats={beats.filter(({ interval }) => interval !== 'major third')}
         />
       </details>
@@ -237,18 +263,19 @@ function Beats({ comparison }: { comparison: ScaleComparison }) {
 }
 
 function BeatTable({ label, beats }: { label: string; beats: ScaleComparison['beats'] }) {
+  const { say } = useLanguage();
   return (
     <TableFrame label={label}>
       <table className="table">
         <thead>
           <tr>
-            <th scope="col">interval</th>
-            <th scope="col">notes</th>
+            <th scope="col">{say('interval')}</th>
+            <th scope="col">{say('notes')}</th>
             <th scope="col" className="number">
-              before
+              {say('before')}
             </th>
             <th scope="col" className="number">
-              after
+              {say('after')}
             </th>
           </tr>
         </thead>
@@ -276,22 +303,24 @@ interface ChangesProps {
 }
 
 function Changes({ comparison, unit, onSelect }: ChangesProps) {
-  const lines = changeLines(comparison, unit);
+  const language = useLanguage();
+  const { say } = language;
+  const lines = changeLines(comparison, unit, language);
   if (lines.length === 0) return null;
   return (
     <section aria-labelledby="compared-notes">
-      <h3 id="compared-notes">Which notes change?</h3>
-      <TableFrame label="Changes note by note">
+      <h3 id="compared-notes">{say('Which notes change?')}</h3>
+      <TableFrame label={say('Changes note by note')}>
         <table className="table changes">
           <thead>
             <tr>
-              <th scope="col">note</th>
-              <th scope="col">wire</th>
+              <th scope="col">{say('note')}</th>
+              <th scope="col">{say('wire')}</th>
               <th scope="col" className="number">
-                tension
+                {say('tension')}
               </th>
               <th scope="col" className="number">
-                of break
+                {say('of break')}
               </th>
               <th scope="col" className="number">
                 B
@@ -328,25 +357,27 @@ function Changes({ comparison, unit, onSelect }: ChangesProps) {
 }
 
 function Both({ texts: [before, after] }: { texts: readonly [string, string] }) {
+  const { say } = useLanguage();
   return (
     <>
       <span className="faint">{before}</span>
       <span aria-hidden="true"> → </span>
-      <span className="unseen"> becomes </span>
+      <span className="unseen"> {say('becomes')} </span>
       {after}
     </>
   );
 }
 
 function Wires({ comparison, unit }: { comparison: ScaleComparison; unit: LengthUnit }) {
+  const { say } = useLanguage();
   const of = (isPlain: boolean) => comparison.wires.filter(({ use }) => (use === 'plain') === isPlain);
   return (
     <section aria-labelledby="compared-wires">
-      <h3 id="compared-wires">What wire does the second one take?</h3>
-      <WireTable label="Plain wire needed" wires={of(true)} unit={unit} />
+      <h3 id="compared-wires">{say('What wire does the second one take?')}</h3>
+      <WireTable label={say('Plain wire needed')} wires={of(true)} unit={unit} />
       <details>
-        <summary className="button quiet">Cores and windings of its wound strings</summary>
-        <WireTable label="Cores and windings" wires={of(false)} unit={unit} />
+        <summary className="button quiet">{say('Cores and windings of its wound strings')}</summary>
+        <WireTable label={say('Cores and windings')} wires={of(false)} unit={unit} />
       </details>
     </section>
   );
@@ -359,24 +390,26 @@ interface WireTableProps {
 }
 
 function WireTable({ label, wires, unit }: WireTableProps) {
+  const language = useLanguage();
+  const { say } = language;
   return (
     <TableFrame label={label}>
       <table className="table">
         <thead>
           <tr>
-            <th scope="col">use</th>
-            <th scope="col">size</th>
+            <th scope="col">{say('use')}</th>
+            <th scope="col">{say('size')}</th>
             <th scope="col" className="number">
-              strings
+              {say('strings')}
             </th>
-            <th scope="col">notes</th>
+            <th scope="col">{say('notes')}</th>
           </tr>
         </thead>
         <tbody>
           {wires.map(({ use, diameter, strings, keys }) => (
             <tr key={`${use}/${diameter}`}>
               <th scope="row">{use}</th>
-              <td>{wireText(diameter, unit)}</td>
+              <td>{wireText(diameter, unit, language)}</td>
               <td className="number">{strings}</td>
               <td>{keysText(keys)}</td>
             </tr>

@@ -1,5 +1,7 @@
 import {
+  english,
   inPoundsForce,
+  type Language,
   type NoteAnalysis,
   newtons,
   noteName,
@@ -31,11 +33,11 @@ export function pairOf(job: string): Observable<Pair> {
 }
 
 /** Every scale of a job that can be looked at. */
-export function scaleChoices(job: Job): { value: WhichScale; words: string }[] {
+export function scaleChoices(job: Job, { say }: Language = english): { value: WhichScale; words: string }[] {
   return [
-    { value: 'as found', words: 'as found' },
+    { value: 'as found', words: say('as found') },
     ...job.proposals.map(({ entry, name }) => ({ value: entry, words: name })),
-    ...(isAnythingStrung(job) ? [{ value: 'as strung' as const, words: 'as strung' }] : []),
+    ...(isAnythingStrung(job) ? [{ value: 'as strung' as const, words: say('as strung') }] : []),
   ];
 }
 
@@ -43,8 +45,9 @@ export function scaleChoices(job: Job): { value: WhichScale; words: string }[] {
 export function standingPair(
   job: Job,
   pair: Pair,
+  language: Language = english,
 ): { before: WhichScale; after: WhichScale; beside: WhichScale | undefined } {
-  const choices = scaleChoices(job).map(({ value }) => value);
+  const choices = scaleChoices(job, language).map(({ value }) => value);
   const chosen = job.chosenScale?.scale;
   const usual =
     chosen !== undefined && chosen !== 'as found' && choices.includes(chosen)
@@ -90,6 +93,7 @@ export function comparisonCharts(
   after: Pick<AnalysedScale, 'name' | 'analysis'>,
   unit: LengthUnit,
   beside?: Pick<AnalysedScale, 'name' | 'analysis'>,
+  { fixed, say }: Language = english,
 ): ComparisonChartData[] {
   const tensionIn = (force: number) => (unit === 'mm' ? force : inPoundsForce(newtons(force)));
   const scales = [before, after, ...(beside === undefined ? [] : [beside])];
@@ -115,7 +119,7 @@ export function comparisonCharts(
   return [
     {
       name: 'tension',
-      question: 'How hard does each string pull?',
+      question: say('How hard does each string pull?'),
       axis: unit === 'mm' ? 'tension of one string (N)' : 'tension of one string (lbf)',
       scale: 'linear',
       basis: 'At the pitch of equal temperament.',
@@ -126,18 +130,18 @@ export function comparisonCharts(
     },
     {
       name: 'break-share',
-      question: 'How near is each string to breaking?',
+      question: say('How near is each string to breaking?'),
       axis: 'tension as a share of the break load (%)',
       scale: 'linear',
       basis: `Break load by the table ${tables}. ${after.analysis.notes[0]?.strengthRemark ?? ''}`,
       series: seriesOf(({ breakShare, standardUncertainties }) => ({
         ...spread(breakShare * 100, standardUncertainties && standardUncertainties.breakShare * 100),
-        words: `${(breakShare * 100).toFixed(0)} %`,
+        words: `${fixed(breakShare * 100, 0)} %`,
       })),
     },
     {
       name: 'inharmonicity',
-      question: 'How inharmonic is each string?',
+      question: say('How inharmonic is each string?'),
       axis: 'inharmonicity B, logarithmic',
       scale: 'log',
       basis: 'B as in f = n·f₁·√(1 + B·n²); wound strings from their exact modes.',
@@ -150,7 +154,7 @@ export function comparisonCharts(
       ? [
           {
             name: 'bearing' as const,
-            question: 'How hard does each note press on its bridge?',
+            question: say('How hard does each note press on its bridge?'),
             axis: unit === 'mm' ? 'bearing of the whole note (N)' : 'bearing of the whole note (lbf)',
             scale: 'linear' as const,
             basis:
@@ -178,6 +182,7 @@ export function summarySentences(
   before: AnalysedScale,
   after: AnalysedScale,
   unit: LengthUnit,
+  language: Language = english,
 ): string[] {
   const { notes, changed, loads } = comparison;
   if (changed.length === 0)
@@ -187,12 +192,13 @@ export function summarySentences(
   const all = loads.find(({ of }) => of === 'all')!;
   const difference = all.after!.load - all.before!.load;
   const beyond = (scale: AnalysedScale) =>
-    scaleFindings(scale.analysis).filter(({ weight }) => weight === 'beyond a limit').length;
+    scaleFindings(scale.analysis, undefined, language).filter(({ weight }) => weight === 'beyond a limit')
+      .length;
   const inOne = notes.filter((note) => note.before === undefined || note.after === undefined);
   const resized = changed.length - inOne.length;
   return [
     `${counted(resized, 'note', 'notes')} of ${notes.length} ${resized === 1 ? 'gets' : 'get'} another size.`,
-    `${inOne.length === 0 ? 'All strings' : 'The strings of all notes that both scales have'} together pull ${loadText(all.after!.load, unit)} instead of ${loadText(all.before!.load, unit)}, ${signed(difference, (force) => loadText(force, unit))}.`,
+    `${inOne.length === 0 ? 'All strings' : 'The strings of all notes that both scales have'} together pull ${loadText(all.after!.load, unit, language)} instead of ${loadText(all.before!.load, unit, language)}, ${signed(difference, (force) => loadText(force, unit, language), language)}.`,
     `Beyond the shop’s limits: ${counted(beyond(before), 'finding', 'findings')} before, ${counted(beyond(after), 'finding', 'findings')} after.`,
     ...(inOne.length > 0
       ? [`Known in one of the two scales only: ${keysText(inOne.map(({ key }) => key))}.`]
@@ -201,9 +207,9 @@ export function summarySentences(
 }
 
 /** '+1.2 kN', '−0.4 kN', 'no change'. */
-export function signed(value: number, words: (size: number) => string): string {
+export function signed(value: number, words: (size: number) => string, { say }: Language = english): string {
   const text = words(Math.abs(value));
-  return /[1-9]/.test(text) ? `${value > 0 ? '+' : '−'}${text}` : 'no change';
+  return /[1-9]/.test(text) ? `${value > 0 ? '+' : '−'}${text}` : say('no change');
 }
 
 /** One line of the change list. */
@@ -217,7 +223,11 @@ export interface ChangeLine {
   readonly inharmonicities: readonly [string, string];
 }
 
-export function changeLines({ changed }: ScaleComparison, unit: LengthUnit): ChangeLine[] {
+export function changeLines(
+  { changed }: ScaleComparison,
+  unit: LengthUnit,
+  language: Language = english,
+): ChangeLine[] {
   return changed.map(({ key, before, after }) => {
     const both = (words: (note: NoteAnalysis) => string): [string, string] => [
       before === undefined ? '–' : words(before),
@@ -227,7 +237,7 @@ export function changeLines({ changed }: ScaleComparison, unit: LengthUnit): Cha
       key,
       note: noteName(key),
       strings: String((after ?? before)?.note.strings ?? ''),
-      wires: both(({ note }) => stringText(note.string, unit)),
+      wires: both(({ note }) => stringText(note.string, unit, language)),
       tensions: both(({ tension }) => forceText(tension, unit)),
       breakShares: both(({ breakShare }) => `${(breakShare * 100).toFixed(0)} %`),
       inharmonicities: both(({ inharmonicity }) => inharmonicity.toExponential(1)),

@@ -2,6 +2,7 @@ import { noteName } from '@becket/core';
 import type { Section } from '@becket/journal';
 import { scaleLinear, scaleLog } from 'd3-scale';
 import { type KeyboardEvent, type PointerEvent, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { useLanguage } from '../../parts/language.tsx';
 import type { ComparisonChartData } from './compare-state.ts';
 
 interface Props extends ComparisonChartData {
@@ -20,6 +21,7 @@ const signs = ['○', '◆', '+'] as const;
 
 /** Figures of two or three scales on one pair of axes. */
 export function ComparisonChart(props: Props) {
+  const { say } = useLanguage();
   const { question, axis, scale, basis, series, firstKey, lastKey, sections, selected, onSelect } = props;
   const frame = useRef<HTMLElement>(null);
   const width = useWidth(frame);
@@ -70,13 +72,17 @@ export function ComparisonChart(props: Props) {
     <figure className="chart" ref={frame}>
       <h3>{question}</h3>
       <p className="chart-spoken" aria-live="off">
-        {selected === undefined ? <span className="faint">Tap the chart to see a note.</span> : spoken}
+        {selected === undefined ? (
+          <span className="faint">{say('Tap the chart to see a note.')}</span>
+        ) : (
+          spoken
+        )}
       </p>
       <div
         className="chart-frame"
         role="slider"
         tabIndex={0}
-        aria-label={`${question} ${axis}. Note`}
+        aria-label={say('{question} {axis}. Note', { question, axis })}
         aria-valuemin={firstKey}
         aria-valuemax={lastKey}
         aria-valuenow={selected ?? firstKey}
@@ -162,7 +168,7 @@ export function ComparisonChart(props: Props) {
             <span aria-hidden="true">{signs[which]}</span> {name};{' '}
           </span>
         ))}
-        whiskers show one standard uncertainty. {basis}
+        {say('whiskers show one standard uncertainty. {basis}', { basis })}
       </figcaption>
     </figure>
   );

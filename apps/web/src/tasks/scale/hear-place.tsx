@@ -4,6 +4,7 @@ import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react'
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { type SoundAnswer, soundAway } from '../../worker/sound-away.ts';
@@ -28,13 +29,15 @@ const player = (): SoundPlayer => {
 
 /** The change heard before it is bought: one passage, two scales, one level. */
 export function HearPlace() {
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk, job } = useDesk();
   const [selected, select] = useSelectedKey();
   const pair = pairOf(desk.id);
-  const { before, after } = standingPair(job, useObservable(pair));
+  const { before, after } = standingPair(job, useObservable(pair), language);
   const scales = [useFigures(job, before), useFigures(job, after)] as const;
   const [choice, setChoice] = useState<HearChoice>(startingChoice);
-  const choices = scaleChoices(job);
+  const choices = scaleChoices(job, language);
   const breaks = breakChoices(scales[0]);
   const isAcross = choice.passage === 'thirds across the break';
   // Another note looked at on the map changes nothing of a passage that is laid over the break.
@@ -50,10 +53,15 @@ export function HearPlace() {
   if (job.piano === undefined || scales[0].notes.length === 0) {
     return (
       <>
-        <h2>Hear</h2>
+        <h2>{say('Hear')}</h2>
         <p>
-          No string can be computed yet.{' '}
-          <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>Enter readings in Record.</a>
+          {sayNodes('No string can be computed yet. {link}', {
+            link: (
+              <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>
+                {say('Enter readings in Record.')}
+              </a>
+            ),
+          })}
         </p>
       </>
     );
@@ -70,10 +78,11 @@ export function HearPlace() {
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the keys are a second way to the buttons within
     <div onKeyDown={onKeyDown}>
-      <h2>Hear</h2>
+      <h2>{say('Hear')}</h2>
       <p className="notice">
-        Turn the volume down before the first sound, above all with headphones; then up until it is pleasant.
-        Both scales play at the same level.
+        {say(
+          'Turn the volume down before the first sound, above all with headphones; then up until it is pleasant. Both scales play at the same level.',
+        )}
       </p>
       <div className="fields">
         <SelectField
@@ -90,7 +99,7 @@ export function HearPlace() {
         />
       </div>
       <Choice<PassageName>
-        label="What to hear"
+        label={say('What to hear')}
         value={choice.passage}
         onChange={(passage) => setChoice({ ...choice, passage })}
         options={passageNames.map((value) => ({ value, words: value }))}
@@ -98,7 +107,7 @@ export function HearPlace() {
       {isAcross ? (
         breaks.length > 0 && (
           <Choice
-            label="Which break"
+            label={say('Which break')}
             value={String(choice.breakKey ?? breaks[0]!.value)}
             onChange={(value) => setChoice({ ...choice, breakKey: Number(value) })}
             options={breaks}
@@ -109,31 +118,31 @@ export function HearPlace() {
           <button
             type="button"
             className="button"
-            aria-label="One note lower"
+            aria-label={say('One note lower')}
             onClick={() => select(Math.max(job.piano!.firstKey, key - 1))}
           >
             −
           </button>
-          <output aria-label="Note">{noteName(key)}</output>
+          <output aria-label={say('Note')}>{noteName(key)}</output>
           <button
             type="button"
             className="button"
-            aria-label="One note higher"
+            aria-label={say('One note higher')}
             onClick={() => select(Math.min(job.piano!.lastKey, key + 1))}
           >
             +
           </button>
-          <span className="faint">or tap the map of the piano</span>
+          <span className="faint">{say('or tap the map of the piano')}</span>
         </div>
       )}
       {choice.passage !== 'one string' && (
         <Choice<HearChoice['spread']>
-          label="How still are the unisons?"
+          label={say('How still are the unisons?')}
           value={choice.spread}
           onChange={(spread) => setChoice({ ...choice, spread })}
           options={(Object.keys(spreads) as HearChoice['spread'][]).map((value) => ({
             value,
-            words: value === 'still' ? 'still' : `${value} apart`,
+            words: value === 'still' ? say('still') : say('{value} apart', { value }),
           }))}
         />
       )}
@@ -152,19 +161,19 @@ export function HearPlace() {
           </button>
         ))}
         <button type="button" className="button" onClick={stop}>
-          Stop
+          {say('Stop')}
         </button>
       </div>
       <p role="status" className="faint">
         {says}
       </p>
       {leftOut !== undefined && <p>{leftOut}</p>}
-      {isSame && <p className="faint">Choose another scale for B to compare, or make a proposal.</p>}
+      {isSame && <p className="faint">{say('Choose another scale for B to compare, or make a proposal.')}</p>}
       <p className="faint">
-        Keys: <kbd>A</kbd> and <kbd>B</kbd> play, <kbd>S</kbd> stops. What is heard is the strings by
-        themselves, from their exact partials, tuned by each scale’s own stretch. Strike and decay are
-        plausible and alike for both; soundboard and hammers are not in it, so it tells two scales apart and
-        does not say how the piano will sound.
+        {sayNodes(
+          'Keys: {kbd} and {kbd2} play, {kbd3} stops. What is heard is the strings by themselves, from their exact partials, tuned by each scale’s own stretch. Strike and decay are plausible and alike for both; soundboard and hammers are not in it, so it tells two scales apart and does not say how the piano will sound.',
+          { kbd: <kbd>A</kbd>, kbd2: <kbd>B</kbd>, kbd3: <kbd>S</kbd> },
+        )}
       </p>
     </div>
   );

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { FormSheet } from '../../parts/form-sheet.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { ChosenLine } from './compare-place.tsx';
 import { pairOf } from './compare-state.ts';
@@ -10,6 +11,8 @@ import { draftFromScale, proposeStateOf } from './propose-state.ts';
 
 /** Every scale that may be strung, and the choice of one. */
 export function Proposals() {
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const [asked, setAsked] = useState<{ what: 'choose' | 'withdraw'; scale: string; name: string }>();
   const scales = [
@@ -22,7 +25,7 @@ export function Proposals() {
   ];
   return (
     <section aria-labelledby="proposals">
-      <h3 id="proposals">Scales of this job</h3>
+      <h3 id="proposals">{say('Scales of this job')}</h3>
       <ChosenLine />
       <ul className="proposals">
         {scales.map(({ entry, name, stale }) => (
@@ -35,7 +38,7 @@ export function Proposals() {
                 className="button"
                 onClick={() => setAsked({ what: 'choose', scale: entry, name })}
               >
-                Choose “{name}”
+                {say('Choose “{name}”', { name })}
               </button>
               {entry !== 'as found' && (
                 <>
@@ -44,21 +47,23 @@ export function Proposals() {
                     href={hashOf({ place: 'job', job: desk.id, task: 'scale', part: 'compare' })}
                     onClick={() => pairOf(desk.id).set({ before: 'as found', after: entry })}
                   >
-                    Compare
+                    {say('Compare')}
                   </a>
                   <button
                     type="button"
                     className="button"
-                    onClick={() => proposeStateOf(desk.id).draft.set(draftFromScale(job, entry))}
+                    onClick={() =>
+                      proposeStateOf(desk.id).draft.set(draftFromScale(job, entry, undefined, language))
+                    }
                   >
-                    Change a copy
+                    {say('Change a copy')}
                   </button>
                   <button
                     type="button"
                     className="button quiet"
                     onClick={() => setAsked({ what: 'withdraw', scale: entry, name })}
                   >
-                    Withdraw
+                    {say('Withdraw')}
                   </button>
                 </>
               )}
@@ -79,6 +84,7 @@ interface WithReasonProps {
 }
 
 function WithReason({ what, scale, name, onClose }: WithReasonProps) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const [reason, setReason] = useState('');
   const words = what === 'choose' ? `String “${name}”` : `Withdraw “${name}”`;
@@ -93,14 +99,14 @@ function WithReason({ what, scale, name, onClose }: WithReasonProps) {
   return (
     <FormSheet
       title={words}
-      keep={what === 'choose' ? 'Choose it' : 'Withdraw it'}
+      keep={what === 'choose' ? say('Choose it') : say('Withdraw it')}
       canKeep={reason.trim() !== ''}
       onKeep={() => void keep()}
       onClose={onClose}
     >
       <TextField
-        label="Why"
-        hint="For whoever asks later."
+        label={say('Why')}
+        hint={say('For whoever asks later.')}
         value={reason}
         rows={3}
         maxLength={500}

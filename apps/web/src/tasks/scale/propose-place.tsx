@@ -23,6 +23,7 @@ import { useSettings } from '../../desk/use-device.ts';
 import { go } from '../../desk/use-route.ts';
 import { useShop } from '../../desk/use-shop.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
@@ -50,6 +51,7 @@ import { useInferredSizes } from './use-inferred-sizes.ts';
 
 /** Another scale than the one that was found: computed, changed by hand, and kept. */
 export function ProposePlace() {
+  const { say, sayNodes } = useLanguage();
   const { desk, job, record } = useDesk();
   const state = proposeStateOf(desk.id);
   const asked = useObservable(state.rules);
@@ -67,10 +69,15 @@ export function ProposePlace() {
   if (job.piano === undefined || record.scaleNotes.length === 0) {
     return (
       <>
-        <h2>Propose</h2>
+        <h2>{say('Propose')}</h2>
         <p>
-          No string can be computed yet.{' '}
-          <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>Enter readings in Record.</a>
+          {sayNodes('No string can be computed yet. {link}', {
+            link: (
+              <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>
+                {say('Enter readings in Record.')}
+              </a>
+            ),
+          })}
         </p>
       </>
     );
@@ -80,7 +87,7 @@ export function ProposePlace() {
   const isBusy = planning.is === 'beginning' || planning.is === 'step';
   return (
     <>
-      <h2>Propose</h2>
+      <h2>{say('Propose')}</h2>
       <Advice />
       <Rules state={state} rules={rules} />
       <div className="button-row plan-actions">
@@ -96,11 +103,11 @@ export function ProposePlace() {
             })
           }
         >
-          Compute scales
+          {say('Compute scales')}
         </button>
         {isBusy && (
           <button type="button" className="button" onClick={state.stop}>
-            Stop
+            {say('Stop')}
           </button>
         )}
         <button
@@ -109,18 +116,19 @@ export function ProposePlace() {
           disabled={tidied === undefined}
           onClick={() => tidied && state.draft.set({ from: 'as found, in whole sizes', notes: tidied })}
         >
-          Start by hand from as found
+          {say('Start by hand from as found')}
         </button>
       </div>
       <div role="status">
-        {sizes.is === 'on the way' && <p>Finding the sizes that the old wire most probably had …</p>}
-        {planning.is === 'beginning' && <p>Working out what each note may have …</p>}
+        {sizes.is === 'on the way' && <p>{say('Finding the sizes that the old wire most probably had …')}</p>}
+        {planning.is === 'beginning' && <p>{say('Working out what each note may have …')}</p>}
         {planning.is === 'step' && (
           <p>
-            <progress max={planning.of} value={planning.done} /> {planning.done} of {planning.of} steps
+            <progress max={planning.of} value={planning.done} />{' '}
+            {say('{done} of {of} steps', { done: planning.done, of: planning.of })}
           </p>
         )}
-        {planning.is === 'stopped' && <p>Stopped. Nothing was changed.</p>}
+        {planning.is === 'stopped' && <p>{say('Stopped. Nothing was changed.')}</p>}
       </div>
       {planning.is === 'clash' && (
         <p role="alert" className="notice bad">
@@ -148,7 +156,7 @@ export function ProposePlace() {
           />
           {shown !== undefined && shown.reasonsAgainst.length > 0 && (
             <section className="notice" aria-labelledby="reasons-against">
-              <h3 id="reasons-against">Before you choose “{shown.name}”</h3>
+              <h3 id="reasons-against">{say('Before you choose “{name}”', { name: shown.name })}</h3>
               <ul>
                 {shown.reasonsAgainst.map((sentence) => (
                   <li key={sentence}>{sentence}</li>
@@ -166,29 +174,39 @@ export function ProposePlace() {
 
 /** When to leave a scale alone, said before anything is computed. */
 function Advice() {
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const found = useFigures(job, 'as found');
   const beyond = useMemo(
-    () => scaleFindings(found.analysis).filter(({ weight }) => weight === 'beyond a limit').length,
-    [found],
+    () =>
+      scaleFindings(found.analysis, undefined, language).filter(({ weight }) => weight === 'beyond a limit')
+        .length,
+    [found, language],
   );
   return (
     <div className="notice">
       <p>
         {beyond === 0
-          ? 'Nothing of the scale as found lies beyond the shop’s limits. Leaving it alone is the first answer: it keeps the instrument as it was made, and needs no proof.'
-          : `${beyond} ${beyond === 1 ? 'finding lies' : 'findings lie'} beyond the shop’s limits. Whether new sizes help with that is seen below; some of it, such as short speaking lengths, no wire mends.`}
+          ? say(
+              'Nothing of the scale as found lies beyond the shop’s limits. Leaving it alone is the first answer: it keeps the instrument as it was made, and needs no proof.',
+            )
+          : say(
+              '{beyond} {beyond, plural, one {finding lies} other {findings lie}} beyond the shop’s limits. Whether new sizes help with that is seen below; some of it, such as short speaking lengths, no wire mends.',
+              { beyond },
+            )}
       </p>
       <p className="faint">
-        Leave a scale alone on an instrument of historic worth, where the owner wants it as its maker made it,
-        and where a load would rise on a plate, bridge or soundboard that is in doubt: there ask a specialist
-        first.
+        {say(
+          'Leave a scale alone on an instrument of historic worth, where the owner wants it as its maker made it, and where a load would rise on a plate, bridge or soundboard that is in doubt: there ask a specialist first.',
+        )}
       </p>
     </div>
   );
 }
 
 function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
+  const { say } = useLanguage();
   const set = (part: Partial<PlanRules>) => state.rules.update(part);
   const emphasis = (
     label: string,
@@ -203,57 +221,58 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
   );
   return (
     <details className="plan-rules">
-      <summary className="button">What counts, and what no scale may break</summary>
-      <h3>What counts</h3>
+      <summary className="button">{say('What counts, and what no scale may break')}</summary>
+      <h3>{say('What counts')}</h3>
       {emphasis('Tension even from note to note', 'evenTension')}
       {emphasis('Inharmonicity even from note to note', 'evenInharmonicity')}
       {emphasis('Few changes of size', 'fewSizeChanges')}
       {emphasis('Few tied strings', 'fewTiedStrings')}
-      <h3>Limits</h3>
+      <h3>{say('Limits')}</h3>
       <p className="faint">
-        They start from common practice, are the shop’s own, and are not physics. Break loads are by the table
-        chosen here; real wire usually tests stronger.
+        {say(
+          'They start from common practice, are the shop’s own, and are not physics. Break loads are by the table chosen here; real wire usually tests stronger.',
+        )}
       </p>
       <div className="fields">
         <SelectField
-          label="Break load by"
+          label={say('Break load by')}
           value={rules.strengthTable}
           onChange={(strengthTable) => set({ strengthTable })}
           options={PUBLISHED_STRENGTH_TABLES.map(({ name }) => ({ value: name, words: name }))}
         />
         <PercentField
-          label="Highest share of the break load (%)"
+          label={say('Highest share of the break load (%)')}
           value={rules.highestBreakShare}
           onChange={(highestBreakShare) => set({ highestBreakShare })}
         />
         <PercentField
-          label="Lowest share, plain strings (%)"
+          label={say('Lowest share, plain strings (%)')}
           value={rules.lowestBreakSharePlain}
           onChange={(lowestBreakSharePlain) => set({ lowestBreakSharePlain })}
         />
         <PercentField
-          label="Lowest share, wound strings (%)"
+          label={say('Lowest share, wound strings (%)')}
           value={rules.lowestBreakShareWound}
           onChange={(lowestBreakShareWound) => set({ lowestBreakShareWound })}
         />
         <PercentField
-          label="Tension may leave as found by (%)"
+          label={say('Tension may leave as found by (%)')}
           value={rules.tensionRange}
           onChange={(tensionRange) => set({ tensionRange })}
         />
         <LoadField value={rules.highestLoad_n} onChange={(highestLoad_n) => set({ highestLoad_n })} />
         <SelectField
-          label="A size serves at least"
+          label={say('A size serves at least')}
           value={String(rules.minimumRun)}
           onChange={(minimumRun) => set({ minimumRun: Number(minimumRun) })}
           options={['1', '2', '3', '4', '5', '6'].map((value) => ({
             value,
-            words: value === '1' ? '1 note' : `${value} notes in a row`,
+            words: value === '1' ? say('1 note') : say('{value} notes in a row', { value }),
           }))}
         />
       </div>
       <Choice<PlanRules['wires']>
-        label="Wire to choose from"
+        label={say('Wire to choose from')}
         value={rules.wires}
         onChange={state.askedWires.set}
         options={[
@@ -263,32 +282,37 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
       />
       <StockChoice rules={rules} onChange={(plainInStock_m) => set({ plainInStock_m })} />
       <Choice
-        label="Is this instrument of historic worth?"
+        label={say('Is this instrument of historic worth?')}
         value={rules.isHistoric === undefined ? 'unsaid' : rules.isHistoric ? 'yes' : 'no'}
         onChange={(value) => set({ isHistoric: value === 'unsaid' ? undefined : value === 'yes' })}
         options={[
-          { value: 'unsaid', words: 'by its year' },
-          { value: 'yes', words: 'yes' },
-          { value: 'no', words: 'no' },
+          { value: 'unsaid', words: say('by its year') },
+          { value: 'yes', words: say('yes') },
+          { value: 'no', words: say('no') },
         ]}
       />
       <Choice
-        label="Wound strings"
+        label={say('Wound strings')}
         value={rules.woundToo ? 'anew' : 'keep'}
         onChange={(value) => set({ woundToo: value === 'anew' })}
         options={[
-          { value: 'keep', words: 'keep as found' },
-          { value: 'anew', words: 'choose anew' },
+          { value: 'keep', words: say('keep as found') },
+          { value: 'anew', words: say('choose anew') },
         ]}
       />
       {rules.woundToo && (
         <Choice
-          label="The break from wound to plain may move by"
+          label={say('The break from wound to plain may move by')}
           value={String(rules.breakMayMove)}
           onChange={(value) => set({ breakMayMove: Number(value) })}
           options={['0', '1', '2', '3'].map((value) => ({
             value,
-            words: value === '0' ? 'nothing' : value === '1' ? '1 note' : `${value} notes`,
+            words:
+              value === '0'
+                ? say('nothing')
+                : value === '1'
+                  ? say('1 note')
+                  : say('{value} notes', { value }),
           }))}
         />
       )}
@@ -302,11 +326,12 @@ interface LoadProps {
 }
 
 function LoadField({ value, onChange }: LoadProps) {
+  const { say } = useLanguage();
   const [text, setText] = useState(value === undefined ? '' : String(value / 1000));
   return (
     <TextField
-      label="Highest load of all strings (kN)"
-      hint="Left empty, none is asked."
+      label={say('Highest load of all strings (kN)')}
+      hint={say('Left empty, none is asked.')}
       isNumber
       maxLength={8}
       value={text}
@@ -351,6 +376,8 @@ interface DraftProps {
 }
 
 function DraftInHand({ state, draft, rules }: DraftProps) {
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const [selected, select] = useSelectedKey();
@@ -360,7 +387,10 @@ function DraftInHand({ state, draft, rules }: DraftProps) {
     [job, draft, rules.strengthTable],
   );
   const comparison = useMemo(() => comparedScales(job, found, scale), [job, found, scale]);
-  const [chart] = useMemo(() => comparisonCharts(found, scale, unit), [found, scale, unit]);
+  const [chart] = useMemo(
+    () => comparisonCharts(found, scale, unit, undefined, language),
+    [found, scale, unit, language],
+  );
   const [name, setName] = useState('');
 
   async function keep(): Promise<void> {
@@ -381,9 +411,9 @@ function DraftInHand({ state, draft, rules }: DraftProps) {
 
   return (
     <section aria-labelledby="draft">
-      <h3 id="draft">Draft, from “{draft.from}”</h3>
+      <h3 id="draft">{say('Draft, from “{from}”', { from: draft.from })}</h3>
       <ul className="summary">
-        {summarySentences(comparison, found, scale, unit).map((sentence) => (
+        {summarySentences(comparison, found, scale, unit, language).map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ul>
@@ -404,17 +434,17 @@ function DraftInHand({ state, draft, rules }: DraftProps) {
         }}
       >
         <TextField
-          label="Name of this proposal"
-          hint="As you will look for it: smoother tenor."
+          label={say('Name of this proposal')}
+          hint={say('As you will look for it: smoother tenor.')}
           value={name}
           maxLength={60}
           onChange={setName}
         />
         <button type="submit" className="button strong" disabled={name.trim() === ''}>
-          Keep this as a proposal
+          {say('Keep this as a proposal')}
         </button>
         <button type="button" className="button quiet" onClick={() => state.draft.set(undefined)}>
-          Put the draft away
+          {say('Put the draft away')}
         </button>
       </form>
     </section>
@@ -427,6 +457,8 @@ interface NoteProps extends DraftProps {
 
 /** The note that is looked at: its wire a size up or down, and what that does at once. */
 function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
+  const language = useLanguage();
+  const { fixed, say } = language;
   const { unit } = useSettings();
   const [selected] = useSelectedKey();
   const pinned = useObservable(state.pinned);
@@ -438,7 +470,11 @@ function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
   );
   if (selected === undefined || note === undefined || both?.after === undefined)
     return (
-      <p className="faint">Choose a note, on the chart or on the map, to change it. {pinnedWords(pinned)}</p>
+      <p className="faint">
+        {say('Choose a note, on the chart or on the map, to change it. {pinnedWords}', {
+          pinnedWords: pinnedWords(pinned),
+        })}
+      </p>
     );
   const wires: readonly [NudgedWire, string][] =
     note.winding === 'plain'
@@ -451,28 +487,34 @@ function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
   const nudge = (wire: NudgedWire, by: 1 | -1) =>
     state.draft.set(nudged(draft, selected, wire, by, rules.wires));
   return (
-    <section aria-label={`${noteName(selected)} in the draft`} className="note-in-hand">
+    <section aria-label={say('{note} in the draft', { note: noteName(selected) })} className="note-in-hand">
       <h4>{noteName(selected)}</h4>
       <p role="status">
-        <strong>{stringText(after.note.string, unit)}</strong>
+        <strong>{stringText(after.note.string, unit, language)}</strong>
         {before !== undefined && (
-          <span className="faint"> (as found {stringText(before.note.string, unit)})</span>
+          <span className="faint">
+            {' '}
+            {say('(as found {stringText})', { stringText: stringText(before.note.string, unit, language) })}
+          </span>
         )}
         <br />
-        {after.tension.toFixed(0)} N{before !== undefined && ` (${before.tension.toFixed(0)} N)`},{' '}
-        {(after.breakShare * 100).toFixed(0)} % of the break load
-        {before !== undefined && ` (${(before.breakShare * 100).toFixed(0)} %)`}, B ={' '}
-        {after.inharmonicity.toExponential(2)}
-        {before !== undefined && ` (${before.inharmonicity.toExponential(2)})`}
+        {say('{figure} N{value}, {figure2} % of the break load{value2}, B = {exponential}{value3}', {
+          figure: fixed(after.tension, 0),
+          value: before !== undefined ? ` (${fixed(before.tension, 0)} N)` : '',
+          figure2: fixed(after.breakShare * 100, 0),
+          value2: before !== undefined ? ` (${fixed(before.breakShare * 100, 0)} %)` : '',
+          exponential: after.inharmonicity.toExponential(2),
+          value3: before !== undefined ? ` (${before.inharmonicity.toExponential(2)})` : '',
+        })}
       </p>
       {wires.map(([wire, words]) => (
         <div key={wire} className="button-row">
           <span className="nudge-words">{words}</span>
           <button type="button" className="button" onClick={() => nudge(wire, -1)}>
-            one size thinner
+            {say('one size thinner')}
           </button>
           <button type="button" className="button" onClick={() => nudge(wire, 1)}>
-            one size thicker
+            {say('one size thicker')}
           </button>
         </div>
       ))}
@@ -487,20 +529,20 @@ function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
             state.pinned.set(next);
           }}
         />
-        Pin {noteName(selected)} as it is here
+        {say('Pin {note} as it is here', { note: noteName(selected) })}
       </label>
       <p className="faint">{pinnedWords(pinned)}</p>
-      <TableFrame label={`What a small slip does to ${noteName(selected)}`}>
+      <TableFrame label={say('What a small slip does to {note}', { note: noteName(selected) })}>
         <table className="table">
-          <caption>What a small slip does to this note</caption>
+          <caption>{say('What a small slip does to this note')}</caption>
           <thead>
             <tr>
-              <th scope="col">slip</th>
+              <th scope="col">{say('slip')}</th>
               <th scope="col" className="number">
-                tension
+                {say('tension')}
               </th>
               <th scope="col" className="number">
-                of the break load
+                {say('of the break load')}
               </th>
               <th scope="col" className="number">
                 B
@@ -531,6 +573,7 @@ function StockChoice({
   rules: PlanRules;
   onChange: (plainInStock_m: readonly number[] | undefined) => void;
 }) {
+  const { say } = useLanguage();
   const { stock } = useShop();
   const onShelf = stock.lines.flatMap(({ item, free }) =>
     item.kind === 'wire' && (free ?? 0) > 0 ? [item.diameter_m] : [],
@@ -538,19 +581,24 @@ function StockChoice({
   return (
     <>
       <Choice
-        label="Plain wire"
+        label={say('Plain wire')}
         value={rules.plainInStock_m === undefined ? 'listed' : 'stock'}
         onChange={(value) => onChange(value === 'stock' ? onShelf : undefined)}
         options={[
-          { value: 'listed', words: 'every listed size' },
-          { value: 'stock', words: 'only what the shop has' },
+          { value: 'listed', words: say('every listed size') },
+          { value: 'stock', words: say('only what the shop has') },
         ]}
       />
       {rules.plainInStock_m !== undefined && (
         <p className={rules.plainInStock_m.length === 0 ? 'question' : 'faint'}>
           {rules.plainInStock_m.length === 0
-            ? '? No wire is free in the shop’s stock: count it under Order, or choose from every listed size.'
-            : `${rules.plainInStock_m.length} ${rules.plainInStock_m.length === 1 ? 'size is' : 'sizes are'} free in stock now.`}
+            ? say(
+                '? No wire is free in the shop’s stock: count it under Order, or choose from every listed size.',
+              )
+            : say(
+                '{plainInStock_m} {plainInStock_m, plural, one {size is} other {sizes are}} free in stock now.',
+                { plainInStock_m: rules.plainInStock_m.length },
+              )}
         </p>
       )}
     </>

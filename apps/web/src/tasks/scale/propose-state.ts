@@ -1,4 +1,12 @@
-import { analyseScale, noteName, type ScaleNote, scaleSensitivity, strengthTableNamed } from '@becket/core';
+import {
+  analyseScale,
+  english,
+  type Language,
+  noteName,
+  type ScaleNote,
+  scaleSensitivity,
+  strengthTableNamed,
+} from '@becket/core';
 import {
   asProposedNote,
   type Job,
@@ -100,8 +108,9 @@ export function draftFromScale(
   job: Job,
   which: WhichScale,
   change?: { readonly key: number; readonly diameter: number },
+  language: Language = english,
 ): Draft {
-  const { name, notes } = scaleNotesOf(job, which);
+  const { name, notes } = scaleNotesOf(job, which, language);
   const proposal = job.proposals.find(({ entry }) => entry === which);
   const copied = proposal?.notes ?? notes.map(({ key, string }) => asProposedNote(key, string, 'as found'));
   return {
@@ -172,10 +181,19 @@ export function sensitivityLines(
 }
 
 /** What one answer comes to, in one line. */
-export function answerWords(answer: PlannedScale): string {
+export function answerWords(answer: PlannedScale, { say }: Language = english): string {
   const { changedNotes, tensionUnevenness, inharmonicityUnevenness, plainSizeChanges, tiedStrings } = answer;
   const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
-  return `${counted(changedNotes, 'note', 'notes')} changed, tension uneven by ${percent(tensionUnevenness)}, B by ${percent(inharmonicityUnevenness)}, ${counted(plainSizeChanges, 'change of plain size', 'changes of plain size')}, ${tiedStrings} tied`;
+  return say(
+    '{counted} changed, tension uneven by {percent}, B by {percent2}, {counted2}, {tiedStrings} tied',
+    {
+      counted: counted(changedNotes, 'note', 'notes'),
+      percent: percent(tensionUnevenness),
+      percent2: percent(inharmonicityUnevenness),
+      counted2: counted(plainSizeChanges, 'change of plain size', 'changes of plain size'),
+      tiedStrings,
+    },
+  );
 }
 
 /** A load typed in kilonewtons; 'none' where nothing is typed, undefined while it is not a load. */

@@ -1,6 +1,7 @@
 import { message } from '@becket/core';
 import { lazy, Suspense } from 'react';
 import { PartBar } from '../../desk/part-bar.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { AsFoundPlace } from './as-found-place.tsx';
 import './scale.css';
 import './proposals.css';
@@ -28,11 +29,12 @@ type PartName = keyof typeof parts;
 
 /** Whether to keep the scale that was found, and what to string instead: looked at, weighed, compared and heard. */
 export function ScalePage({ part }: { part: string | undefined }) {
+  const { say } = useLanguage();
   const name: PartName = part !== undefined && part in parts ? (part as PartName) : 'as-found';
   return (
     <>
       <PartBar task="scale" parts={parts} shown={name} />
-      <Suspense fallback={<p>Opening …</p>}>
+      <Suspense fallback={<p>{say('Opening …')}</p>}>
         <Part name={name} />
       </Suspense>
     </>

@@ -1,5 +1,7 @@
 import {
+  english,
   inMillimetres,
+  type Language,
   METRIC_WIRE_SIZES,
   metres,
   nearestSize,
@@ -14,23 +16,34 @@ import { type LengthUnit, lengthNumber, lengthText } from '../../parts/length-te
 const CALLED_BY_SIZE_M = 6e-6;
 
 /** '0.975 mm (16½)': the size number where the wire is one of the lattice of that unit. */
-export function wireText(diameter_m: number, unit: LengthUnit): string {
+export function wireText(diameter_m: number, unit: LengthUnit, language: Language = english): string {
+  const { fixed, say } = language;
   const diameter = metres(diameter_m);
-  const text = lengthText(diameter, unit, 'diameter');
+  const text = lengthText(diameter, unit, 'diameter', language);
   const nearest = nearestSize(US_WIRE_SIZES, diameter);
   if (Math.abs(nearest.difference) < CALLED_BY_SIZE_M) return `${text} (${nearest.sizes[0]!.label})`;
   const metric = nearestSize(METRIC_WIRE_SIZES, diameter);
   return Math.abs(metric.difference) < CALLED_BY_SIZE_M && unit === 'in'
-    ? `${text} (${inMillimetres(metric.diameter).toFixed(3)} mm)`
+    ? say('{text} ({figure} mm)', { text, figure: fixed(inMillimetres(metric.diameter), 3) })
     : text;
 }
 
 /** What a string is made of, in one line. */
-export function stringText(string: PlainString | WoundString | undefined, unit: LengthUnit): string {
-  if (string === undefined) return 'not computed';
-  if (string.kind === 'plain') return wireText(string.diameter, unit);
-  const windings = string.layers.map(({ wireDiameter }) => lengthNumber(wireDiameter, unit, 'diameter'));
-  return `${lengthText(string.coreDiameter, unit, 'diameter')} core, wound ${windings.join(' + ')}`;
+export function stringText(
+  string: PlainString | WoundString | undefined,
+  unit: LengthUnit,
+  language: Language = english,
+): string {
+  const { say } = language;
+  if (string === undefined) return say('not computed');
+  if (string.kind === 'plain') return wireText(string.diameter, unit, language);
+  const windings = string.layers.map(({ wireDiameter }) =>
+    lengthNumber(wireDiameter, unit, 'diameter', language),
+  );
+  return say('{lengthText} core, wound {list}', {
+    lengthText: lengthText(string.coreDiameter, unit, 'diameter', language),
+    list: windings.join(' + '),
+  });
 }
 
 /** 'A#2 to C3, E3': runs of neighbours drawn together. */

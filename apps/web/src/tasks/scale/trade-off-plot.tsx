@@ -1,6 +1,7 @@
 import type { PlannedScale } from '@becket/tasks';
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
+import { useLanguage } from '../../parts/language.tsx';
 import { answerWords } from './propose-state.ts';
 
 interface Props {
@@ -14,6 +15,8 @@ const edge = { top: 30, right: 26, bottom: 44, left: 52 };
 
 /** Several scales on one curve: what each changes against how even it gets. Each can be tapped, or chosen from the list. */
 export function TradeOffPlot({ answers, shown, onChoose }: Props) {
+  const language = useLanguage();
+  const { say } = language;
   const most = Math.max(1, ...answers.map(({ changedNotes }) => changedNotes));
   const uneven = Math.max(0.001, ...answers.map(({ tensionUnevenness }) => tensionUnevenness)) * 100;
   const x = scaleLinear()
@@ -27,7 +30,7 @@ export function TradeOffPlot({ answers, shown, onChoose }: Props) {
     [x(answer.changedNotes), y(answer.tensionUnevenness * 100)] as const;
   return (
     <figure className="chart trade-off">
-      <h3>What does more evenness cost?</h3>
+      <h3>{say('What does more evenness cost?')}</h3>
       <svg viewBox={`0 0 ${width} ${height}`} aria-hidden="true">
         {y.ticks(4).map((tick) => (
           <g key={tick}>
@@ -43,10 +46,10 @@ export function TradeOffPlot({ answers, shown, onChoose }: Props) {
           </text>
         ))}
         <text x={4} y={16}>
-          unevenness of tension (%)
+          {say('unevenness of tension (%)')}
         </text>
         <text x={width - edge.right} y={height - 6} textAnchor="end">
-          notes changed
+          {say('notes changed')}
         </text>
         <path className="chart-line" d={line()(answers.map((answer) => [...place(answer)])) ?? ''} />
         {answers.map((answer) => {
@@ -75,8 +78,8 @@ export function TradeOffPlot({ answers, shown, onChoose }: Props) {
               onClick={() => onChoose(answer)}
             >
               <strong>{answer.name}</strong>
-              <span>{answerWords(answer)}</span>
-              {!answer.isProved && <span className="faint">not proved to be the best</span>}
+              <span>{answerWords(answer, language)}</span>
+              {!answer.isProved && <span className="faint">{say('not proved to be the best')}</span>}
             </button>
           </li>
         ))}
