@@ -1,3 +1,4 @@
+import { newtonMetres } from '@becket/core';
 import { describe, expect, it } from 'vitest';
 import { renderCsv } from '../render/csv.ts';
 import { fontsOnNode } from '../render/fonts-on-node.ts';
@@ -62,6 +63,34 @@ describe('the hand-over record', () => {
       'To be tuned on8 April 2026; 1 July 2026',
     ])
       expect(texts).toContain(withoutSpaces(words));
+  });
+
+  it('prints a torque by section with its interval, and none that reaches beyond any torque', () => {
+    const section = (name: string, low: number, high: number) => ({
+      section: name,
+      pins: 40,
+      read: 3,
+      withGrip: 3,
+      low: 0,
+      mean: {
+        mean: newtonMetres(15.25),
+        interval: { low: newtonMetres(low), high: newtonMetres(high), level: 0.95 },
+        lowest: newtonMetres(14),
+        read: 3,
+        pins: 40,
+      },
+      lowest: undefined,
+      byKind: [],
+      zone: undefined,
+    });
+    const tree = handOverRecordPaper(settledJob(), testOptions, {
+      ...handOverTestFigures(),
+      torque: [section('bass', 14.1, 16.4), section('tenor', 0, 6.7e13)],
+    });
+    const texts = treeTexts(tree);
+    // 15.25 N·m are 134.97 in·lbf, at 0.1129848 N·m to the in·lbf.
+    expect(texts).toContain(withoutSpaces('bass 40 3 15.3 135 14.1 to 16.4'));
+    expect(texts).toContain(withoutSpaces('tenor 40 3 15.3 135 too few'));
   });
 
   it('can be read back from the PDF in both sizes', async () => {

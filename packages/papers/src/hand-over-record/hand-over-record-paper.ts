@@ -46,7 +46,8 @@ export function handOverRecordPaper(job: Job, options: PaperOptions, figures: Ha
       ],
     },
     ...stateBoxes(figures, language),
-    sealBox(job, isSealIntact, language),
+    // What an open record says of the old strings has no place here; that it is open stands below and at the foot.
+    ...(job.seal === undefined ? [] : [sealBox(job, isSealIntact, language)]),
     { is: 'heading', level: 2, text: say('What was done') },
     ...listOr(figures.done, say('Nothing was recorded.')),
     { is: 'heading', level: 2, text: say('Cautions and care') },

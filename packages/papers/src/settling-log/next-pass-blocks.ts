@@ -22,7 +22,7 @@ export function nextPassBlocks(plan: PassPlan, remarks: readonly string[], langu
           }),
       remarks: [
         say(
-          'Overpull a = −k · b / (1 − k), from where the section stands (b) and the share of a raise that it loses (k), with one standard uncertainty. At most: where the first string comes to {share} % of its break load ({source}; {table}); never pull above it.',
+          'Overpull a = −k · b / (1 − k), from where the section stands (b) and the share of a raise that it loses (k), with one standard uncertainty. At most: where the first string comes to {share} % of its break load ({source}; {table}); never pull above it. *: held down by that limit.',
           {
             share: fixed(plan.limits.highestBreakShare * 100, 0),
             source: sayKnown(plan.limits.source, language),
@@ -71,7 +71,7 @@ function planCells(
     next === undefined
       ? { absent: say('not told') }
       : `${fixed(next.overpull, 1)} ± ${fixed(next.standardUncertainty, 1)}${next.isLimited ? ' *' : ''}`,
-    highestOffset === undefined ? unknown : fixed(Math.floor(highestOffset * 10) / 10, 1),
+    highestOffset === undefined ? unknown : fixed(Math.floor(highestOffset * 10) / 10, 1).replace('-', '−'),
     limit.nearest === undefined ? '' : noteName(limit.nearest.key),
     limit.computed === 0 ? unknown : fixed(inKilonewtons(limit.load), 1),
     addedLoad === undefined ? '' : fixed(inNewtons(addedLoad), 0),
