@@ -34,7 +34,7 @@ export function comparedScales(job: Job, language: Language): ComparedScales | u
   const isThere = job.proposals.some(({ entry }) => entry === chosen?.which);
   const which = chosen !== undefined && isThere ? chosen.which : job.proposals.at(-1)?.entry;
   if (which === undefined) return undefined;
-  const [found, other] = [scaleNotesOf(job, 'as found'), scaleNotesOf(job, which)];
+  const [found, other] = [scaleNotesOf(job, 'as found', language), scaleNotesOf(job, which, language)];
   if (found.notes.length === 0) return undefined;
   const options = { strengthTable: tableOf(job, which) };
   const [before, after] = [analyseScale(found.notes, options), analyseScale(other.notes, options)];
