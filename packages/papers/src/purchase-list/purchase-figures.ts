@@ -55,7 +55,7 @@ export interface PurchaseFigures {
 
 export interface NeedRow {
   readonly what: string;
-  /** 'unknown' where nobody can say yet. */
+  /** 'unknown', in the language of the list, where nobody can say yet. */
   readonly needed: string;
   readonly onHand: string;
   readonly toBuy: string;

@@ -179,7 +179,7 @@ function needChapter(title: string, rows: readonly NeedRow[], { say }: Language)
         { heading: say('counted from'), align: 'left', share: 260, tone: 'quiet' },
       ],
       rows: rows.map(({ what, needed, onHand, toBuy, because }) => ({
-        cells: [what, needed === 'unknown' ? { blank: say('unknown') } : needed, onHand, toBuy, because],
+        cells: [what, needed === say('unknown') ? { blank: needed } : needed, onHand, toBuy, because],
       })),
     },
   ];
