@@ -66,7 +66,7 @@ export function openDesk(id: Ulid, store: BrowserStore, context: () => TaskConte
       const job = foldJob(entries);
       state.set({ is: 'open', job, record: asFoundRecord(job), entries });
     } catch (error) {
-      state.set({ is: 'trouble', sentence: sentenceOf(error) });
+      state.set({ is: 'trouble', sentence: sentenceOf(error, context().language) });
     }
   }
 
@@ -105,7 +105,7 @@ export function openDesk(id: Ulid, store: BrowserStore, context: () => TaskConte
         problem.set(undefined);
         return result;
       } catch (error) {
-        problem.set(sentenceOf(error));
+        problem.set(sentenceOf(error, context().language));
         await refresh();
         return undefined;
       }
@@ -117,7 +117,7 @@ export function openDesk(id: Ulid, store: BrowserStore, context: () => TaskConte
         problem.set(undefined);
         return result;
       } catch (error) {
-        problem.set(sentenceOf(error));
+        problem.set(sentenceOf(error, context().language));
         return undefined;
       } finally {
         void afterPicture().then(() => {

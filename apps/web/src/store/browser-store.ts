@@ -1,3 +1,4 @@
+import { message } from '@becket/core';
 import type { Entry, Ulid } from '@becket/journal';
 import {
   type Cursor,
@@ -99,13 +100,17 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
       ? new StoreUnavailable(
           'later version',
           name,
-          'Cannot open the journals on this device: a later version of Becket wrote them. Load this page again to get that version.',
+          message(
+            'Cannot open the journals on this device: a later version of Becket wrote them. Load this page again to get that version.',
+          ),
           { cause },
         )
       : new StoreUnavailable(
           'cannot be opened',
           name,
-          'Cannot keep anything on this device: the browser does not let this page store data. Leave private browsing, or allow site data for this address, and load again.',
+          message(
+            'Cannot keep anything on this device: the browser does not let this page store data. Leave private browsing, or allow site data for this address, and load again.',
+          ),
           { cause },
         );
   }
@@ -374,13 +379,17 @@ function cannotWrite(cause: unknown, name: string): StoreUnavailable {
     ? new StoreUnavailable(
         'full',
         name,
-        'Cannot keep this on the device: its storage is full. Nothing was changed; free some space, or save the job as a file and remove other data, and try again.',
+        message(
+          'Cannot keep this on the device: its storage is full. Nothing was changed; free some space, or save the job as a file and remove other data, and try again.',
+        ),
         { cause },
       )
     : new StoreUnavailable(
         'cannot be written',
         name,
-        'Cannot keep this on the device: the browser refused to write. Nothing was changed; load the page again and repeat the last step.',
+        message(
+          'Cannot keep this on the device: the browser refused to write. Nothing was changed; load the page again and repeat the last step.',
+        ),
         { cause },
       );
 }

@@ -34,7 +34,7 @@ export async function makeEstimate(
 ): Promise<EstimateOutcome & { readonly version: number; readonly totals: EstimateTotals }> {
   const { say } = context.language ?? english;
   const state = await readJob(context, job);
-  currencyDigits(estimate.currency);
+  currencyDigits(estimate.currency, context.language);
   const totals = estimateTotals(estimate);
   const today = context.now().toISOString().slice(0, 10);
   if (estimate.validUntil !== undefined && estimate.validUntil < today)

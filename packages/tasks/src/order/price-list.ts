@@ -59,7 +59,7 @@ export async function keepPriceList(context: TaskContext, wish: PriceListToKeep)
       ),
     );
   // Refuses what is no currency before any row is read.
-  currencyDigits(wish.currency);
+  currencyDigits(wish.currency, language);
   const table = readTable(wish.bytes, wish.fileName, language);
   const lines = priceLinesOf(table, wish.currency, language);
   const list: FactOf<'price-list-kept'> = {
