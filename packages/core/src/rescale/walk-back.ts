@@ -8,7 +8,7 @@ export interface SearchLoad {
 }
 
 /** Partial schedules of one state that a new one is compared with: comparing with fewer drops fewer, and loses nothing. */
-const MOST_COMPARED = 24;
+const MOST_COMPARED = 48;
 /** A schedule from one note to the last. */
 interface Label {
   readonly state: number;
@@ -38,6 +38,10 @@ export interface WalkLimits {
  * from the last note, that table bounds each partial schedule from below exactly: what is dearer than wanted is dropped, as is
  * what is too heavy even with the lightest notes before it, and what costs no less and weighs no less than another one in the
  * same state.
+ *
+ * A limit of a section or a bridge is settled once its lowest note is reached: what is kept is kept. From there on its load
+ * makes no schedule better or worse than another, and what is left below the limit is no longer paid for, so that the bound
+ * is the higher for it.
  */
 export class WalkBack {
   private readonly search: ScheduleSearch;
@@ -46,6 +50,8 @@ export class WalkBack {
   private readonly free: number;
   /** [limit][note] lightest that the notes before one can be, by themselves. */
   private readonly lightestBefore: readonly (readonly number[])[];
+  /** [note] limits that notes before it add to: the only ones that still tell schedules apart. */
+  private readonly openAt: readonly (readonly number[])[];
 
   /** @param stages  with the price of loads in their own costs */
   constructor(
@@ -66,6 +72,11 @@ export class WalkBack {
         return before;
       });
     });
+    this.openAt = stages.map((_, note) =>
+      loads.flatMap(({ adds }, limit) =>
+        adds.slice(0, note).some((column) => column !== undefined) ? [limit] : [],
+      ),
+    );
   }
 
   /** The cheapest schedule that costs less than `below`, prices not counted; undefined when there is none. */
@@ -81,22 +92,25 @@ export class WalkBack {
       if (!Number.isFinite(costs[last]![state]!) || !Number.isFinite(end)) continue;
       const none = this.loads.map(() => 0);
       const loads = this.withNote(none, last, search.candidateOf(state, last));
-      this.keep(labels, last, below, { state, priced: end, cost: end, loads, next: undefined });
+      this.keep(labels, last, { state, priced: end, cost: end, loads, next: undefined });
     }
     let steps = 0;
     for (let note = last; note > 0; note -= 1) {
       const earlier: Labels = new Map();
       for (const group of labels.values()) {
         for (const label of group) {
-          const most = below - label.priced + this.free;
+          const most = below - label.priced + this.free - this.unspent(note, label.loads);
           search.eachStepTo(note, label.state, costs[note - 1]!, most, (source, step) => {
             steps += 1;
             const priced = label.priced + step;
-            this.keep(earlier, note - 1, below, {
+            const loads = this.withNote(label.loads, note - 1, search.candidateOf(source, note - 1));
+            const bound = costs[note - 1]![source]! + priced - this.free + this.unspent(note - 1, loads);
+            if (!(bound < below - ROUNDING)) return;
+            this.keep(earlier, note - 1, {
               state: source,
               priced,
-              cost: label.loads.reduce((sum, load, index) => sum - this.prices[index]! * load, priced),
-              loads: this.withNote(label.loads, note - 1, search.candidateOf(source, note - 1)),
+              cost: this.withoutPrices(priced, label.loads),
+              loads,
               next: label,
             });
           });
@@ -112,9 +126,20 @@ export class WalkBack {
     return sums.map((sum, index) => sum + (this.loads[index]!.adds[note]?.[candidate] ?? 0));
   }
 
-  private keep(labels: Labels, note: number, below: number, label: Label): void {
-    const bound = this.costs[note]![label.state]! + label.priced - this.free;
-    if (!(bound < below - ROUNDING)) return;
+  /** What settled limits leave, at their prices: it was set against the cost, and no schedule gets it. */
+  private unspent(note: number, sums: readonly number[]): number {
+    const open = this.openAt[note]!;
+    let unspent = 0;
+    for (let limit = 0; limit < sums.length; limit += 1)
+      if (!open.includes(limit)) unspent += this.prices[limit]! * (this.loads[limit]!.highest - sums[limit]!);
+    return unspent;
+  }
+
+  private withoutPrices(priced: number, sums: readonly number[]): number {
+    return sums.reduce((cost, load, limit) => cost - this.prices[limit]! * load, priced);
+  }
+
+  private keep(labels: Labels, note: number, label: Label): void {
     const { loads, lightestBefore } = this;
     if (label.loads.some((sum, index) => sum + lightestBefore[index]![note]! > loads[index]!.highest)) return;
     const there = labels.get(label.state);
@@ -122,12 +147,31 @@ export class WalkBack {
       labels.set(label.state, [label]);
       return;
     }
-    for (let index = 0; index < Math.min(there.length, MOST_COMPARED); index += 1) {
-      if (isNoWorse(there[index]!, label)) return;
-    }
     // The cheapest stand first: they are the ones that make others needless.
-    let at = there.length;
-    while (at > 0 && there[at - 1]!.cost > label.cost) at -= 1;
+    let [low, at] = [0, there.length];
+    while (low < at) {
+      const middle = (low + at) >> 1;
+      if (there[middle]!.cost <= label.cost) low = middle + 1;
+      else at = middle;
+    }
+    const open = this.openAt[note]!;
+    if (open.length === 0) {
+      if (at === 0) there[0] = label;
+      return;
+    }
+    if (open.length === 1) {
+      // One load: those that are kept grow lighter as they grow dearer, so the one before tells, and those after give way.
+      const [limit] = open;
+      const load = label.loads[limit!]!;
+      if (at > 0 && there[at - 1]!.loads[limit!]! <= load) return;
+      let end = at;
+      while (end < there.length && there[end]!.loads[limit!]! >= load) end += 1;
+      there.splice(at, end - at, label);
+      return;
+    }
+    for (let index = 0; index < Math.min(at, MOST_COMPARED); index += 1) {
+      if (isNoWorse(there[index]!, label, open)) return;
+    }
     there.splice(at, 0, label);
   }
 
@@ -170,5 +214,5 @@ export class WalkBack {
 
 const ROUNDING = 1e-12;
 
-const isNoWorse = (one: Label, other: Label): boolean =>
-  one.cost <= other.cost && one.loads.every((load, index) => load <= other.loads[index]!);
+const isNoWorse = (one: Label, other: Label, open: readonly number[]): boolean =>
+  one.cost <= other.cost && open.every((limit) => one.loads[limit]! <= other.loads[limit]!);
