@@ -1,3 +1,4 @@
+import { paperSizeOf } from '@becket/core';
 import './papers.css';
 import type { PaperFormat, PaperName } from '@becket/tasks';
 import { lazy, Suspense, useId, useState } from 'react';
@@ -33,7 +34,7 @@ export function Papers({ offers, level = 2 }: Props) {
   const { unit } = useSettings();
   const { say, locale } = useLanguage();
   const heading = useId();
-  const [size, setSize] = useState<'A4' | 'Letter'>('A4');
+  const [size, setSize] = useState(() => paperSizeOf(locale));
   const [making, setMaking] = useState<string>();
   const [said, setSaid] = useState<{ is: 'good' | 'bad'; sentence: string }>();
   const [preview, setPreview] = useState<{ readonly words: string; readonly file: File }>();

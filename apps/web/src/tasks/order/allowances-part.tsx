@@ -147,7 +147,7 @@ function ChangeSheet({ name, shop, onClose }: ChangeProps) {
       await runHere(desk, (context) => setAllowance(context, wish));
       onClose();
     } catch (error) {
-      setProblem(sentenceOf(error));
+      setProblem(sentenceOf(error, language));
     }
   }
   return (
@@ -188,13 +188,15 @@ function Effect({ name, value, shop }: { name: AllowanceName; value: string; sho
   useEffect(() => {
     let wish: ReturnType<typeof allowanceOf>;
     try {
-      wish = allowanceOf({ name, value, source: '—' }, unit);
+      wish = allowanceOf({ name, value, source: '—' }, unit, language);
     } catch {
       // What is wrong with it is said when it is kept.
       setThen(undefined);
       return;
     }
-    const policy = orderPolicyOf(new Map([...shop.allowances, [name, { ...wish }]]));
+    const policy = orderPolicyOf(
+      new Map<string, { value: number; source: string }>([...shop.allowances, [name, { ...wish }]]),
+    );
     let forget = () => {};
     // Typed figures follow each other: the last is what is asked for.
     const soon = setTimeout(() => {
@@ -204,11 +206,11 @@ function Effect({ name, value, shop }: { name: AllowanceName; value: string; sho
       clearTimeout(soon);
       forget();
     };
-  }, [job, shop, name, value, unit]);
+  }, [job, shop, name, value, unit, language]);
   if (now === undefined || then === undefined) return <p aria-live="polite">{say('Counting …')}</p>;
   const changed = changedLines(now, then);
   const quantity = (total: number | undefined, of: (typeof changed)[number]['unit']) =>
-    total === undefined ? say('unknown') : quantityWords(total, of);
+    total === undefined ? say('unknown') : quantityWords(total, of, language);
   return (
     <div aria-live="polite">
       <h3>{say('What this job needs by it')}</h3>

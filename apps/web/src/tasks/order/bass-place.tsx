@@ -1,3 +1,4 @@
+import { message } from '@becket/core';
 import { type BassOrder, type BassQuantity, bassOrder, changedSinceOrder } from '@becket/journal';
 import { draftBassOrder, signBassChecks } from '@becket/tasks';
 import { type FormEvent, useMemo, useState } from 'react';
@@ -5,6 +6,7 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { useShop } from '../../desk/use-shop.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { type LengthUnit, lengthNumber } from '../../parts/length-text.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
@@ -13,46 +15,54 @@ import { DayField } from './day-field.tsx';
 import { useOrders } from './use-supplies.ts';
 
 const columns: readonly { readonly quantity: BassQuantity; readonly short: string }[] = [
-  { quantity: 'core-diameter', short: 'core' },
-  { quantity: 'inner-layer-diameter', short: 'inner layer' },
-  { quantity: 'over-all-diameter', short: 'over all' },
-  { quantity: 'speaking-length', short: 'speaking' },
-  { quantity: 'bare-front', short: 'bare front' },
-  { quantity: 'bare-back', short: 'bare bridge' },
-  { quantity: 'loop-to-winding', short: 'loop to winding' },
-  { quantity: 'winding-length', short: 'winding' },
-  { quantity: 'loop-to-termination', short: 'loop to front' },
+  { quantity: 'core-diameter', short: message('core') },
+  { quantity: 'inner-layer-diameter', short: message('inner layer') },
+  { quantity: 'over-all-diameter', short: message('over all') },
+  { quantity: 'speaking-length', short: message('speaking') },
+  { quantity: 'bare-front', short: message('bare front') },
+  { quantity: 'bare-back', short: message('bare bridge') },
+  { quantity: 'loop-to-winding', short: message('loop to winding') },
+  { quantity: 'winding-length', short: message('winding') },
+  { quantity: 'loop-to-termination', short: message('loop to front') },
 ];
 
 /** The bass set: what is ordered string by string, and what stands between it and an order. */
 export function BassPlace() {
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const { signed, orders } = useOrders();
-  const order = useMemo(() => bassOrder(job, { signed, lengthUnit: unit }), [job, signed, unit]);
+  const order = useMemo(() => bassOrder(job, { signed, lengthUnit: unit }, language), [job, signed, unit, language]);
   const toRecord = hashOf({ place: 'job', job: desk.id, task: 'record' });
   const changed = orders
     .filter(({ what, state }) => what === 'bass strings' && state !== 'cancelled')
-    .flatMap((one) => changedSinceOrder(order, one) ?? []);
+    .flatMap((one) => changedSinceOrder(order, one, language) ?? []);
   if (order.strings.length === 0)
     return (
       <section aria-labelledby="bass-order">
-        <h2 id="bass-order">Bass strings</h2>
+        <h2 id="bass-order">{say('Bass strings')}</h2>
         <p>
-          No wound string is described yet. <a href={toRecord}>Describe the stringing in Record.</a>
+          {sayNodes('No wound string is described yet. {link}', {
+            link: <a href={toRecord}>{say('Describe the stringing in Record.')}</a>,
+          })}
         </p>
       </section>
     );
   return (
     <>
       <section aria-labelledby="bass-order">
-        <h2 id="bass-order">Bass strings</h2>
+        <h2 id="bass-order">{say('Bass strings')}</h2>
         <p className="notice">
-          {order.mayBeSent ? '●' : '▲'} {order.strings.length} wound strings, made from {order.scale}.{' '}
+          {say('{value} {strings} wound strings, made from {scale}.', {
+            value: order.mayBeSent ? '●' : '▲',
+            strings: order.strings.length,
+            scale: order.scale,
+          })}{' '}
           {order.mayBeSent
-            ? 'Every check passes or is signed.'
-            : 'A set made from guesses cannot be sent back: settle the checks below first.'}
-          {job.seal === undefined && ' The as-found record is not sealed; the paper says so.'}
+            ? say('Every check passes or is signed.')
+            : say('A set made from guesses cannot be sent back: settle the checks below first.')}
+          {job.seal === undefined && say(' The as-found record is not sealed; the paper says so.')}
         </p>
         {[order.scaleProblem, ...changed].map((sentence) =>
           sentence === undefined ? null : (
@@ -61,7 +71,7 @@ export function BassPlace() {
             </p>
           ),
         )}
-        <p className="soft digest">Digest of these strings: {order.digest}</p>
+        <p className="soft digest">{say('Digest of these strings: {digest}', { digest: order.digest })}</p>
       </section>
       <Checks order={order} />
       <Draft order={order} />
@@ -71,6 +81,7 @@ export function BassPlace() {
 }
 
 function Checks({ order }: { order: BassOrder }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [name, setName] = useState('');
@@ -101,12 +112,14 @@ function Checks({ order }: { order: BassOrder }) {
   }
   return (
     <section aria-labelledby="bass-checks">
-      <h3 id="bass-checks">Checks</h3>
+      <h3 id="bass-checks">{say('Checks')}</h3>
       {open.length > 0 && (
-        <form onSubmit={(event) => void sign(event)} aria-label="Sign checks">
+        <form onSubmit={(event) => void sign(event)} aria-label={say('Sign checks')}>
           <p>
-            {open.length} {open.length === 1 ? 'check does' : 'checks do'} not pass. Measure again, or tick
-            what you answer for and sign it by name.
+            {say(
+              '{open} {open, plural, one {check does} other {checks do}} not pass. Measure again, or tick what you answer for and sign it by name.',
+              { open: open.length },
+            )}
           </p>
           <div className="button-row">
             <button
@@ -116,7 +129,7 @@ function Checks({ order }: { order: BassOrder }) {
                 setChosen(new Set(picked.length === open.length ? [] : open.map(({ id }) => id)))
               }
             >
-              {picked.length === open.length ? 'Tick none' : 'Tick all'}
+              {picked.length === open.length ? say('Tick none') : say('Tick all')}
             </button>
           </div>
           <ul className="order-lines">
@@ -134,8 +147,8 @@ function Checks({ order }: { order: BassOrder }) {
             ))}
           </ul>
           <div className="order-form">
-            <TextField label="Who answers for it" value={name} onChange={setName} maxLength={200} />
-            <TextField label="Why it is right all the same" value={reason} onChange={setReason} />
+            <TextField label={say('Who answers for it')} value={name} onChange={setName} maxLength={200} />
+            <TextField label={say('Why it is right all the same')} value={reason} onChange={setReason} />
           </div>
           <div className="button-row">
             <button
@@ -143,7 +156,7 @@ function Checks({ order }: { order: BassOrder }) {
               className="button strong"
               disabled={picked.length === 0 || name.trim() === '' || reason.trim() === ''}
             >
-              Sign {picked.length} {picked.length === 1 ? 'check' : 'checks'}
+              {say('Sign {picked} {picked, plural, one {check} other {checks}}', { picked: picked.length })}
             </button>
           </div>
         </form>
@@ -151,7 +164,7 @@ function Checks({ order }: { order: BassOrder }) {
       {signed.length > 0 && (
         <details className="order-card">
           <summary>
-            {signed.length} signed {signed.length === 1 ? 'check' : 'checks'}
+            {say('{signed} signed {signed, plural, one {check} other {checks}}', { signed: signed.length })}
           </summary>
           <ul>
             {signed.map((check) => (
@@ -170,6 +183,7 @@ function Checks({ order }: { order: BassOrder }) {
 }
 
 function Draft({ order }: { order: BassOrder }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const shop = useShop();
   const [supplier, setSupplier] = useState('');
@@ -187,21 +201,21 @@ function Draft({ order }: { order: BassOrder }) {
   }
   return (
     <section aria-labelledby="bass-draft">
-      <h3 id="bass-draft">Draft the order</h3>
+      <h3 id="bass-draft">{say('Draft the order')}</h3>
       <form onSubmit={(event) => void draft(event)}>
         <div className="order-form">
           <TextField
-            label="Who makes the strings"
+            label={say('Who makes the strings')}
             value={supplier}
             onChange={setSupplier}
             maxLength={120}
             words={shop.stock.suppliers.map((one) => one.supplier)}
           />
-          <DayField label="Needed on" value={neededOn} onChange={setNeededOn} />
+          <DayField label={say('Needed on')} value={neededOn} onChange={setNeededOn} />
         </div>
         <div className="button-row">
           <button type="submit" className="button" disabled={!order.mayBeSent || supplier.trim() === ''}>
-            Draft the bass string order
+            {say('Draft the bass string order')}
           </button>
           <output aria-live="polite">{said}</output>
         </div>
@@ -211,28 +225,32 @@ function Draft({ order }: { order: BassOrder }) {
 }
 
 function Strings({ order, unit, toRecord }: { order: BassOrder; unit: LengthUnit; toRecord: string }) {
+  const language = useLanguage();
+  const { say } = language;
   const [, select] = useSelectedKey();
   const shown = columns.filter(
     ({ quantity }) => quantity !== 'inner-layer-diameter' || order.strings.some(({ layers }) => layers === 2),
   );
   return (
     <section aria-labelledby="bass-strings">
-      <h3 id="bass-strings">String by string</h3>
-      <TableFrame label="Wound strings">
+      <h3 id="bass-strings">{say('String by string')}</h3>
+      <TableFrame label={say('Wound strings')}>
         <table className="table">
           <caption>
-            In {unit === 'mm' ? 'millimetres' : 'inches'}; ° is worked out from other readings. The paper has
-            both units, tension and ends.
+            {say(
+              'In {value}; ° is worked out from other readings. The paper has both units, tension and ends.',
+              { value: unit === 'mm' ? say('millimetres') : say('inches') },
+            )}
           </caption>
           <thead>
             <tr>
-              <th scope="col">string</th>
+              <th scope="col">{say('string')}</th>
               {shown.map(({ quantity, short }) => (
                 <th key={quantity} scope="col" className="number">
                   {short}
                 </th>
               ))}
-              <th scope="col">loop</th>
+              <th scope="col">{say('loop')}</th>
             </tr>
           </thead>
           <tbody>
@@ -248,9 +266,9 @@ function Strings({ order, unit, toRecord }: { order: BassOrder; unit: LengthUnit
                   return (
                     <td key={quantity} className="number">
                       {stated.is === 'length' ? (
-                        `${lengthNumber(stated.value, unit, quantity.endsWith('-diameter') ? 'diameter' : 'length')}${stated.from === 'worked out' ? '°' : ''}`
+                        `${lengthNumber(stated.value, unit, quantity.endsWith('-diameter') ? 'diameter' : 'length', language)}${stated.from === 'worked out' ? '°' : ''}`
                       ) : stated.why === 'does not apply' || stated.why === 'none' ? (
-                        <span className="soft">{stated.why === 'none' ? 'none' : '–'}</span>
+                        <span className="soft">{stated.why === 'none' ? say('none') : '–'}</span>
                       ) : (
                         <span className="warn">{stated.why}</span>
                       )}

@@ -1,3 +1,4 @@
+import { makeLanguage } from '@becket/core';
 import { foldOrders, type Order } from '@becket/journal';
 import { readOrders } from '@becket/tasks';
 import { describe, expect, it } from 'vitest';
@@ -7,7 +8,13 @@ import { draftTo, priceText, todayOn } from './order-words.ts';
 import { deliveryOf, measureOf, stringAfter } from './received-form.ts';
 import { newStockForm, stockMoveOf } from './stock-form.ts';
 
-const check = (id: string, key: number) => ({ id, keys: [key], sentence: `about ${id}`, signed: undefined });
+const check = (id: string, key: number) => ({
+  id,
+  keys: [key],
+  sentence: `about ${id}`,
+  signs: `about ${id}`,
+  signed: undefined,
+});
 const order = {
   id: '01HF7YAT02GGGGGGGGGGGGGGGG',
   lines: [
@@ -118,8 +125,8 @@ describe('words of an order', () => {
     expect(todayOn(new Date(2026, 0, 5, 23, 59))).toBe('2026-01-05');
   });
   it('writes a price with its currency', () => {
-    expect(priceText(1450, 'EUR', 'en-GB')).toBe('14.50 EUR');
-    expect(priceText(123450, 'EUR', 'de-DE')).toBe('1.234,50 EUR');
+    expect(priceText(1450, 'EUR', makeLanguage('en-GB'))).toBe('14.50 EUR');
+    expect(priceText(123450, 'EUR', makeLanguage('de-DE'))).toBe('1.234,50 EUR');
   });
 });
 

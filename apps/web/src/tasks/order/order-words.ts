@@ -1,9 +1,9 @@
-import { minorUnits, moneyText } from '@becket/core';
+import { english, type Language, minorUnits } from '@becket/core';
 import type { Order } from '@becket/journal';
 
 /** '14.50 EUR', as this language writes numbers; that of the device when not given. */
-export const priceText = (amount: number, currency: string, locale = navigator.language): string =>
-  `${moneyText(minorUnits(amount), currency, { locale, currencyAs: 'none' })} ${currency}`;
+export const priceText = (amount: number, currency: string, language: Language = english): string =>
+  `${language.money(minorUnits(amount), currency, 'none')} ${currency}`;
 
 /** Today on this device, YYYY-MM-DD. */
 export function todayOn(now: Date): string {

@@ -6,6 +6,7 @@ import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useShop } from '../../desk/use-shop.ts';
 import { FormSheet } from '../../parts/form-sheet.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { DayField } from './day-field.tsx';
 import { priceText, todayOn } from './order-words.ts';
@@ -15,24 +16,27 @@ import { useOrders } from './use-supplies.ts';
 
 /** The orders of the job: their states, what came, and whether it is what was ordered. */
 export function OrdersPlace() {
+  const { say, sayNodes } = useLanguage();
   const { desk } = useDesk();
   const orders = useOrders();
   const shop = useShop();
   const link = (part: string) => hashOf({ place: 'job', job: desk.id, task: 'order', part });
   return (
     <section aria-labelledby="orders">
-      <h2 id="orders">Orders</h2>
+      <h2 id="orders">{say('Orders')}</h2>
       {orders.orders.length === 0 ? (
         <p>
-          Nothing is ordered yet. Draft an order under <a href={link('supplies')}>Supplies</a> or{' '}
-          <a href={link('bass')}>Bass strings</a>.
+          {sayNodes('Nothing is ordered yet. Draft an order under {link} or {link2}.', {
+            link: <a href={link('supplies')}>{say('Supplies')}</a>,
+            link2: <a href={link('bass')}>{say('Bass strings')}</a>,
+          })}
         </p>
       ) : (
         [...orders.orders].reverse().map((order) => <OrderCard key={order.id} order={order} all={orders} />)
       )}
       {shop.orders.orders.length > 0 && (
         <>
-          <h2>For the shelf</h2>
+          <h2>{say('For the shelf')}</h2>
           {[...shop.orders.orders].reverse().map((order) => (
             <OrderCard key={order.id} order={order} all={shop.orders} />
           ))}
@@ -52,13 +56,15 @@ const signs: Readonly<Record<Order['state'], string>> = {
 };
 
 function OrderCard({ order, all }: { order: Order; all: Orders }) {
+  const language = useLanguage();
+  const { say } = language;
   const [asked, setAsked] = useState<'sent' | 'confirmed' | 'cancelled' | 'received'>();
   const [undone, setUndone] = useState<Ulid>();
   const { state, supplier, what, lines } = order;
   const isOpen = state !== 'delivered' && state !== 'cancelled';
   const total = lines.reduce((sum, { quantity, priceMinorUnits = 0 }) => sum + quantity * priceMinorUnits, 0);
   return (
-    <article className="order-card" aria-label={`Order to ${supplier}`}>
+    <article className="order-card" aria-label={say('Order to {supplier}', { supplier })}>
       <h3>
         {supplier}: {what}
       </h3>
@@ -67,16 +73,23 @@ function OrderCard({ order, all }: { order: Order; all: Orders }) {
           {signs[state]} {state}
         </strong>{' '}
         <span className="soft">
-          drafted {order.draftedAt.slice(0, 10)} by {order.by}
-          {order.sentOn !== undefined && `, sent ${order.sentOn}`}
-          {order.expectedOn !== undefined && `, expected ${order.expectedOn}`}
-          {order.neededOn !== undefined && `, needed ${order.neededOn}`}
+          {say('drafted {slice} by {by}{value}{value2}{value3}', {
+            slice: order.draftedAt.slice(0, 10),
+            by: order.by,
+            value: order.sentOn !== undefined ? say(', sent {sentOn}', { sentOn: order.sentOn }) : '',
+            value2:
+              order.expectedOn !== undefined
+                ? say(', expected {expectedOn}', { expectedOn: order.expectedOn })
+                : '',
+            value3:
+              order.neededOn !== undefined ? say(', needed {neededOn}', { neededOn: order.neededOn }) : '',
+          })}
         </span>
       </p>
       <details>
         <summary>
-          {lines.length} {lines.length === 1 ? 'line' : 'lines'}
-          {order.currency !== undefined && `, ${priceText(total, order.currency)}`}
+          {lines.length} {lines.length === 1 ? say('line') : say('lines')}
+          {order.currency !== undefined && `, ${priceText(total, order.currency, language)}`}
         </summary>
         <ul className="order-buy">
           {lines.map(({ line, what: thing, quantity, unit, received, outstanding }) => (
@@ -84,7 +97,11 @@ function OrderCard({ order, all }: { order: Order; all: Orders }) {
               <span>
                 {quantity} {unit}: {thing}
               </span>
-              <span className="soft">{outstanding === 0 ? 'here' : `${received} of ${quantity} here`}</span>
+              <span className="soft">
+                {outstanding === 0
+                  ? say('here')
+                  : say('{received} of {quantity} here', { received, quantity })}
+              </span>
             </li>
           ))}
         </ul>
@@ -92,22 +109,22 @@ function OrderCard({ order, all }: { order: Order; all: Orders }) {
       <div className="button-row">
         {(state === 'drafted' || state === 'cancelled') && (
           <button type="button" className="button" onClick={() => setAsked('sent')}>
-            It was sent
+            {say('It was sent')}
           </button>
         )}
         {state === 'sent' && (
           <button type="button" className="button" onClick={() => setAsked('confirmed')}>
-            It was confirmed
+            {say('It was confirmed')}
           </button>
         )}
         {isOpen && state !== 'drafted' && (
           <button type="button" className="button strong" onClick={() => setAsked('received')}>
-            Goods received
+            {say('Goods received')}
           </button>
         )}
         {isOpen && (
           <button type="button" className="button quiet" onClick={() => setAsked('cancelled')}>
-            Cancel the order
+            {say('Cancel the order')}
           </button>
         )}
       </div>
@@ -117,9 +134,13 @@ function OrderCard({ order, all }: { order: Order; all: Orders }) {
             .filter((delivery) => delivery.lines.length > 0)
             .map(({ entry, on, by, lines: came }) => (
               <li key={entry}>
-                {came.length} {came.length === 1 ? 'line' : 'lines'} came {on}, noted by {by}{' '}
+                {say('{came} {came, plural, one {line} other {lines}} came {on}, noted by {by}', {
+                  came: came.length,
+                  on,
+                  by,
+                })}{' '}
                 <button type="button" className="button quiet" onClick={() => setUndone(entry)}>
-                  That was a slip
+                  {say('That was a slip')}
                 </button>
               </li>
             ))}
@@ -152,6 +173,7 @@ function MoveSheet({
   to: keyof typeof moveTitles;
   onClose: () => void;
 }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const [on, setOn] = useState(() => todayOn(new Date()));
   const [expectedOn, setExpectedOn] = useState('');
@@ -173,22 +195,23 @@ function MoveSheet({
   return (
     <FormSheet
       title={moveTitles[to]}
-      keep="Keep it"
+      keep={say('Keep it')}
       canKeep={on !== ''}
       problem={problem}
       onKeep={() => void keep()}
       onClose={onClose}
     >
-      <DayField label="On" value={on} onChange={setOn} />
+      <DayField label={say('On')} value={on} onChange={setOn} />
       {to !== 'cancelled' && (
-        <DayField label="Expected here on" value={expectedOn} onChange={setExpectedOn} />
+        <DayField label={say('Expected here on')} value={expectedOn} onChange={setExpectedOn} />
       )}
-      <TextField label="Note" value={note} onChange={setNote} maxLength={1000} />
+      <TextField label={say('Note')} value={note} onChange={setNote} maxLength={1000} />
     </FormSheet>
   );
 }
 
 function UndoSheet({ order, delivery, onClose }: { order: Order; delivery: Ulid; onClose: () => void }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const [reason, setReason] = useState('');
   const [problem, setProblem] = useState<string>();
@@ -201,20 +224,26 @@ function UndoSheet({ order, delivery, onClose }: { order: Order; delivery: Ulid;
   }
   return (
     <FormSheet
-      title="Take this delivery back"
-      keep="Take it back"
+      title={say('Take this delivery back')}
+      keep={say('Take it back')}
       canKeep={reason.trim() !== ''}
       problem={problem}
       onKeep={() => void keep()}
       onClose={onClose}
     >
-      <p>What went on the shelf with it is taken off again. Both stay in the journals, with the reason.</p>
-      <TextField label="Why" value={reason} onChange={setReason} />
+      <p>
+        {say(
+          'What went on the shelf with it is taken off again. Both stay in the journals, with the reason.',
+        )}
+      </p>
+      <TextField label={say('Why')} value={reason} onChange={setReason} />
     </FormSheet>
   );
 }
 
 function ReceivedSheet({ order, onClose }: { order: Order; onClose: () => void }) {
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const [on, setOn] = useState(() => todayOn(new Date()));
   const [typed, setTyped] = useState<TypedCounts>({});
@@ -223,18 +252,18 @@ function ReceivedSheet({ order, onClose }: { order: Order; onClose: () => void }
   async function keep(): Promise<void> {
     setProblem(undefined);
     try {
-      const delivery = deliveryOf(order, typed, on);
+      const delivery = deliveryOf(order, typed, on, language);
       const done = await desk.run((context) => receiveGoods(context, order.journal, delivery));
       if (done === undefined) setProblem(desk.problem.get());
       else onClose();
     } catch (error) {
-      setProblem(sentenceOf(error));
+      setProblem(sentenceOf(error, language));
     }
   }
   return (
     <FormSheet
-      title={`Goods received from ${order.supplier}`}
-      keep="It is here"
+      title={say('Goods received from {supplier}', { supplier: order.supplier })}
+      keep={say('It is here')}
       canKeep={on !== ''}
       problem={problem}
       more={
@@ -243,13 +272,13 @@ function ReceivedSheet({ order, onClose }: { order: Order; onClose: () => void }
           className="button"
           onClick={() => setTyped(Object.fromEntries(open.map(({ line }) => [line, '0'])))}
         >
-          None of these yet
+          {say('None of these yet')}
         </button>
       }
       onKeep={() => void keep()}
       onClose={onClose}
     >
-      <DayField label="On" value={on} onChange={setOn} />
+      <DayField label={say('On')} value={on} onChange={setOn} />
       {open.map(({ line, what, unit, outstanding }) =>
         // Of one there is, it came or it did not.
         outstanding === 1 ? (
@@ -267,7 +296,7 @@ function ReceivedSheet({ order, onClose }: { order: Order; onClose: () => void }
           <TextField
             key={line}
             label={`${what}, ${unit}`}
-            hint={`${outstanding} still to come`}
+            hint={say('{outstanding} still to come', { outstanding })}
             value={typed[line] ?? String(outstanding)}
             onChange={(value) => setTyped({ ...typed, [line]: value })}
             isNumber

@@ -1,4 +1,4 @@
-import { inches, inMetres, millimetres } from '@becket/core';
+import { english, inches, inMetres, type Language, millimetres } from '@becket/core';
 import type { FactOf, Order, ReceivedQuantity } from '@becket/journal';
 import type { LengthUnit } from '../../parts/length-text.ts';
 import { readTypedNumber } from '../../parts/typed-number.ts';
@@ -11,19 +11,30 @@ export type TypedCounts = Readonly<Record<number, string>>;
 /**
  * The delivery that was typed. Throws: RangeError with one sentence when a count is no whole number of 0 or more.
  */
-export function deliveryOf(order: Order, typed: TypedCounts, on: string): Received {
+export function deliveryOf(
+  order: Order,
+  typed: TypedCounts,
+  on: string,
+  language: Language = english,
+): Received {
+  const { say } = language;
   const lines = order.lines.flatMap(({ line, outstanding, what }) => {
     const text = typed[line]?.trim() ?? String(outstanding);
-    const read = readTypedNumber(text === '' ? '0' : text);
+    const read = readTypedNumber(text === '' ? '0' : text, language);
     if (read.is !== 'number' || read.unit !== undefined || !Number.isInteger(read.value) || read.value < 0)
       throw new RangeError(
-        `Cannot note this delivery: a whole number of 0 or more is needed for ${what}, '${text}' was found. Correct it.`,
+        say(
+          "Cannot note this delivery: a whole number of 0 or more is needed for {what}, '{text}' was found. Correct it.",
+          { what, text },
+        ),
       );
     return read.value === 0 ? [] : [{ line, quantity: read.value }];
   });
   if (lines.length === 0)
     throw new RangeError(
-      'Cannot note this delivery: at least one line that came is needed, every count is 0. Type how many came.',
+      say(
+        'Cannot note this delivery: at least one line that came is needed, every count is 0. Type how many came.',
+      ),
     );
   return { order: order.id, on, lines, measured: [] };
 }
@@ -36,17 +47,27 @@ export interface MeasureForm {
 }
 
 /** One thing measured on a string that came. Throws: RangeError when nothing that is a length was typed. */
-export function measureOf(order: Order, form: MeasureForm, unit: LengthUnit, on: string): Received {
+export function measureOf(
+  order: Order,
+  form: MeasureForm,
+  unit: LengthUnit,
+  on: string,
+  language: Language = english,
+): Received {
+  const { say } = language;
   const [key, string] = form.string.split('/').map(Number);
   if (key === undefined || string === undefined || !Number.isInteger(key))
     throw new RangeError(
-      'Cannot keep this measure: a string of the order is needed, none was chosen. Choose it.',
+      say('Cannot keep this measure: a string of the order is needed, none was chosen. Choose it.'),
     );
-  const read = readTypedNumber(form.value);
+  const read = readTypedNumber(form.value, language);
   const readUnit = read.is === 'number' ? (read.unit ?? unit) : undefined;
   if (read.is !== 'number' || (readUnit !== 'mm' && readUnit !== 'in') || read.value <= 0)
     throw new RangeError(
-      `Cannot keep this measure: a length above 0 in mm or in is needed, ${form.value.trim() === '' ? 'nothing' : `'${form.value.trim()}'`} was found. Type it again.`,
+      say(
+        'Cannot keep this measure: a length above 0 in mm or in is needed, {value} was found. Type it again.',
+        { value: form.value.trim() === '' ? say('nothing') : `'${form.value.trim()}'` },
+      ),
     );
   const value_m = inMetres(readUnit === 'mm' ? millimetres(read.value) : inches(read.value));
   return {

@@ -14,6 +14,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice, useSettings } from '../../desk/use-device.ts';
 import { useShop } from '../../desk/use-shop.ts';
 import { FormSheet } from '../../parts/form-sheet.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { todayOn } from './order-words.ts';
@@ -21,6 +22,8 @@ import { type MeasureForm, measureOf, stringAfter } from './received-form.ts';
 
 /** What was measured of a bass set that came, against its order. */
 export function Received({ order, all }: { order: Order; all: Orders }) {
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const { unit } = useSettings();
   const { settings } = useDevice();
@@ -35,6 +38,7 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
     order,
     all.signed,
     receivedTolerancesOf(useShop().allowances),
+    language,
   );
   const beyond = comparisons.filter(({ is, signed }) => is === 'beyond tolerance' && signed === undefined);
 
@@ -42,49 +46,55 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
     event.preventDefault();
     setProblem(undefined);
     try {
-      const measure = measureOf(order, form, unit, todayOn(new Date()));
+      const measure = measureOf(order, form, unit, todayOn(new Date()), language);
       const done = await desk.run((context, job) => receiveGoods(context, job, measure));
       // The next string is what a hand goes on to: Enter, and measure.
       if (done !== undefined) setForm({ ...form, string: stringAfter(order, form.string), value: '' });
     } catch (error) {
-      setProblem(sentenceOf(error));
+      setProblem(sentenceOf(error, language));
     }
   }
   return (
-    <section aria-label="Measured when it came">
-      <h4>Measured when it came</h4>
+    <section aria-label={say('Measured when it came')}>
+      <h4>{say('Measured when it came')}</h4>
       <p className={beyond.length > 0 ? 'notice bad' : 'notice'}>
         {mayBeStrung
-          ? '● Every string is here, measured, and as ordered or taken by name.'
-          : `▲ Do not string this set yet: ${[
-              ...(order.state === 'delivered' ? [] : ['not all of it is here']),
-              ...(beyond.length === 0
-                ? []
-                : [
-                    `${beyond.length} ${beyond.length === 1 ? 'reading differs' : 'readings differ'} from the order`,
-                  ]),
-              ...(notMeasured.length === 0
-                ? []
-                : [
-                    `${notMeasured.length} ${notMeasured.length === 1 ? 'string is' : 'strings are'} not measured`,
-                  ]),
-            ].join(', ')}.`}
+          ? say('● Every string is here, measured, and as ordered or taken by name.')
+          : say('▲ Do not string this set yet: {what}.', {
+              what: [
+                ...(order.state === 'delivered' ? [] : ['not all of it is here']),
+                ...(beyond.length === 0
+                  ? []
+                  : [
+                      `${beyond.length} ${beyond.length === 1 ? 'reading differs' : 'readings differ'} from the order`,
+                    ]),
+                ...(notMeasured.length === 0
+                  ? []
+                  : [
+                      `${notMeasured.length} ${notMeasured.length === 1 ? 'string is' : 'strings are'} not measured`,
+                    ]),
+              ].join(', '),
+            })}
       </p>
-      <form className="order-form" onSubmit={(event) => void keep(event)} aria-label="Measure a string">
+      <form
+        className="order-form"
+        onSubmit={(event) => void keep(event)}
+        aria-label={say('Measure a string')}
+      >
         <SelectField
-          label="String"
+          label={say('String')}
           value={form.string}
           onChange={(string) => setForm({ ...form, string })}
           options={[
-            { value: '', words: 'choose' },
+            { value: '', words: say('choose') },
             ...order.bassStrings.map(({ key, string }) => ({
               value: `${key}/${string}`,
-              words: `${noteName(key)} string ${string}`,
+              words: say('{note} string {string}', { note: noteName(key), string }),
             })),
           ]}
         />
         <SelectField<ReceivedQuantity>
-          label="What"
+          label={say('What')}
           value={form.quantity}
           onChange={(quantity) => setForm({ ...form, quantity })}
           options={receivedQuantities.map((quantity) => ({
@@ -93,7 +103,7 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
           }))}
         />
         <TextField
-          label={`Reading, ${unit}`}
+          label={say('Reading, {unit}', { unit })}
           value={form.value}
           onChange={(value) => setForm({ ...form, value })}
           problem={problem}
@@ -101,7 +111,7 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
           isNumber
         />
         <button type="submit" className="button">
-          Keep the reading
+          {say('Keep the reading')}
         </button>
       </form>
       {comparisons.length > 0 && (
@@ -113,13 +123,13 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
               {one.signed !== undefined && (
                 <span className="soft">
                   {' '}
-                  Taken by {one.signed.name}: {one.signed.reason}
+                  {say('Taken by {name}: {reason}', { name: one.signed.name, reason: one.signed.reason })}
                 </span>
               )}
               {one.is === 'beyond tolerance' && one.signed === undefined && (
                 <div className="button-row">
                   <button type="button" className="button quiet" onClick={() => setAccepting(one)}>
-                    Take it all the same
+                    {say('Take it all the same')}
                   </button>
                 </div>
               )}
@@ -150,6 +160,7 @@ function AcceptSheet({
   by: string;
   onClose: () => void;
 }) {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const [name, setName] = useState(by);
   const [reason, setReason] = useState('');
@@ -163,16 +174,16 @@ function AcceptSheet({
   }
   return (
     <FormSheet
-      title="Take this string as it came"
-      keep="Take it by name"
+      title={say('Take this string as it came')}
+      keep={say('Take it by name')}
       canKeep={name.trim() !== '' && reason.trim() !== ''}
       problem={problem}
       onKeep={() => void keep()}
       onClose={onClose}
     >
       <p>{difference.sentence}</p>
-      <TextField label="Who answers for it" value={name} onChange={setName} maxLength={200} />
-      <TextField label="Why" value={reason} onChange={setReason} rows={2} />
+      <TextField label={say('Who answers for it')} value={name} onChange={setName} maxLength={200} />
+      <TextField label={say('Why')} value={reason} onChange={setReason} rows={2} />
     </FormSheet>
   );
 }

@@ -1,4 +1,4 @@
-import { inches, inMetres, millimetres } from '@becket/core';
+import { english, inches, inMetres, type Language, millimetres } from '@becket/core';
 import type { StockItem } from '@becket/journal';
 import type { StockMove } from '@becket/tasks';
 import type { LengthUnit } from '../../parts/length-text.ts';
@@ -28,14 +28,22 @@ export const newStockForm: StockForm = {
 };
 
 /** The move that a form describes. Throws: RangeError with one sentence when something is missing or no number. */
-export function stockMoveOf(form: StockForm, unit: LengthUnit): StockMove {
-  const item = stockItemOf(form, unit);
-  const read = readTypedNumber(form.quantity);
+export function stockMoveOf(form: StockForm, unit: LengthUnit, language: Language = english): StockMove {
+  const { say } = language;
+  const item = stockItemOf(form, unit, language);
+  const read = readTypedNumber(form.quantity, language);
   const isWhole = read.is === 'number' && read.unit === undefined && Number.isInteger(read.value);
   const least = form.action === 'counted' || form.action === 'keep at least' ? 0 : 1;
   if (!isWhole || read.value < least)
     throw new RangeError(
-      `Cannot note this: a whole number of ${least} or more is needed${item.kind === 'wire' ? ' in grams' : ''}, ${form.quantity.trim() === '' ? 'nothing' : `'${form.quantity.trim()}'`} was found. Type it again.`,
+      say(
+        'Cannot note this: a whole number of {least} or more is needed{value}, {value2} was found. Type it again.',
+        {
+          least,
+          value: item.kind === 'wire' ? say(' in grams') : '',
+          value2: form.quantity.trim() === '' ? 'nothing' : `'${form.quantity.trim()}'`,
+        },
+      ),
     );
   const quantity = read.value;
   switch (form.action) {
@@ -53,13 +61,18 @@ export function stockMoveOf(form: StockForm, unit: LengthUnit): StockMove {
 function stockItemOf(
   { kind, diameter, pinLength, name, unit: counted }: StockForm,
   unit: LengthUnit,
+  language: Language = english,
 ): StockItem {
+  const { say } = language;
   const length = (typed: string, what: string): number => {
-    const read = readTypedNumber(typed);
+    const read = readTypedNumber(typed, language);
     const readUnit = read.is === 'number' ? (read.unit ?? unit) : undefined;
     if (read.is !== 'number' || (readUnit !== 'mm' && readUnit !== 'in') || read.value <= 0)
       throw new RangeError(
-        `Cannot note this: ${what} in mm or in is needed, ${typed.trim() === '' ? 'nothing' : `'${typed.trim()}'`} was found. Type it again.`,
+        say('Cannot note this: {what} in mm or in is needed, {value} was found. Type it again.', {
+          what,
+          value: typed.trim() === '' ? 'nothing' : `'${typed.trim()}'`,
+        }),
       );
     return inMetres(readUnit === 'mm' ? millimetres(read.value) : inches(read.value));
   };
@@ -74,7 +87,9 @@ function stockItemOf(
       };
     case 'other':
       if (name.trim() === '')
-        throw new RangeError('Cannot note this: what it is called is needed, nothing was found. Type it.');
+        throw new RangeError(
+          say('Cannot note this: what it is called is needed, nothing was found. Type it.'),
+        );
       return { kind, name: name.trim(), unit: counted };
   }
 }

@@ -18,6 +18,7 @@ import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { useShop } from '../../desk/use-shop.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { saveFile } from '../../parts/save-file.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
@@ -29,18 +30,20 @@ import { useOrders } from './use-supplies.ts';
 
 /** The shop behind the job: what lies on its shelves and from whom it buys. The same for every job. */
 export function StockPlace() {
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const shop = useShop();
   const { orders } = useOrders();
-  const shortages = shortagesOf(shop.stock);
+  const shortages = shortagesOf(shop.stock, language);
   const all = [...orders, ...shop.orders.orders];
-  const reorder = reorderList(shop.stock, all);
-  const { suppliers } = purchaseForShelf(shop.stock, all);
+  const reorder = reorderList(shop.stock, all, language);
+  const { suppliers } = purchaseForShelf(shop.stock, all, undefined, language);
   return (
     <>
       <section aria-labelledby="stock">
-        <h2 id="stock">Stock of the shop</h2>
-        <p>What stands here is the shop's and the same in every job.</p>
+        <h2 id="stock">{say('Stock of the shop')}</h2>
+        <p>{say("What stands here is the shop's and the same in every job.")}</p>
         {shortages.map(({ sentence, line }) => (
           <p key={line.id} className="notice bad">
             ▲ {sentence}
@@ -49,12 +52,16 @@ export function StockPlace() {
         {reorder.length > 0 && (
           <div className="notice">
             <p>
-              <strong>To buy again for the shelf</strong>
+              <strong>{say('To buy again for the shelf')}</strong>
             </p>
             <ul>
               {reorder.map(({ line, quantity, because }) => (
                 <li key={line.id}>
-                  {quantityWords(quantity, line.unit)} of {itemWords(line.item)}: {because}.
+                  {say('{quantityWords} of {itemWords}: {because}.', {
+                    quantityWords: quantityWords(quantity, line.unit, language),
+                    itemWords: itemWords(line.item, language),
+                    because,
+                  })}
                 </li>
               ))}
             </ul>
@@ -68,13 +75,13 @@ export function StockPlace() {
                   void desk.run((context) => draftSupplyOrder(context, SHOP_JOURNAL, { purchase }))
                 }
               >
-                Draft the order to {purchase.supplier}
+                {say('Draft the order to {supplier}', { supplier: purchase.supplier })}
               </button>
             ))}
           </div>
         )}
         {shop.stock.lines.length === 0 ? (
-          <p>Nothing is counted yet. Count what is on the shelf, and jobs are covered from it.</p>
+          <p>{say('Nothing is counted yet. Count what is on the shelf, and jobs are covered from it.')}</p>
         ) : (
           <ul className="order-lines">
             {shop.stock.lines.map((line) => (
@@ -91,25 +98,27 @@ export function StockPlace() {
 }
 
 function ShelfLine({ line }: { line: StockLine }) {
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
-  const words = (quantity: number) => quantityWords(quantity, line.unit);
+  const words = (quantity: number) => quantityWords(quantity, line.unit, language);
   return (
     <li className="order-line">
-      <strong>{itemWords(line.item)}</strong>
+      <strong>{itemWords(line.item, language)}</strong>
       <dl className="order-figures">
         <div>
-          <dt>on hand</dt>
-          <dd>{line.onHand === undefined ? 'not counted' : words(line.onHand)}</dd>
+          <dt>{say('on hand')}</dt>
+          <dd>{line.onHand === undefined ? say('not counted') : words(line.onHand)}</dd>
         </div>
         <div>
-          <dt>set aside</dt>
+          <dt>{say('set aside')}</dt>
           <dd>{words(line.reserved)}</dd>
         </div>
         <div>
-          <dt>free</dt>
+          <dt>{say('free')}</dt>
           <dd>
             {line.free === undefined ? (
-              'not known'
+              say('not known')
             ) : line.free < 0 ? (
               <span className="warn">▲ {words(line.free)}</span>
             ) : (
@@ -118,20 +127,25 @@ function ShelfLine({ line }: { line: StockLine }) {
           </dd>
         </div>
         <div>
-          <dt>keep at least</dt>
-          <dd>{line.minimum === 0 ? 'no minimum' : words(line.minimum)}</dd>
+          <dt>{say('keep at least')}</dt>
+          <dd>{line.minimum === 0 ? say('no minimum') : words(line.minimum)}</dd>
         </div>
       </dl>
       {line.counted !== undefined && (
         <span className="soft">
-          Counted {line.counted.at.slice(0, 10)} by {line.counted.by}.
+          {say('Counted {slice} by {by}.', { slice: line.counted.at.slice(0, 10), by: line.counted.by })}
         </span>
       )}
       {line.reservations.length > 0 && (
         <ul>
           {line.reservations.map((one) => (
             <li key={one.entry}>
-              {words(one.open)} for {one.jobTitle} ({one.by}, {one.at.slice(0, 10)}){' '}
+              {say('{words} for {jobTitle} ({by}, {slice})', {
+                words: words(one.open),
+                jobTitle: one.jobTitle,
+                by: one.by,
+                slice: one.at.slice(0, 10),
+              })}{' '}
               <button
                 type="button"
                 className="button quiet"
@@ -141,7 +155,7 @@ function ShelfLine({ line }: { line: StockLine }) {
                   )
                 }
               >
-                Release
+                {say('Release')}
               </button>
             </li>
           ))}
@@ -159,6 +173,8 @@ const actionWords: Readonly<Record<StockForm['action'], string>> = {
 };
 
 function CountForm() {
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const { unit } = useSettings();
   const [form, setForm] = useState<StockForm>(newStockForm);
@@ -172,14 +188,14 @@ function CountForm() {
     setProblem(undefined);
     setSaid('');
     try {
-      const move = stockMoveOf(form, unit);
+      const move = stockMoveOf(form, unit, language);
       const done = await desk.run((context) => noteStock(context, [move]));
       if (done === undefined) return;
-      setSaid(`Noted: ${itemWords(move.item)}.`);
+      setSaid(`Noted: ${itemWords(move.item, language)}.`);
       setLast(done.entries.at(-1)?.id);
       setForm({ ...form, quantity: '' });
     } catch (error) {
-      setProblem(sentenceOf(error));
+      setProblem(sentenceOf(error, language));
     }
   }
   async function undo(entry: Ulid): Promise<void> {
@@ -191,17 +207,17 @@ function CountForm() {
   const quantityUnit = form.kind === 'wire' ? 'grams' : form.kind === 'tuning pin' ? 'pieces' : form.unit;
   return (
     <section aria-labelledby="count">
-      <h3 id="count">Count, receive or use</h3>
-      <form onSubmit={(event) => void keep(event)} aria-label="Note a stock movement">
+      <h3 id="count">{say('Count, receive or use')}</h3>
+      <form onSubmit={(event) => void keep(event)} aria-label={say('Note a stock movement')}>
         <div className="order-form">
           <SelectField
-            label="What happened"
+            label={say('What happened')}
             value={form.action}
             onChange={(action) => set({ action })}
             options={stockActions.map((value) => ({ value, words: actionWords[value] }))}
           />
           <SelectField
-            label="Kind"
+            label={say('Kind')}
             value={form.kind}
             onChange={(kind) => set({ kind })}
             options={stockKinds.map((value) => ({ value, words: value }))}
@@ -209,13 +225,13 @@ function CountForm() {
           {form.kind === 'other' ? (
             <>
               <TextField
-                label="What it is called"
+                label={say('What it is called')}
                 value={form.name}
                 onChange={(name) => set({ name })}
                 maxLength={120}
               />
               <SelectField
-                label="Counted in"
+                label={say('Counted in')}
                 value={form.unit}
                 onChange={(next) => set({ unit: next })}
                 options={(['piece', 'set', 'mm', 'g'] as const).map((value) => ({ value, words: value }))}
@@ -223,7 +239,7 @@ function CountForm() {
             </>
           ) : (
             <TextField
-              label={`Diameter, ${unit}`}
+              label={say('Diameter, {unit}', { unit })}
               value={form.diameter}
               onChange={(diameter) => set({ diameter })}
               maxLength={30}
@@ -232,8 +248,8 @@ function CountForm() {
           )}
           {form.kind === 'tuning pin' && (
             <TextField
-              label={`Length, ${unit}`}
-              hint="May be left out."
+              label={say('Length, {unit}', { unit })}
+              hint={say('May be left out.')}
               value={form.pinLength}
               onChange={(pinLength) => set({ pinLength })}
               maxLength={30}
@@ -241,7 +257,7 @@ function CountForm() {
             />
           )}
           <TextField
-            label={`How much, ${quantityUnit}`}
+            label={say('How much, {quantityUnit}', { quantityUnit })}
             value={form.quantity}
             onChange={(quantity) => set({ quantity })}
             maxLength={12}
@@ -255,11 +271,11 @@ function CountForm() {
         )}
         <div className="button-row">
           <button type="submit" className="button">
-            Note it
+            {say('Note it')}
           </button>
           {last !== undefined && (
             <button type="button" className="button quiet" onClick={() => void undo(last)}>
-              Undo
+              {say('Undo')}
             </button>
           )}
           <output aria-live="polite">{said}</output>
@@ -270,6 +286,8 @@ function CountForm() {
 }
 
 function Suppliers() {
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const { stock } = useShop();
   const fileId = useId();
@@ -284,13 +302,16 @@ function Suppliers() {
     setProblem(undefined);
     if (file === undefined) return;
     try {
-      const days = readTypedNumber(lead);
+      const days = readTypedNumber(lead, language);
       if (
         days.is === 'problem' ||
         (days.is === 'number' && (!Number.isInteger(days.value) || days.value < 0))
       )
         throw new RangeError(
-          `Cannot keep this price list: a lead time of whole days is needed, '${lead.trim()}' was found. Correct it, or leave it empty.`,
+          say(
+            "Cannot keep this price list: a lead time of whole days is needed, '{found}' was found. Correct it, or leave it empty.",
+            { found: lead.trim() },
+          ),
         );
       const bytes = new Uint8Array(await file.arrayBuffer());
       // Asked here and not through the desk, so that the sentence stands beside the file.
@@ -310,29 +331,37 @@ function Suppliers() {
       const lines = kept.stock.priceLists.find((one) => one.supplier === supplier.trim())?.lines.length ?? 0;
       setSaid(`${lines} articles of ${supplier.trim()} are kept.`);
     } catch (error) {
-      setProblem(sentenceOf(error));
+      setProblem(sentenceOf(error, language));
     }
   }
   return (
     <section aria-labelledby="suppliers">
-      <h2 id="suppliers">Suppliers</h2>
+      <h2 id="suppliers">{say('Suppliers')}</h2>
       {stock.priceLists.length === 0 ? (
-        <p>No price list is kept yet.</p>
+        <p>{say('No price list is kept yet.')}</p>
       ) : (
         <ul>
           {stock.priceLists.map((list) => (
             <li key={list.supplier}>
-              {list.supplier}: {list.lines.length} articles in {list.currency}, kept {list.at.slice(0, 10)}{' '}
-              from {list.file}
-              {leadWords(stock.suppliers.find((one) => one.supplier === list.supplier)?.leadTime_days)}
+              {say('{supplier}: {lines} articles in {currency}, kept {slice} from {file}{leadWords}', {
+                supplier: list.supplier,
+                lines: list.lines.length,
+                currency: list.currency,
+                slice: list.at.slice(0, 10),
+                file: list.file,
+                leadWords: leadWords(
+                  stock.suppliers.find((one) => one.supplier === list.supplier)?.leadTime_days,
+                ),
+              })}
             </li>
           ))}
         </ul>
       )}
-      <h3>Bring in a price list</h3>
+      <h3>{say('Bring in a price list')}</h3>
       <p>
-        A table as CSV with the columns {priceListColumns.join(', ')}. It stands in place of the supplier's
-        list before.
+        {say("A table as CSV with the columns {what}. It stands in place of the supplier's list before.", {
+          what: priceListColumns.join(', '),
+        })}
       </p>
       <div className="button-row">
         <button
@@ -342,27 +371,27 @@ function Suppliers() {
             saveFile(new Blob([priceListExample], { type: 'text/csv' }), 'price-list-example.csv')
           }
         >
-          Save an example
+          {say('Save an example')}
         </button>
       </div>
       <div className="order-form">
         <TextField
-          label="Supplier"
+          label={say('Supplier')}
           value={supplier}
           onChange={setSupplier}
           maxLength={120}
           words={stock.suppliers.map((one) => one.supplier)}
         />
         <TextField
-          label="Currency"
-          hint="Three letters, such as EUR."
+          label={say('Currency')}
+          hint={say('Three letters, such as EUR.')}
           value={currency}
           onChange={setCurrency}
           maxLength={3}
         />
         <TextField
-          label="Lead time, days"
-          hint="May be left out."
+          label={say('Lead time, days')}
+          hint={say('May be left out.')}
           value={lead}
           onChange={setLead}
           maxLength={4}
@@ -370,7 +399,7 @@ function Suppliers() {
         />
         <div className="field">
           <label className="field-label" htmlFor={fileId}>
-            Price list, CSV
+            {say('Price list, CSV')}
           </label>
           <input
             id={fileId}
@@ -386,7 +415,7 @@ function Suppliers() {
               });
             }}
           />
-          {supplier.trim() === '' && <span className="field-hint">Name the supplier first.</span>}
+          {supplier.trim() === '' && <span className="field-hint">{say('Name the supplier first.')}</span>}
         </div>
       </div>
       {problem !== undefined && (

@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { english, type Language, noteName } from '@becket/core';
 import type { Order, StockUnit } from '@becket/journal';
 import {
   allowancesInWords,
@@ -20,6 +20,7 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useMedia } from '../../desk/use-media.ts';
 import { useShop } from '../../desk/use-shop.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { Papers } from '../../piano/papers.tsx';
 import { DayField } from './day-field.tsx';
 import { draftTo, priceText } from './order-words.ts';
@@ -27,13 +28,14 @@ import { useOrders, useSupplies } from './use-supplies.ts';
 
 /** What the job needs, what the shelf covers, and what is to be bought from whom. */
 export function SuppliesPlace() {
+  const { say } = useLanguage();
   const { job } = useDesk();
   const answer = useSupplies();
   const hasWound = [...job.unisons.values()].some(({ winding }) => winding === 'wound');
   return (
     <>
       {answer === undefined ? (
-        <p role="status">Counting what the job needs …</p>
+        <p role="status">{say('Counting what the job needs …')}</p>
       ) : answer.supplies === undefined ? (
         <p role="alert" className="notice bad">
           ▲ {answer.problem}
@@ -43,10 +45,10 @@ export function SuppliesPlace() {
       )}
       <Papers
         offers={[
-          { paper: 'purchase-list', words: 'Purchase list' },
-          ...(hasWound ? [{ paper: 'bass-string-order', words: 'Bass string order' } as const] : []),
-          { paper: 'as-found-record', words: 'As-found record' },
-          ...(job.damages.length > 0 ? [{ paper: 'change-order', words: 'Change order' } as const] : []),
+          { paper: 'purchase-list', words: say('Purchase list') },
+          ...(hasWound ? [{ paper: 'bass-string-order', words: say('Bass string order') } as const] : []),
+          { paper: 'as-found-record', words: say('As-found record') },
+          ...(job.damages.length > 0 ? [{ paper: 'change-order', words: say('Change order') } as const] : []),
         ]}
       />
     </>
@@ -54,6 +56,8 @@ export function SuppliesPlace() {
 }
 
 function Needed({ supplies }: { supplies: Supplies }) {
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk } = useDesk();
   const shop = useShop();
   const orders = useOrders();
@@ -66,16 +70,22 @@ function Needed({ supplies }: { supplies: Supplies }) {
   return (
     <>
       <section aria-labelledby="needed">
-        <h2 id="needed">What the job needs</h2>
+        <h2 id="needed">{say('What the job needs')}</h2>
         <p className="notice">
-          {supplies.isChosenScale ? '● ' : '▲ '}
-          Counted from {supplies.scale}.
+          {say('{value}Counted from {scale}.', {
+            value: supplies.isChosenScale ? '● ' : '▲ ',
+            scale: supplies.scale,
+          })}
           {!supplies.isChosenScale && (
             <>
               {' '}
-              Sizes are those that the old wire speaks for.{' '}
-              <a href={hashOf({ place: 'job', job: desk.id, task: 'scale' })}>Choose the scale first</a>, then
-              buy wire.
+              {sayNodes('Sizes are those that the old wire speaks for. {link}, then buy wire.', {
+                link: (
+                  <a href={hashOf({ place: 'job', job: desk.id, task: 'scale' })}>
+                    {say('Choose the scale first')}
+                  </a>
+                ),
+              })}
             </>
           )}
         </p>
@@ -93,15 +103,15 @@ function Needed({ supplies }: { supplies: Supplies }) {
           <Group key={group} group={group} covers={covers.filter(({ line }) => line.group === group)} />
         ))}
         <details name="supplies" className="order-card">
-          <summary>What is added to what is strung</summary>
+          <summary>{say('What is added to what is strung')}</summary>
           <ul>
-            {allowancesInWords(supplies.policy).map((sentence) => (
+            {allowancesInWords(supplies.policy, language).map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
           <p>
             <a href={hashOf({ place: 'job', job: desk.id, task: 'order', part: 'stock' })}>
-              Change these figures under Suppliers and stock.
+              {say('Change these figures under Suppliers and stock.')}
             </a>
           </p>
         </details>
@@ -120,7 +130,7 @@ function Needed({ supplies }: { supplies: Supplies }) {
               )
             }
           >
-            Set aside what the shelf has
+            {say('Set aside what the shelf has')}
           </button>
         </div>
       </section>
@@ -136,6 +146,7 @@ interface Covered {
 
 /** One group of supplies: its sums in the head, its lines inside. One is open at a time. */
 function Group({ group, covers }: { group: SupplyGroup; covers: readonly Covered[] }) {
+  const language = useLanguage();
   // On a phone the heads are the page; on a wider screen the first group can stand open.
   const isPhone = useMedia('(max-width: 599px)');
   if (covers.length === 0) return null;
@@ -147,7 +158,7 @@ function Group({ group, covers }: { group: SupplyGroup; covers: readonly Covered
         <h3>{group.charAt(0).toUpperCase() + group.slice(1)}</h3>
         <span className="supply-sums">
           {[
-            sumsOf(covers),
+            sumsOf(covers, language),
             ...(unknown > 0 ? [`▲ ${unknown} unknown`] : []),
             toBuy === 0 ? '● covered' : `${toBuy} of ${covers.length} to buy`,
           ]
@@ -165,65 +176,71 @@ function Group({ group, covers }: { group: SupplyGroup; covers: readonly Covered
 }
 
 /** '1.52 kg', '239 pieces, 2 sets': what a group comes to, unit by unit. */
-function sumsOf(covers: readonly Covered[]): string {
+function sumsOf(covers: readonly Covered[], language: Language = english): string {
   const sums = new Map<StockUnit, number>();
   for (const { line } of covers)
     if (line.total !== undefined) sums.set(line.unit, (sums.get(line.unit) ?? 0) + line.total);
-  return [...sums].map(([unit, sum]) => quantityWords(sum, unit)).join(', ');
+  return [...sums].map(([unit, sum]) => quantityWords(sum, unit, language)).join(', ');
 }
 
 function NeededLine({ line, cover }: { line: SupplyLine; cover: Cover }) {
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const { item, unit, total } = line;
-  const words = (quantity: number) => quantityWords(quantity, unit);
+  const words = (quantity: number) => quantityWords(quantity, unit, language);
   return (
     <li className="order-line">
       <strong>{line.what}</strong>
       <dl className="order-figures">
         <div>
-          <dt>needed</dt>
-          <dd>{total === undefined ? <span className="warn">unknown</span> : words(total)}</dd>
+          <dt>{say('needed')}</dt>
+          <dd>{total === undefined ? <span className="warn">{say('unknown')}</span> : words(total)}</dd>
         </div>
         {item !== undefined && (
           <div>
-            <dt>on the shelf</dt>
-            <dd>{cover.onHand === undefined ? 'not counted' : words(cover.onHand)}</dd>
+            <dt>{say('on the shelf')}</dt>
+            <dd>{cover.onHand === undefined ? say('not counted') : words(cover.onHand)}</dd>
           </div>
         )}
         {cover.mine > 0 && (
           <div>
-            <dt>set aside</dt>
+            <dt>{say('set aside')}</dt>
             <dd>{words(cover.mine)}</dd>
           </div>
         )}
         {cover.onOrder > 0 && (
           <div>
-            <dt>on order</dt>
+            <dt>{say('on order')}</dt>
             <dd>{words(cover.onOrder)}</dd>
           </div>
         )}
         {cover.toBuy !== undefined && (
           <div>
-            <dt>to buy</dt>
+            <dt>{say('to buy')}</dt>
             <dd>
-              <strong>{cover.toBuy === 0 ? 'nothing' : words(cover.toBuy)}</strong>
+              <strong>{cover.toBuy === 0 ? say('nothing') : words(cover.toBuy)}</strong>
             </dd>
           </div>
         )}
       </dl>
       <details>
-        <summary>How it is counted</summary>
+        <summary>{say('How it is counted')}</summary>
         <p>
           {line.needed === undefined ? '' : `${words(line.needed)}: `}
           {line.because}.
         </p>
         {line.extra.length > 0 && (
-          <p>And {line.extra.map(({ name, quantity }) => `${words(quantity)} ${name}`).join(', ')}.</p>
+          <p>
+            {say('And {what}.', {
+              what: line.extra.map(({ name, quantity }) => `${words(quantity)} ${name}`).join(', '),
+            })}
+          </p>
         )}
         {line.assumed.map((sentence) => (
           <p key={sentence}>▲ {sentence}</p>
         ))}
-        <p>{tracedTo(line)}</p>
+        <p>{tracedTo(line, language)}</p>
       </details>
       {item !== undefined && cover.mine > 0 && (
         <button
@@ -231,7 +248,7 @@ function NeededLine({ line, cover }: { line: SupplyLine; cover: Cover }) {
           className="button quiet"
           onClick={() => void desk.run((context, id) => takeReserved(context, id, item))}
         >
-          Taken from the shelf
+          {say('Taken from the shelf')}
         </button>
       )}
     </li>
@@ -239,16 +256,22 @@ function NeededLine({ line, cover }: { line: SupplyLine; cover: Cover }) {
 }
 
 /** 'From 18 strings, C4 to A4, and 54 entries of the journal.' */
-function tracedTo({ from }: SupplyLine): string {
+function tracedTo({ from }: SupplyLine, { say }: Language = english): string {
   const keys = from.flatMap(({ key }) => key ?? []);
   const entries = new Set(from.flatMap((one) => one.entries)).size;
-  if (from.length === 0) return 'Not counted from readings.';
-  if (keys.length === 0) return `From ${entries} ${entries === 1 ? 'entry' : 'entries'} of the record.`;
+  if (from.length === 0) return say('Not counted from readings.');
+  if (keys.length === 0)
+    return say('From {entries} {entries, plural, one {entry} other {entries}} of the record.', { entries });
   const [low, high] = [noteName(Math.min(...keys)), noteName(Math.max(...keys))];
-  return `From ${from.length} ${from.length === 1 ? 'string or pin' : 'strings or pins'}, ${low === high ? low : `${low} to ${high}`}, by ${entries} entries of the journal.`;
+  return say(
+    'From {from} {from, plural, one {string or pin} other {strings or pins}}, {value}, by {entries} entries of the journal.',
+    { from: from.length, value: low === high ? low : say('{low} to {high}', { low, high }), entries },
+  );
 }
 
 function Purchase({ supplies, orders }: { supplies: Supplies; orders: readonly Order[] }) {
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk } = useDesk();
   const shop = useShop();
   // The day that was said last holds until another is said.
@@ -259,18 +282,21 @@ function Purchase({ supplies, orders }: { supplies: Supplies; orders: readonly O
   const list = purchaseList({ supplies, stock: shop.stock, job: desk.id, orders, neededOn: day });
   return (
     <section aria-labelledby="purchase">
-      <h2 id="purchase">What to buy</h2>
+      <h2 id="purchase">{say('What to buy')}</h2>
       {shop.stock.priceLists.length === 0 ? (
         <p>
-          No price list is kept yet.{' '}
-          <a href={hashOf({ place: 'job', job: desk.id, task: 'order', part: 'stock' })}>
-            Bring one in under Suppliers and stock.
-          </a>
+          {sayNodes('No price list is kept yet. {link}', {
+            link: (
+              <a href={hashOf({ place: 'job', job: desk.id, task: 'order', part: 'stock' })}>
+                {say('Bring one in under Suppliers and stock.')}
+              </a>
+            ),
+          })}
         </p>
       ) : (
         <DayField
-          label="Needed on"
-          hint="Days to order by follow from the suppliers' lead times."
+          label={say('Needed on')}
+          hint={say("Days to order by follow from the suppliers' lead times.")}
           value={neededOn}
           onChange={setNeededOn}
         />
@@ -288,12 +314,14 @@ function Purchase({ supplies, orders }: { supplies: Supplies; orders: readonly O
       ))}
       {list.notListed.length > 0 && shop.stock.priceLists.length > 0 && (
         <details className="order-card">
-          <summary>{list.notListed.length} to buy that stand in no price list</summary>
+          <summary>
+            {say('{notListed} to buy that stand in no price list', { notListed: list.notListed.length })}
+          </summary>
           <ul>
             {list.notListed.map(({ line, cover }) => (
               <li key={line.id}>
                 {line.what}
-                {cover.toBuy !== undefined && `: ${quantityWords(cover.toBuy, line.unit)}`}
+                {cover.toBuy !== undefined && `: ${quantityWords(cover.toBuy, line.unit, language)}`}
               </li>
             ))}
           </ul>
@@ -312,32 +340,42 @@ function SupplierCard({
   neededOn: string | undefined;
   draft: Order | undefined;
 }) {
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk } = useDesk();
   const { supplier, currency, lines, total, orderBy } = purchase;
   return (
-    <section className="order-card" aria-label={`To buy from ${supplier}`}>
+    <section className="order-card" aria-label={say('To buy from {supplier}', { supplier })}>
       <h3>{supplier}</h3>
       <ul className="order-buy">
         {lines.map(({ line, article, packs, packWords, total: price, remark, orderBy: by }) => (
           <li key={line.id}>
             <span>
               {packs} × {packWords}: {line.what} <span className="soft">({article})</span>
-              {by !== undefined && <span className="soft"> order by {by}</span>}
+              {by !== undefined && <span className="soft"> {say('order by {by}', { by })}</span>}
               {remark !== undefined && <span className="soft"> {remark}</span>}
             </span>
-            <span className="number">{priceText(price, currency)}</span>
+            <span className="number">{priceText(price, currency, language)}</span>
           </li>
         ))}
       </ul>
       <p className="order-total">
-        <strong>{priceText(total, currency)}</strong>
-        {orderBy !== undefined && <> · order by {orderBy}</>}
+        <strong>{priceText(total, currency, language)}</strong>
+        {orderBy !== undefined && <> {say('· order by {orderBy}', { orderBy })}</>}
       </p>
       {draft !== undefined && (
         <p>
-          ▲ A draft of {draft.draftedAt.slice(0, 10)} stands under{' '}
-          <a href={hashOf({ place: 'job', job: desk.id, task: 'order', part: 'orders' })}>Orders</a>. Send it
-          or cancel it before another is written.
+          {sayNodes(
+            '▲ A draft of {slice} stands under {link}. Send it or cancel it before another is written.',
+            {
+              slice: draft.draftedAt.slice(0, 10),
+              link: (
+                <a href={hashOf({ place: 'job', job: desk.id, task: 'order', part: 'orders' })}>
+                  {say('Orders')}
+                </a>
+              ),
+            },
+          )}
         </p>
       )}
       <button
@@ -350,7 +388,7 @@ function SupplierCard({
           )
         }
       >
-        Draft the order to {supplier}
+        {say('Draft the order to {supplier}', { supplier })}
       </button>
     </section>
   );
