@@ -117,6 +117,16 @@ test('two passes by keyboard, the next overpull, both papers, and the hand-over'
   await test.step('the hand-over names what is open, and is refused until that was read', async () => {
     await page.goto(`${server.url}/#/job/${job}/hand-over`);
     await expect(page.getByText('The as-found record is not sealed.')).toBeVisible();
+    await page.getByText(/^Measured on the new strings/).click();
+    const wire = page.getByLabel('wire diameter (mm)');
+    for (const diameter of ['1.075', '1.08']) {
+      await wire.fill(diameter);
+      await wire.press('Enter');
+      await expect(page.getByText(/^Kept: /)).toContainText(diameter);
+    }
+    // The piano begins at C3; the second reading went to the next note by itself.
+    await expect(page.getByRole('list', { name: 'Readings on the new strings' })).toContainText('C#3');
+    await expect(page.getByText('The new wire was not measured: D3 to B3.')).toBeVisible();
     await page.getByLabel('Handed to').fill('Ines Okafor');
     await page.getByLabel('Left alone, and why').fill('damper felt: not ordered');
     await page.getByRole('button', { name: 'In 1, 3 and 6 months' }).click();

@@ -2,7 +2,7 @@ import type { Catalogue } from '@becket/core';
 
 /** The settling log, in German. */
 export const german: Catalogue = {
-  'Settling log': 'Nachstimmprotokoll',
+  'Settling log': 'Setzprotokoll',
   'New wire stretches and the board gives way: a piano that was restrung is raised several times until it stays. This is how it went, by section.':
     'Neuer Draht dehnt sich, und der Boden gibt nach: Ein neu bezogenes Instrument wird mehrmals hochgezogen, bis es steht. So ging es vor sich, nach Abschnitten.',
   Passes: 'Durchgänge',

@@ -4,7 +4,16 @@ import { noteRuns } from './note-runs.ts';
 
 /** Something that is unknown or not done, where it is settled, and what it is. */
 export interface OpenThing {
-  readonly about: 'record' | 'scale' | 'wire' | 'torque' | 'bearing' | 'pitch' | 'follow-up' | 'change order';
+  readonly about:
+    | 'record'
+    | 'stringing'
+    | 'scale'
+    | 'wire'
+    | 'torque'
+    | 'bearing'
+    | 'pitch'
+    | 'follow-up'
+    | 'change order';
   readonly sentence: string;
 }
 
@@ -51,7 +60,7 @@ function openScale(job: Job, scale: StrungScale, language: Language): OpenThing[
     open.push({ about: 'scale', sentence: say('No scale was chosen: nothing says what was to be strung.') });
   if (undescribed.length > 0)
     open.push({
-      about: 'wire',
+      about: 'stringing',
       sentence: say('The stringing is not described: {notes}.', {
         notes: notes(undescribed.map(({ key }) => key)),
       }),

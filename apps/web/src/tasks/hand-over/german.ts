@@ -10,6 +10,20 @@ export const german: Catalogue = {
     'Der ganze Auftrag lässt sich jederzeit als eine Datei speichern. Ein anderes Gerät mit Becket kann sie einlesen.',
   'Passes and follow-ups stand under {place}.': 'Durchgänge und Nachtermine stehen unter {place}.',
   'Go to {task}': 'Zu {task}',
+  'measured below': 'unten zu messen',
+  'Cannot keep this: a value in {unit} is needed, none was found. Type it.':
+    'Das kann nicht festgehalten werden: gebraucht wird ein Wert in {unit}, gefunden wurde keiner. Bitte eingeben.',
+  'Cannot keep this: the span it was read over is needed in mm, ‘{found}’ was found. Type it again.':
+    'Das kann nicht festgehalten werden: gebraucht wird die Spanne der Messung in mm, gefunden wurde ‚{found}‘. Bitte noch einmal eingeben.',
+  'Measured on the new strings: {count, plural, =0 {nothing yet} one {# reading} other {# readings}}':
+    'An den neuen Saiten gemessen: {count, plural, =0 {noch nichts} one {# Messwert} other {# Messwerte}}',
+  'A reading on the new strings': 'Ein Messwert an den neuen Saiten',
+  'Readings on the new strings': 'Messwerte an den neuen Saiten',
+  '[of a reading] Quantity': 'Größe',
+  'Span (mm)': 'Spanne (mm)',
+  'The board is': 'Der Boden ist',
+  '[the board] loaded': 'belastet',
+  '[the board] not loaded': 'unbelastet',
   'The hand-over': 'Die Übergabe',
   'Handed to': 'Übergeben an',
   '[to the owner] Cautions': 'Hinweise',

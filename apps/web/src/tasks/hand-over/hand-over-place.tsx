@@ -7,14 +7,16 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { HandOverForm } from './hand-over-form.tsx';
+import { StrungReadings } from './strung-readings.tsx';
 
 /** Where what is open can be settled. */
 const settledUnder: Readonly<Record<OpenThing['about'], { task: TaskName; part?: string }>> = {
   record: { task: 'record', part: 'strip' },
+  stringing: { task: 'record', part: 'sections' },
   scale: { task: 'scale', part: 'compare' },
-  wire: { task: 'record' },
+  wire: { task: 'hand-over' },
   torque: { task: 'appraise', part: 'torque' },
-  bearing: { task: 'record', part: 'seen' },
+  bearing: { task: 'hand-over' },
   pitch: { task: 'settle' },
   'follow-up': { task: 'settle', part: 'follow-ups' },
   'change order': { task: 'appraise', part: 'estimate' },
@@ -41,6 +43,7 @@ export function HandOverPlace() {
       {made === undefined ? (
         <>
           <StillOpen open={open} />
+          <StrungReadings />
           <HandOverForm openThings={open.length} deviations={deviations} />
         </>
       ) : (
@@ -65,9 +68,13 @@ function StillOpen({ open }: { open: readonly OpenThing[] }) {
             return (
               <li key={sentence}>
                 <span>○ {sentence}</span>
-                <a className="button quiet" href={hashOf({ place: 'job', job: desk.id, ...place })}>
-                  {say('Go to {task}', { task: say(tasks[place.task]) })}
-                </a>
+                {place.task === 'hand-over' ? (
+                  <span className="faint">{say('measured below')}</span>
+                ) : (
+                  <a className="button quiet" href={hashOf({ place: 'job', job: desk.id, ...place })}>
+                    {say('Go to {task}', { task: say(tasks[place.task]) })}
+                  </a>
+                )}
               </li>
             );
           })}
