@@ -56,26 +56,32 @@ describe('scheduleWithinLoads()', () => {
     expect(apart).toBeLessThan(unproved);
   });
 
-  it('keeps two loads of a whole piano at once, and proves its answer', () => {
-    const prepared = prepareScale(exampleProblem('vertical'));
+  it.each([
+    ['vertical', ['all', 'treble']],
+    ['grand', ['bass', 'treble']],
+  ] as const)('keeps two loads of the whole %s at once, and proves its answer', (piano, limited) => {
+    const prepared = prepareScale(exampleProblem(piano));
     const { problem } = prepared;
     const free = bestPreparedScale(prepared);
     if (!free.feasible) throw new Error(free.clash.reason);
-    const limit = (of: LoadLimit['of'], name: string | undefined): LoadLimit => ({
-      of,
-      name,
-      highest: newtons(free.loads.find((load) => load.of === of && load.name === name)!.load * 0.985),
+    const loads = limited.map((name): LoadLimit => {
+      const { of, load } = free.loads.find(
+        (one) =>
+          (one.of === 'all' ? 'all' : `${one.of} ${one.name}`) ===
+          (name === 'all' ? 'all' : `bridge ${name}`),
+      )!;
+      return { of, name: name === 'all' ? undefined : name, highest: newtons(load * 0.985) };
     });
-    const loads = [limit('all', undefined), limit('bridge', 'treble')];
     const answer = bestPreparedScale({
       ...prepared,
       problem: { ...problem, rules: { ...problem.rules, loads } },
     });
     if (!answer.feasible) throw new Error(answer.clash.reason);
     expect(answer.proof.isOptimal).toBe(true);
+    expect(answer.proof.lowerBound).toBeCloseTo(answer.objective, 9);
     expect(answer.objective).toBeGreaterThan(free.objective);
-    const limited = answer.loads.filter(({ highest }) => highest !== undefined);
-    expect(limited).toHaveLength(2);
-    for (const { load, highest } of limited) expect(load).toBeLessThanOrEqual(highest! * (1 + 1e-9));
+    const kept = answer.loads.filter(({ highest }) => highest !== undefined);
+    expect(kept).toHaveLength(2);
+    for (const { load, highest } of kept) expect(load).toBeLessThanOrEqual(highest! * (1 + 1e-9));
   });
 });

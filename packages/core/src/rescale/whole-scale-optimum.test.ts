@@ -12,7 +12,7 @@ describe('bestWholeScale() against a mixed-integer program', () => {
     ['grand', 24, 37],
     ['vertical', 27, 39],
   ] as const)(
-    'has the optimum of HiGHS round the break of the example %s, free and within a load',
+    'has the optimum of HiGHS round the break of the example %s, free, within a load and within several at once',
     async (name, firstKey, lastKey) => {
       const prepared = prepareScale(roundTheBreak(name, firstKey, lastKey));
       const free = bestPreparedScale(prepared);
@@ -36,6 +36,24 @@ describe('bestWholeScale() against a mixed-integer program', () => {
       if (theirLighter.status !== 'optimal') throw new Error('the other solver finds no scale');
       expect(lighter.objective).toBeGreaterThan(free.objective);
       expect(Math.abs(lighter.objective - theirLighter.objective)).toBeLessThan(1e-8);
+
+      // The whole and every bridge at once, each of them tight by itself.
+      const together = free.loads
+        .filter(({ of }) => of !== 'section')
+        .map(({ of, name: its, load }) => ({
+          of,
+          name: its,
+          highest: newtons(load * (of === 'all' ? 0.982 : 0.988)),
+        }));
+      expect(together.length).toBeGreaterThan(1);
+      const all = { ...prepared, problem: { ...problem, rules: { ...problem.rules, loads: together } } };
+      const lightest = bestPreparedScale(all);
+      if (!lightest.feasible) throw new Error(lightest.clash.reason);
+      expect(lightest.proof.isOptimal).toBe(true);
+      const theirLightest = await solvedProgram(programOf(all));
+      if (theirLightest.status !== 'optimal') throw new Error('the other solver finds no scale');
+      expect(lightest.objective).toBeGreaterThan(free.objective);
+      expect(Math.abs(lightest.objective - theirLightest.objective)).toBeLessThan(1e-8);
     },
   );
 });

@@ -48,7 +48,11 @@ export function programOf({ problem, gathered, asFoundLogTensions }: PreparedSca
         cost:
           weights.tensionFromFound * (logTension - asFoundLogTensions[note]!) ** 2 +
           (isAsFound ? 0 : weights.changedNote),
-        adds: rules.loads.map(() => notes[note]!.asFound.strings * tension),
+        adds: rules.loads.map(({ of, name }) => {
+          const { strings, section, bridge } = notes[note]!.asFound;
+          const isUnder = of === 'all' || name === (of === 'section' ? section : bridge);
+          return isUnder ? strings * tension : 0;
+        }),
       })),
     ),
     pairCost: (note, a, b) => {
