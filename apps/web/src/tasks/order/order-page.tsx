@@ -2,9 +2,11 @@ import { message } from '@becket/core';
 import { lazy, Suspense } from 'react';
 import { PartBar } from '../../desk/part-bar.tsx';
 import { useLanguage } from '../../parts/language.tsx';
-import { SuppliesPlace } from './supplies-place.tsx';
 import './order.css';
 
+const SuppliesPlace = lazy(() =>
+  import('./supplies-place.tsx').then(({ SuppliesPlace: place }) => ({ default: place })),
+);
 const BassPlace = lazy(() => import('./bass-place.tsx').then(({ BassPlace: place }) => ({ default: place })));
 const OrdersPlace = lazy(() =>
   import('./orders-place.tsx').then(({ OrdersPlace: place }) => ({ default: place })),

@@ -1,9 +1,13 @@
+import { lazy, Suspense } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { NotYet } from '../../parts/not-yet.tsx';
 import { Papers } from '../../piano/papers.tsx';
-import { BassStrings } from './bass-strings.tsx';
+
+const BassStrings = lazy(() =>
+  import('./bass-strings.tsx').then(({ BassStrings: part }) => ({ default: part })),
+);
 
 /** Which bass strings may go on, and the sheets a piano is strung by; ticking off on the screen is not there yet. */
 export function StringPage() {
@@ -21,7 +25,9 @@ export function StringPage() {
           'A string under tension that breaks or slips can blind. Wear eye protection, keep faces out of the line of the wire, and bring the whole piano up evenly.',
         )}
       </p>
-      <BassStrings />
+      <Suspense fallback={<p>{say('Opening …')}</p>}>
+        <BassStrings />
+      </Suspense>
       <Papers
         offers={[
           { paper: 'stringing-sheets', words: say('Stringing sheets') },
