@@ -9,6 +9,7 @@ import { german as appraise } from '../tasks/appraise/german.ts';
 import { german as handOver } from '../tasks/hand-over/german.ts';
 import { german as order } from '../tasks/order/german.ts';
 import { german as record } from '../tasks/record/german.ts';
+import { german as scale } from '../tasks/scale/german.ts';
 import { german as settle } from '../tasks/settle/german.ts';
 import { german as string } from '../tasks/string/german.ts';
 
@@ -26,4 +27,5 @@ export const german: Catalogue = {
   ...settle,
   ...order,
   ...string,
+  ...scale,
 };

@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import { STARTING_PLAN_RULES } from '@becket/tasks';
 import { describe, expect, it } from 'vitest';
 import { type PlanAnswer, type PlanWorker, planAway } from './plan-away.ts';
@@ -29,6 +30,7 @@ function asked() {
   const stop = planAway(
     { notes: [], rules: STARTING_PLAN_RULES },
     (answer) => heard.push(answer.is),
+    english,
     () => worker,
   );
   return { worker, heard, stop };

@@ -1,10 +1,12 @@
-import type { ScaleNote } from '@becket/core';
+import { english, type Language, type ScaleNote } from '@becket/core';
 import type { PlannedScales, PlanRules } from '@becket/tasks';
 
 export interface PlanQuestion {
   /** The scale that was found, in whole sizes. */
   readonly notes: readonly ScaleNote[];
   readonly rules: PlanRules;
+  /** What it is written in, a BCP 47 tag: a language itself cannot be sent to a worker. */
+  readonly locale: string;
 }
 export type PlanAnswer =
   | { readonly is: 'step'; readonly done: number; readonly of: number }
@@ -19,8 +21,9 @@ const inWorker = (): PlanWorker =>
 
 /** Plans scales in a worker of its own, and calls back at every step and with the answer. Gives back the way to stop it. */
 export function planAway(
-  question: PlanQuestion,
+  question: Omit<PlanQuestion, 'locale'>,
   onAnswer: (answer: PlanAnswer) => void,
+  { locale, say }: Language = english,
   newWorker: () => PlanWorker = inWorker,
 ): () => void {
   const worker = newWorker();
@@ -40,10 +43,11 @@ export function planAway(
     end();
     onAnswer({
       is: 'failed',
-      sentence:
+      sentence: say(
         'Could not plan scales: this browser ran out of memory for it, or did not load the part of the program that does it. Nothing was changed; load this page again and try once more.',
+      ),
     });
   };
-  worker.postMessage(question);
+  worker.postMessage({ ...question, locale } satisfies PlanQuestion);
   return end;
 }

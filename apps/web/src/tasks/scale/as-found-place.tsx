@@ -1,4 +1,12 @@
-import { COMMON_SHOP_POLICY, type LoadShare, noteName, type ScaleFinding, scaleFindings } from '@becket/core';
+import {
+  COMMON_SHOP_POLICY,
+  type LoadShare,
+  message,
+  noteName,
+  type ScaleFinding,
+  sayKnown,
+  scaleFindings,
+} from '@becket/core';
 import { readingQuantities } from '@becket/journal';
 import { useMemo } from 'react';
 import { hashOf } from '../../desk/route.ts';
@@ -13,10 +21,11 @@ import { scaleCharts } from './charts.ts';
 import { useScaleAsFound } from './use-scale.ts';
 
 const uncertaintyWords = {
-  'on the way': 'Working out the uncertainties …',
-  there: 'Every figure carries its standard uncertainty.',
-  'cannot be had':
+  'on the way': message('Working out the uncertainties …'),
+  there: message('Every figure carries its standard uncertainty.'),
+  'cannot be had': message(
     'The uncertainties cannot be worked out: readings of one note contradict each other. See the values in question in Record.',
+  ),
 } as const;
 
 /** The scale as it was found: three charts, the loads, and what they say. */
@@ -54,7 +63,7 @@ export function AsFoundPlace() {
     <>
       <h2>{say('Scale as found')}</h2>
       <p className="faint" role="status">
-        {uncertaintyWords[uncertainties]}
+        {say(uncertaintyWords[uncertainties])}
       </p>
       <div className="charts">
         {charts.map(({ name, question, ...chart }) => (
@@ -74,24 +83,17 @@ export function AsFoundPlace() {
       <Loads title={say('Load by section')} rows={analysis.sections} />
       <Loads title={say('Load by bridge')} rows={analysis.bridges} />
       <p>
-        {sayNodes('All together {strong} ({loadText}){value} over {totalStrings} strings{value2}.', {
-          strong: <strong>{loadText(analysis.total, unit, language)}</strong>,
-          loadText: loadText(analysis.total, otherUnit(unit), language),
-          value:
-            analysis.totalUncertainty !== undefined
-              ? `, ± ${loadText(analysis.totalUncertainty, unit, language)},`
-              : '',
-          totalStrings: analysis.totalStrings,
-          value2:
-            notComputed.length > 0
-              ? say(', without {value} be computed yet', {
-                  value:
-                    notComputed.length === 1
-                      ? say('1 note that cannot')
-                      : say('{notComputed} notes that cannot', { notComputed: notComputed.length }),
-                })
-              : '',
-        })}
+        {sayNodes(
+          'All together {load} ({also}){known, select, yes {, ± {uncertainty},} other {}} over {strings} strings{missing, plural, =0 {} one {, without # note that cannot be computed yet} other {, without # notes that cannot be computed yet}}.',
+          {
+            load: <strong>{loadText(analysis.total, unit, language)}</strong>,
+            also: loadText(analysis.total, otherUnit(unit), language),
+            known: analysis.totalUncertainty === undefined ? 'no' : 'yes',
+            uncertainty: loadText(analysis.totalUncertainty ?? 0, unit, language),
+            strings: analysis.totalStrings,
+            missing: notComputed.length,
+          },
+        )}
       </p>
       {notComputed.length > 0 && (
         <section aria-labelledby="not-computed">
@@ -103,14 +105,17 @@ export function AsFoundPlace() {
                   {note}
                 </a>
                 :{' '}
-                {contradiction ??
-                  (strings === undefined
+                {contradiction !== undefined
+                  ? say(contradiction)
+                  : strings === undefined
                     ? say('how it is strung is not described')
                     : missing.length > 0
-                      ? say('no {what}', {
-                          what: missing.map((quantity) => readingQuantities[quantity].label).join(', no '),
-                        })
-                      : say('a needed value was answered with none or does not apply'))}
+                      ? missing
+                          .map((quantity) =>
+                            say('no {quantity}', { quantity: say(readingQuantities[quantity].label) }),
+                          )
+                          .join(', ')
+                      : say('a needed value was answered with none or does not apply')}
               </li>
             ))}
           </ul>
@@ -121,7 +126,8 @@ export function AsFoundPlace() {
 }
 
 function Findings({ findings }: { findings: readonly ScaleFinding[] }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const [, select] = useSelectedKey();
   const beyond = findings.filter(({ weight }) => weight === 'beyond a limit');
   const told = findings.filter(({ weight }) => weight !== 'beyond a limit');
@@ -153,10 +159,10 @@ function Findings({ findings }: { findings: readonly ScaleFinding[] }) {
         </ul>
       )}
       <p className="faint">
-        {say('Limits are the shop’s own and start from {source}; they are not physics. {value}', {
-          source: COMMON_SHOP_POLICY.limits.highestBreakShare.source,
-          value: beyond.map(({ remark }) => remark).find((remark) => remark !== '') ?? '',
-        })}
+        {say('Limits are the shop’s own and start from {source}; they are not physics.', {
+          source: sayKnown(COMMON_SHOP_POLICY.limits.highestBreakShare.source, language),
+        })}{' '}
+        {beyond.map(({ remark }) => remark).find((remark) => remark !== '')}
       </p>
     </section>
   );
@@ -192,7 +198,7 @@ function Loads({ title, rows }: { title: string; rows: readonly LoadShare[] }) {
               <td>
                 {firstKey === undefined || lastKey === undefined
                   ? ''
-                  : say('{note} to {note2}', { note: noteName(firstKey), note2: noteName(lastKey) })}
+                  : say('{first} to {last}', { first: noteName(firstKey), last: noteName(lastKey) })}
               </td>
               <td className="number">{strings}</td>
               <td className="number">

@@ -6,7 +6,9 @@ import {
   newtons,
   noteName,
   type ScaleAnalysis,
+  sayKnown,
 } from '@becket/core';
+import { exponentText } from '../../parts/exponent-text.ts';
 import { forceText } from '../../parts/force-text.ts';
 import type { LengthUnit } from '../../parts/length-text.ts';
 
@@ -41,9 +43,9 @@ export function scaleCharts(
   unit: LengthUnit,
   language: Language = english,
 ): CompassChartData[] {
-  const { fixed, say } = language;
+  const { fixed, list, say } = language;
   const tensionIn = (force: number) => (unit === 'mm' ? force : inPoundsForce(newtons(force)));
-  const tables = [...new Set(analysis.notes.map(({ strengthTable }) => strengthTable))].join(' and ');
+  const tables = [...new Set(analysis.notes.map(({ strengthTable }) => strengthTable))];
   const remark = analysis.notes[0]?.strengthRemark ?? '';
   const outside = analysis.notes.filter(({ isWithinStrengthTable }) => !isWithinStrengthTable);
   const methods = new Set(analysis.notes.map(({ inharmonicityMethod }) => inharmonicityMethod));
@@ -51,9 +53,9 @@ export function scaleCharts(
     {
       name: 'tension',
       question: say('How hard does each string pull?'),
-      axis: unit === 'mm' ? 'tension of one string (N)' : 'tension of one string (lbf)',
+      axis: unit === 'mm' ? say('tension of one string (N)') : say('tension of one string (lbf)'),
       scale: 'linear',
-      basis: 'At the pitch of equal temperament; every string of a unison is taken to be alike.',
+      basis: say('At the pitch of equal temperament; every string of a unison is taken to be alike.'),
       points: analysis.notes.map((note) =>
         point(note, {
           value: tensionIn(note.tension),
@@ -66,18 +68,26 @@ export function scaleCharts(
     {
       name: 'break-share',
       question: say('How near is each string to breaking?'),
-      axis: 'tension as a share of the break load (%)',
+      axis: say('tension as a share of the break load (%)'),
       scale: 'linear',
-      basis: `Break load by the table ${tables}. ${remark}${
-        outside.length === 0
-          ? ''
-          : ` ${outside.map(({ key }) => noteName(key)).join(', ')} lie outside the table: their figures extend it.`
-      }`,
+      basis: [
+        say('Break load by the table {tables}.', {
+          tables: list(tables.map((table) => sayKnown(table, language))),
+        }),
+        sayKnown(remark, language),
+        ...(outside.length === 0
+          ? []
+          : [
+              say('{notes} lie outside the table: their figures extend it.', {
+                notes: outside.map(({ key }) => noteName(key)).join(', '),
+              }),
+            ]),
+      ].join(' '),
       points: analysis.notes.map((note) =>
         point(note, {
           value: note.breakShare * 100,
           spread: (note.standardUncertainties?.breakShare ?? 0) * 100,
-          words: say('{figure} % of the break load', { figure: fixed(note.breakShare * 100, 0) }),
+          words: say('{share} % of the break load', { share: fixed(note.breakShare * 100, 0) }),
           isDoubtful: !note.isWithinStrengthTable,
         }),
       ),
@@ -85,14 +95,14 @@ export function scaleCharts(
     {
       name: 'inharmonicity',
       question: say('How inharmonic is each string?'),
-      axis: 'inharmonicity B, logarithmic',
+      axis: say('inharmonicity B, logarithmic'),
       scale: 'log',
-      basis: `B as in f = n·f₁·√(1 + B·n²). ${[...methods].map((method) => methodWords(method, language)).join(' ')}`,
+      basis: `${say('B as in f = n·f₁·√(1 + B·n²).')} ${[...methods].map((method) => methodWords(method, language)).join(' ')}`,
       points: analysis.notes.map((note) =>
         point(note, {
           value: note.inharmonicity,
           spread: note.standardUncertainties?.inharmonicity ?? 0,
-          words: `B = ${note.inharmonicity.toExponential(2)}`,
+          words: `B = ${exponentText(note.inharmonicity, language)}`,
           isDoubtful: note.note.string.kind === 'wound' && note.inharmonicityMethod === 'core formula',
         }),
       ),

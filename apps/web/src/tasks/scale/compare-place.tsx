@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { message, noteName, sayKnown } from '@becket/core';
 import { chosenScaleOf, type ScaleComparison, type WhichScale } from '@becket/journal';
 import { comparedScales } from '@becket/tasks';
 import { useMemo } from 'react';
@@ -24,7 +24,7 @@ import {
   tableOfPair,
 } from './compare-state.ts';
 import { ComparisonChart } from './comparison-chart.tsx';
-import { counted, keysText, wireText } from './scale-words.ts';
+import { keysText, wireText } from './scale-words.ts';
 import { useAnalysed } from './use-analysed.ts';
 
 /** Two scales of this piano side by side: what changes, what it does, and what wire it takes. */
@@ -174,15 +174,15 @@ function Loads({ comparison, unit }: { comparison: ScaleComparison; unit: Length
         <table className="table">
           <thead>
             <tr>
-              <th scope="col">{say('of')}</th>
+              <th scope="col">{say('[the load] of')}</th>
               <th scope="col" className="number">
-                {say('before')}
+                {say('[a change] before')}
               </th>
               <th scope="col" className="number">
-                {say('after')}
+                {say('[a change] after')}
               </th>
               <th scope="col" className="number">
-                {say('change')}
+                {say('[of a figure] change')}
               </th>
               {hasBearing && (
                 <th scope="col" className="number">
@@ -194,7 +194,13 @@ function Loads({ comparison, unit }: { comparison: ScaleComparison; unit: Length
           <tbody>
             {comparison.loads.map(({ of, name, before, after }) => (
               <tr key={`${of}/${name}`}>
-                <th scope="row">{of === 'all' ? name : `${of} ${name}`}</th>
+                <th scope="row">
+                  {of === 'all'
+                    ? sayKnown(name, language)
+                    : of === 'section'
+                      ? say('section {section}', { section: name })
+                      : say('bridge {bridge}', { bridge: name })}
+                </th>
                 <td className="number">{load(before?.load)}</td>
                 <td className="number">
                   {load(after?.load)}
@@ -211,14 +217,13 @@ function Loads({ comparison, unit }: { comparison: ScaleComparison; unit: Length
                   <td className="number">
                     {after?.bearing === undefined
                       ? say('not read')
-                      : say('{bearing} → {bearing2}{value} ({counted} read)', {
-                          bearing: bearing(before?.bearing?.force),
-                          bearing2: bearing(after.bearing.force),
-                          value:
+                      : say('{before} → {after} ({count, plural, one {# note} other {# notes}} read)', {
+                          before: bearing(before?.bearing?.force),
+                          after:
                             after.bearing.standardUncertainty === undefined
-                              ? ''
-                              : ` ± ${bearing(after.bearing.standardUncertainty)}`,
-                          counted: counted(after.bearing.notes, 'note', 'notes'),
+                              ? bearing(after.bearing.force)
+                              : `${bearing(after.bearing.force)} ± ${bearing(after.bearing.standardUncertainty)}`,
+                          count: after.bearing.notes,
                         })}
                   </td>
                 )}
@@ -239,13 +244,15 @@ function Beats({ comparison }: { comparison: ScaleComparison }) {
     <section aria-labelledby="compared-beats">
       <h3 id="compared-beats">{say('How do intervals beat over the break?')}</h3>
       <p className="faint">
-        {say('Between {what}. Beats a second; a row that rises evenly is heard as even. Tuned by {value}.', {
-          what: breaks.map((key) => `${noteName(key - 1)} and ${noteName(key)}`).join(', '),
-          value:
-            tunedBy === 'stretch'
-              ? say('the stretch of each scale’s own inharmonicity')
-              : say('equal temperament, as too few notes are known for a stretch'),
-        })}
+        {say(
+          'Between {breaks}. Beats a second; a row that rises evenly is heard as even. Tuned by {how, select, stretch {the stretch of each scale’s own inharmonicity} other {equal temperament, as too few notes are known for a stretch}}.',
+          {
+            breaks: breaks
+              .map((key) => say('{lower} and {upper}', { lower: noteName(key - 1), upper: noteName(key) }))
+              .join(', '),
+            how: tunedBy === 'stretch' ? 'stretch' : 'equal',
+          },
+        )}
       </p>
       <BeatTable
         label={say('Thirds over the break')}
@@ -263,7 +270,8 @@ function Beats({ comparison }: { comparison: ScaleComparison }) {
 }
 
 function BeatTable({ label, beats }: { label: string; beats: ScaleComparison['beats'] }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   return (
     <TableFrame label={label}>
       <table className="table">
@@ -272,22 +280,22 @@ function BeatTable({ label, beats }: { label: string; beats: ScaleComparison['be
             <th scope="col">{say('interval')}</th>
             <th scope="col">{say('notes')}</th>
             <th scope="col" className="number">
-              {say('before')}
+              {say('[a change] before')}
             </th>
             <th scope="col" className="number">
-              {say('after')}
+              {say('[a change] after')}
             </th>
           </tr>
         </thead>
         <tbody>
           {beats.map(({ interval, lowerKey, upperKey, before, after }) => (
             <tr key={`${interval}/${lowerKey}`}>
-              <th scope="row">{interval}</th>
+              <th scope="row">{sayKnown(interval, language)}</th>
               <td>
                 {noteName(lowerKey)}–{noteName(upperKey)}
               </td>
-              <td className="number">{beatText(before)}</td>
-              <td className="number">{beatText(after)}</td>
+              <td className="number">{beatText(before, language)}</td>
+              <td className="number">{beatText(after, language)}</td>
             </tr>
           ))}
         </tbody>
@@ -383,6 +391,12 @@ function Wires({ comparison, unit }: { comparison: ScaleComparison; unit: Length
   );
 }
 
+const uses = {
+  plain: message('[use of a wire] plain'),
+  core: message('core'),
+  winding: message('[use of a wire] winding'),
+} as const;
+
 interface WireTableProps {
   readonly label: string;
   readonly wires: ScaleComparison['wires'];
@@ -397,7 +411,7 @@ function WireTable({ label, wires, unit }: WireTableProps) {
       <table className="table">
         <thead>
           <tr>
-            <th scope="col">{say('use')}</th>
+            <th scope="col">{say('[of a wire] use')}</th>
             <th scope="col">{say('size')}</th>
             <th scope="col" className="number">
               {say('strings')}
@@ -408,10 +422,10 @@ function WireTable({ label, wires, unit }: WireTableProps) {
         <tbody>
           {wires.map(({ use, diameter, strings, keys }) => (
             <tr key={`${use}/${diameter}`}>
-              <th scope="row">{use}</th>
+              <th scope="row">{say(uses[use])}</th>
               <td>{wireText(diameter, unit, language)}</td>
               <td className="number">{strings}</td>
-              <td>{keysText(keys)}</td>
+              <td>{keysText(keys, language)}</td>
             </tr>
           ))}
         </tbody>

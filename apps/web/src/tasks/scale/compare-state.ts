@@ -6,14 +6,16 @@ import {
   newtons,
   noteName,
   PUBLISHED_STRENGTH_TABLES,
+  sayKnown,
   scaleFindings,
 } from '@becket/core';
 import type { Job, ScaleComparison, WhichScale } from '@becket/journal';
 import { type AnalysedScale, isAnythingStrung } from '@becket/tasks';
+import { exponentText } from '../../parts/exponent-text.ts';
 import { forceText, loadText } from '../../parts/force-text.ts';
 import type { LengthUnit } from '../../parts/length-text.ts';
 import { type Observable, observable } from '../../parts/observable.ts';
-import { counted, keysText, stringText } from './scale-words.ts';
+import { keysText, scaleName, stringText } from './scale-words.ts';
 
 /** Two scales that are looked at side by side. */
 export interface Pair {
@@ -93,13 +95,14 @@ export function comparisonCharts(
   after: Pick<AnalysedScale, 'name' | 'analysis'>,
   unit: LengthUnit,
   beside?: Pick<AnalysedScale, 'name' | 'analysis'>,
-  { fixed, say }: Language = english,
+  language: Language = english,
 ): ComparisonChartData[] {
+  const { fixed, list, say } = language;
   const tensionIn = (force: number) => (unit === 'mm' ? force : inPoundsForce(newtons(force)));
   const scales = [before, after, ...(beside === undefined ? [] : [beside])];
   const seriesOf = (drawn: (note: NoteAnalysis) => Omit<SeriesPoint, 'key'> | undefined) =>
     scales.map(({ name, analysis }) => ({
-      name,
+      name: scaleName(name, language),
       points: analysis.notes.flatMap((note) => {
         const point = drawn(note);
         return point === undefined ? [] : [{ key: note.key, ...point }];
@@ -115,14 +118,14 @@ export function comparisonCharts(
   });
   const tables = [
     ...new Set([...before.analysis.notes, ...after.analysis.notes].map(({ strengthTable }) => strengthTable)),
-  ].join(' and ');
+  ];
   return [
     {
       name: 'tension',
       question: say('How hard does each string pull?'),
-      axis: unit === 'mm' ? 'tension of one string (N)' : 'tension of one string (lbf)',
+      axis: unit === 'mm' ? say('tension of one string (N)') : say('tension of one string (lbf)'),
       scale: 'linear',
-      basis: 'At the pitch of equal temperament.',
+      basis: say('At the pitch of equal temperament.'),
       series: seriesOf(({ tension, standardUncertainties }) => ({
         ...spread(tensionIn(tension), standardUncertainties && tensionIn(standardUncertainties.tension)),
         words: forceText(tension, unit),
@@ -131,9 +134,14 @@ export function comparisonCharts(
     {
       name: 'break-share',
       question: say('How near is each string to breaking?'),
-      axis: 'tension as a share of the break load (%)',
+      axis: say('tension as a share of the break load (%)'),
       scale: 'linear',
-      basis: `Break load by the table ${tables}. ${after.analysis.notes[0]?.strengthRemark ?? ''}`,
+      basis: [
+        say('Break load by the table {tables}.', {
+          tables: list(tables.map((table) => sayKnown(table, language))),
+        }),
+        sayKnown(after.analysis.notes[0]?.strengthRemark ?? '', language),
+      ].join(' '),
       series: seriesOf(({ breakShare, standardUncertainties }) => ({
         ...spread(breakShare * 100, standardUncertainties && standardUncertainties.breakShare * 100),
         words: `${fixed(breakShare * 100, 0)} %`,
@@ -142,12 +150,12 @@ export function comparisonCharts(
     {
       name: 'inharmonicity',
       question: say('How inharmonic is each string?'),
-      axis: 'inharmonicity B, logarithmic',
+      axis: say('inharmonicity B, logarithmic'),
       scale: 'log',
-      basis: 'B as in f = n·f₁·√(1 + B·n²); wound strings from their exact modes.',
+      basis: say('B as in f = n·f₁·√(1 + B·n²); wound strings from their exact modes.'),
       series: seriesOf(({ inharmonicity, standardUncertainties }) => ({
         ...spread(inharmonicity, standardUncertainties?.inharmonicity),
-        words: `B = ${inharmonicity.toExponential(2)}`,
+        words: `B = ${exponentText(inharmonicity, language)}`,
       })),
     },
     ...(hasBearing
@@ -155,10 +163,12 @@ export function comparisonCharts(
           {
             name: 'bearing' as const,
             question: say('How hard does each note press on its bridge?'),
-            axis: unit === 'mm' ? 'bearing of the whole note (N)' : 'bearing of the whole note (lbf)',
+            axis:
+              unit === 'mm' ? say('bearing of the whole note (N)') : say('bearing of the whole note (lbf)'),
             scale: 'linear' as const,
-            basis:
+            basis: say(
               'Only notes at which bearing was read under load. Force = tension × sin of the bearing angle, which a proposal is taken to keep. From a rise the angle follows by its span; a span shorter than the string is a gauge over the bridge, with the bridge in its middle, where the angle is least. What a bridge and its board can bear is a matter for the maker’s data and a specialist.',
+            ),
             series: seriesOf(({ bearing }) =>
               bearing === undefined
                 ? undefined
@@ -184,10 +194,14 @@ export function summarySentences(
   unit: LengthUnit,
   language: Language = english,
 ): string[] {
+  const { say } = language;
   const { notes, changed, loads } = comparison;
   if (changed.length === 0)
     return [
-      `“${after.name}” has the same sizes as “${before.name}” at every note: where they read differently it is by less than half a size.`,
+      say(
+        '“{after}” has the same sizes as “{before}” at every note: where they read differently it is by less than half a size.',
+        { after: scaleName(after.name, language), before: scaleName(before.name, language) },
+      ),
     ];
   const all = loads.find(({ of }) => of === 'all')!;
   const difference = all.after!.load - all.before!.load;
@@ -195,13 +209,35 @@ export function summarySentences(
     scaleFindings(scale.analysis, undefined, language).filter(({ weight }) => weight === 'beyond a limit')
       .length;
   const inOne = notes.filter((note) => note.before === undefined || note.after === undefined);
-  const resized = changed.length - inOne.length;
+  const pull = {
+    is: loadText(all.after!.load, unit, language),
+    was: loadText(all.before!.load, unit, language),
+    change: signed(difference, (force) => loadText(force, unit, language), language),
+  };
   return [
-    `${counted(resized, 'note', 'notes')} of ${notes.length} ${resized === 1 ? 'gets' : 'get'} another size.`,
-    `${inOne.length === 0 ? 'All strings' : 'The strings of all notes that both scales have'} together pull ${loadText(all.after!.load, unit, language)} instead of ${loadText(all.before!.load, unit, language)}, ${signed(difference, (force) => loadText(force, unit, language), language)}.`,
-    `Beyond the shop’s limits: ${counted(beyond(before), 'finding', 'findings')} before, ${counted(beyond(after), 'finding', 'findings')} after.`,
+    say('{count, plural, one {# note of {all} gets} other {# notes of {all} get}} another size.', {
+      count: changed.length - inOne.length,
+      all: notes.length,
+    }),
+    inOne.length === 0
+      ? say('All strings together pull {is} instead of {was}, {change}.', pull)
+      : say(
+          'The strings of all notes that both scales have together pull {is} instead of {was}, {change}.',
+          pull,
+        ),
+    say(
+      'Beyond the shop’s limits: {before, plural, one {# finding} other {# findings}} before, {after, plural, one {# finding} other {# findings}} after.',
+      { before: beyond(before), after: beyond(after) },
+    ),
     ...(inOne.length > 0
-      ? [`Known in one of the two scales only: ${keysText(inOne.map(({ key }) => key))}.`]
+      ? [
+          say('Known in one of the two scales only: {notes}.', {
+            notes: keysText(
+              inOne.map(({ key }) => key),
+              language,
+            ),
+          }),
+        ]
       : []),
   ];
 }
@@ -239,15 +275,16 @@ export function changeLines(
       strings: String((after ?? before)?.note.strings ?? ''),
       wires: both(({ note }) => stringText(note.string, unit, language)),
       tensions: both(({ tension }) => forceText(tension, unit)),
-      breakShares: both(({ breakShare }) => `${(breakShare * 100).toFixed(0)} %`),
-      inharmonicities: both(({ inharmonicity }) => inharmonicity.toExponential(1)),
+      breakShares: both(({ breakShare }) => `${language.fixed(breakShare * 100, 0)} %`),
+      inharmonicities: both(({ inharmonicity }) => exponentText(inharmonicity, language, 1)),
     };
   });
 }
 
 /** '3.4 wide', '1.2 narrow', '–' where a note is missing. */
-export function beatText(rate: number | undefined): string {
+export function beatText(rate: number | undefined, { fixed, say }: Language = english): string {
   if (rate === undefined) return '–';
-  const text = Math.abs(rate).toFixed(1);
-  return text === '0.0' ? 'still' : `${text} ${rate > 0 ? 'wide' : 'narrow'}`;
+  const beats = fixed(Math.abs(rate), 1);
+  if (!/[1-9]/.test(beats)) return say('still');
+  return rate > 0 ? say('{beats} wide', { beats }) : say('{beats} narrow', { beats });
 }

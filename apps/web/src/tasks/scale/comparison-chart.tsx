@@ -3,6 +3,7 @@ import type { Section } from '@becket/journal';
 import { scaleLinear, scaleLog } from 'd3-scale';
 import { type KeyboardEvent, type PointerEvent, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../parts/language.tsx';
+import { tickText } from '../../parts/tick-text.ts';
 import type { ComparisonChartData } from './compare-state.ts';
 
 interface Props extends ComparisonChartData {
@@ -21,7 +22,8 @@ const signs = ['○', '◆', '+'] as const;
 
 /** Figures of two or three scales on one pair of axes. */
 export function ComparisonChart(props: Props) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { question, axis, scale, basis, series, firstKey, lastKey, sections, selected, onSelect } = props;
   const frame = useRef<HTMLElement>(null);
   const width = useWidth(frame);
@@ -45,8 +47,8 @@ export function ComparisonChart(props: Props) {
   const keys = series[0]?.points.map(({ key }) => key) ?? [];
   const spoken =
     selected === undefined
-      ? 'no note chosen'
-      : `${noteName(selected)}: ${series.map(({ name, points }) => `${name} ${points.find(({ key }) => key === selected)?.words ?? 'not computed'}`).join('; ')}`;
+      ? say('no note chosen')
+      : `${noteName(selected)}: ${series.map(({ name, points }) => `${name} ${points.find(({ key }) => key === selected)?.words ?? say('not computed')}`).join('; ')}`;
 
   function select(event: PointerEvent<HTMLDivElement>): void {
     const at = x.invert(event.clientX - event.currentTarget.getBoundingClientRect().left);
@@ -82,7 +84,7 @@ export function ComparisonChart(props: Props) {
         className="chart-frame"
         role="slider"
         tabIndex={0}
-        aria-label={say('{question} {axis}. Note', { question, axis })}
+        aria-label={say('{title} {axis}. Note', { title: question, axis })}
         aria-valuemin={firstKey}
         aria-valuemax={lastKey}
         aria-valuenow={selected ?? firstKey}
@@ -112,7 +114,7 @@ export function ComparisonChart(props: Props) {
             <g key={tick}>
               <line className="chart-grid" x1={edge.left} x2={width - edge.right} y1={y(tick)} y2={y(tick)} />
               <text x={edge.left - 8} y={y(tick) + 5} textAnchor="end">
-                {scale === 'log' ? powerOfTen(tick) : y.tickFormat(5)(tick)}
+                {scale === 'log' ? powerOfTen(tick) : tickText(y.tickFormat(5)(tick), language)}
               </text>
             </g>
           ))}

@@ -17,6 +17,7 @@ import {
   spreads,
   startingChoice,
 } from './hear-state.ts';
+import { scaleName } from './scale-words.ts';
 import { type SoundPlayer, soundPlayer } from './sound-player.ts';
 import { useFigures } from './use-analysed.ts';
 
@@ -43,8 +44,8 @@ export function HearPlace() {
   // Another note looked at on the map changes nothing of a passage that is laid over the break.
   const asked = isAcross ? undefined : selected;
   const { passages, leftOut } = useMemo(
-    () => passagesToHear(job, [scales[0], scales[1]], choice, asked),
-    [job, scales[0], scales[1], choice, asked],
+    () => passagesToHear(job, [scales[0], scales[1]], choice, asked, language),
+    [job, scales[0], scales[1], choice, asked, language],
   );
   const { hear, stop, playing, says } = useHearing(passages);
   const isSame = before === after;
@@ -102,7 +103,7 @@ export function HearPlace() {
         label={say('What to hear')}
         value={choice.passage}
         onChange={(passage) => setChoice({ ...choice, passage })}
-        options={passageNames.map((value) => ({ value, words: value }))}
+        options={passageNames.map((value) => ({ value, words: say(value) }))}
       />
       {isAcross ? (
         breaks.length > 0 && (
@@ -142,7 +143,7 @@ export function HearPlace() {
           onChange={(spread) => setChoice({ ...choice, spread })}
           options={(Object.keys(spreads) as HearChoice['spread'][]).map((value) => ({
             value,
-            words: value === 'still' ? say('still') : say('{value} apart', { value }),
+            words: say(spreads[value].words),
           }))}
         />
       )}
@@ -157,7 +158,7 @@ export function HearPlace() {
             disabled={passages.length === 0 || (which === 1 && isSame)}
             onClick={() => hear(which)}
           >
-            <strong>{which === 0 ? 'A' : 'B'}</strong> {scale.name}
+            <strong>{which === 0 ? 'A' : 'B'}</strong> {scaleName(scale.name, language)}
           </button>
         ))}
         <button type="button" className="button" onClick={stop}>
@@ -171,8 +172,8 @@ export function HearPlace() {
       {isSame && <p className="faint">{say('Choose another scale for B to compare, or make a proposal.')}</p>}
       <p className="faint">
         {sayNodes(
-          'Keys: {kbd} and {kbd2} play, {kbd3} stops. What is heard is the strings by themselves, from their exact partials, tuned by each scale’s own stretch. Strike and decay are plausible and alike for both; soundboard and hammers are not in it, so it tells two scales apart and does not say how the piano will sound.',
-          { kbd: <kbd>A</kbd>, kbd2: <kbd>B</kbd>, kbd3: <kbd>S</kbd> },
+          'Keys: {a} and {b} play, {s} stops. What is heard is the strings by themselves, from their exact partials, tuned by each scale’s own stretch. Strike and decay are plausible and alike for both; soundboard and hammers are not in it, so it tells two scales apart and does not say how the piano will sound.',
+          { a: <kbd>A</kbd>, b: <kbd>B</kbd>, s: <kbd>S</kbd> },
         )}
       </p>
     </div>
@@ -183,6 +184,7 @@ type Heard = ReturnType<typeof passagesToHear>['passages'];
 
 /** The sounds of the passages, made once they are wanted and kept until the passages change. */
 function useHearing(passages: Heard) {
+  const { say } = useLanguage();
   const [playing, setPlaying] = useState<number>();
   const [says, setSays] = useState('');
   const kept = useRef<{ of: Heard; answer: SoundAnswer } | undefined>(undefined);
@@ -205,7 +207,7 @@ function useHearing(passages: Heard) {
 
   function play(which: number, answer: SoundAnswer): void {
     if (answer.sounds === undefined) {
-      setSays(`Could not make this sound: ${answer.problem}`);
+      setSays(say('Could not make this sound: {problem}', { problem: answer.problem }));
       return;
     }
     player().play(which, answer.sounds[which]!);
@@ -221,7 +223,7 @@ function useHearing(passages: Heard) {
       play(which, kept.current.answer);
       return;
     }
-    setSays('Making the sound …');
+    setSays(say('Making the sound …'));
     forget.current = soundAway(
       { passages: passages.map(({ notes }) => notes), sampleRate: sound.sampleRate },
       (answer) => {

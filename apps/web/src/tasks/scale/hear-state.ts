@@ -1,4 +1,4 @@
-import { cents, noteName } from '@becket/core';
+import { cents, english, type Language, message, noteName } from '@becket/core';
 import { breaksOf, type Job } from '@becket/journal';
 import {
   type AnalysedScale,
@@ -22,7 +22,11 @@ export const startingChoice: HearChoice = {
   spread: 'still',
 };
 
-export const spreads = { still: cents(0), 'one cent': cents(1), 'two cents': cents(2) } as const;
+export const spreads = {
+  still: { spread: cents(0), words: message('still') },
+  'one cent': { spread: cents(1), words: message('one cent apart') },
+  'two cents': { spread: cents(2), words: message('two cents apart') },
+} as const;
 
 /** Breaks of a scale as they can be chosen. */
 export function breakChoices({
@@ -40,19 +44,22 @@ export function passagesToHear(
   scales: readonly AnalysedScale[],
   choice: HearChoice,
   selectedKey: number | undefined,
+  { say }: Language = english,
 ): { readonly passages: readonly HeardPassage[]; readonly leftOut: string | undefined } {
   const key =
     choice.passage === 'thirds across the break'
       ? (choice.breakKey ?? breaksOf(scales[0]!.analysis)[0])
       : (selectedKey ?? middleKey(job));
-  if (key === undefined) return { passages: [], leftOut: 'This scale has no break to cross.' };
-  const toHear: ToHear = { passage: choice.passage, key, unisonSpread: spreads[choice.spread] };
+  if (key === undefined) return { passages: [], leftOut: say('This scale has no break to cross.') };
+  const toHear: ToHear = { passage: choice.passage, key, unisonSpread: spreads[choice.spread].spread };
   const heard = scales.map((scale) => heardPassage(job, scale, toHear));
   const missing = [...new Set(heard.flatMap((one) => one.missing))];
   return {
     passages: heard.some(({ notes }) => notes.length === 0) ? [] : heard,
     leftOut:
-      missing.length === 0 ? undefined : `Left out, as they cannot be computed yet: ${missing.join(', ')}.`,
+      missing.length === 0
+        ? undefined
+        : say('Left out, as they cannot be computed yet: {notes}.', { notes: missing.join(', ') }),
   };
 }
 

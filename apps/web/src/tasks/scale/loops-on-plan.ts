@@ -298,19 +298,15 @@ export function loopWords(
   const { strings, plan } = loops;
   const nameOf = (index: number) => {
     const { key: its, string } = strings[index]!;
-    return its === key ? say('string {string}', { string: `${string}` }) : `${noteName(its)}/${string}`;
+    return its === key ? say('string {string}', { string }) : `${noteName(its)}/${string}`;
   };
   const wires = plan.wires
     .filter((wire) => wire.strings.some((index) => strings[index]!.key === key))
     .map(({ strings: [one, other] }) =>
       other === undefined
-        ? say('{string} tied', { string: nameOf(one) })
+        ? say('{wire} tied', { wire: nameOf(one) })
         : say('{one} with {other}', { one: nameOf(one), other: nameOf(other) }),
     );
   const { diameter } = strings.find((string) => string.key === key)!;
-  return say('{note}, {wire}: {wires}', {
-    note: noteName(key),
-    wire: wireText(diameter, unit, language),
-    wires: list(wires),
-  });
+  return `${noteName(key)}, ${wireText(diameter, unit, language)}: ${list(wires)}`;
 }

@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { message, noteName } from '@becket/core';
 import { type ProposedNote, proposedScaleNotes, scaleNotesOf, type WhichScale } from '@becket/journal';
 import {
   COMMON_CUT_ALLOWANCES,
@@ -11,6 +11,7 @@ import { useMemo } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { go } from '../../desk/use-route.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { type LengthUnit, lengthNumber, lengthText } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
@@ -19,15 +20,17 @@ import { pairOf, scaleChoices, standingPair } from './compare-state.ts';
 import { baseline, drawnSection } from './loop-drawing.ts';
 import { LoopsPlan } from './loops-plan.tsx';
 import { draftFromScale, proposeStateOf } from './propose-state.ts';
-import { counted, wireText } from './scale-words.ts';
+import { wireText } from './scale-words.ts';
 import { useInferredSizes } from './use-inferred-sizes.ts';
 
 /** Which plain strings share a wire in one scale, and how long each wire is cut. */
 export function LoopsPlace() {
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const pair = pairOf(desk.id);
-  const { after: which } = standingPair(job, useObservable(pair));
+  const { after: which } = standingPair(job, useObservable(pair), language);
   const sizes = useInferredSizes();
   // Worn wire reads a little differently from note to note: what was found is taken in the sizes it most probably had.
   const tidied = useMemo(
@@ -39,44 +42,52 @@ export function LoopsPlace() {
       loopsAndCuts(
         job,
         tidied === undefined
-          ? scaleNotesOf(job, which)
+          ? scaleNotesOf(job, which, language)
           : proposedScaleNotes(job, { name: 'as found, in whole sizes', notes: tidied }),
+        undefined,
+        language,
       ),
-    [job, which, tidied],
+    [job, which, tidied, language],
   );
   const tied = sections.reduce((sum, { plan }) => sum + plan.tied, 0);
   const wires = sections.reduce((sum, section) => sum + section.wires.length, 0);
   return (
     <>
-      <h2>Loops and cuts</h2>
+      <h2>{say('Loops and cuts')}</h2>
       <SelectField<WhichScale>
-        label="Scale"
+        label={say('Scale')}
         value={which}
         onChange={(value) => pair.update({ after: value })}
-        options={scaleChoices(job)}
+        options={scaleChoices(job, language)}
       />
       {sections.length === 0 ? (
-        <p>No plain string can be computed yet: enter sections, wires and speaking lengths in Record.</p>
+        <p>
+          {say('No plain string can be computed yet: enter sections, wires and speaking lengths in Record.')}
+        </p>
       ) : (
         <>
           <p>
-            {counted(wires, 'plain wire', 'plain wires')}, of which <strong>{tied} tied</strong>: the fewest
-            with these sizes, as a loop joins two neighbours of one size within a section.
+            {sayNodes(
+              '{wires, plural, one {# plain wire} other {# plain wires}}, of which {tied}: the fewest with these sizes, as a loop joins two neighbours of one size within a section.',
+              { wires, tied: <strong>{say('{count} tied', { count: tied })}</strong> },
+            )}
           </p>
           {which === 'as found' && (
             <p className="faint">
               {tidied === undefined
-                ? 'As the worn wire was read, until the sizes it most probably had are worked out …'
-                : 'What was found, in the sizes that its wire most probably had.'}
+                ? say('As the worn wire was read, until the sizes it most probably had are worked out …')
+                : say('What was found, in the sizes that its wire most probably had.')}
             </p>
           )}
           <p className="faint">
-            Cut length = front + speaking + back lengths, {COMMON_CUT_ALLOWANCES.coils} coils and becket on
-            each pin, half a turn round the hitch pin or{' '}
-            {lengthText(COMMON_CUT_ALLOWANCES.tie_m, unit, 'length')} for a tied loop, and{' '}
-            {lengthText(COMMON_CUT_ALLOWANCES.waste_m, unit, 'length')} waste at each pin (common practice).
-            Cut the first wire of a size, string it, and correct before cutting the rest. Cut ends spring:
-            hold both sides and wear glasses.
+            {say(
+              'Cut length = front + speaking + back lengths, {coils} coils and becket on each pin, half a turn round the hitch pin or {tie} for a tied loop, and {waste} waste at each pin (common practice). Cut the first wire of a size, string it, and correct before cutting the rest. Cut ends spring: hold both sides and wear glasses.',
+              {
+                coils: COMMON_CUT_ALLOWANCES.coils,
+                tie: lengthText(COMMON_CUT_ALLOWANCES.tie_m, unit, 'length', language),
+                waste: lengthText(COMMON_CUT_ALLOWANCES.waste_m, unit, 'length', language),
+              },
+            )}
           </p>
           <LoopsPlan sections={sections} unit={unit} />
           {sections.map((section) => (
@@ -87,7 +98,7 @@ export function LoopsPlace() {
               onShift={(change) => {
                 proposeStateOf(desk.id).draft.set(
                   tidied === undefined
-                    ? draftFromScale(job, which, change)
+                    ? draftFromScale(job, which, change, language)
                     : {
                         from: 'as found, in whole sizes',
                         notes: withGauge(tidied, change),
@@ -118,19 +129,25 @@ interface SectionProps extends SectionLoops {
 }
 
 function Section({ unit, onShift, ...loops }: SectionProps) {
+  const language = useLanguage();
+  const { say } = language;
   const { section, plan, wires, shifts } = loops;
   const drawn = drawnSection(loops);
-  const words = `${section}: ${counted(wires.length, 'wire', 'wires')}, ${plan.tied} tied`;
+  const words = say('{section}: {wires, plural, one {# wire} other {# wires}}, {tied} tied', {
+    section,
+    wires: wires.length,
+    tied: plan.tied,
+  });
   return (
     <section aria-label={words}>
       <h3>{words}</h3>
-      <TableFrame label={`Loops of ${section}, drawn`}>
+      <TableFrame label={say('Loops of {section}, drawn', { section })}>
         <svg width={drawn.width} height={100} role="img" aria-label={words} className="loop-drawing">
           {drawn.changes.map(({ x, diameter_m }) => (
             <g key={x}>
               <line className="loop-change" x1={x} x2={x} y1={6} y2={94} />
               <text x={x + 4} y={18}>
-                {lengthNumber(diameter_m, unit, 'diameter')}
+                {lengthNumber(diameter_m, unit, 'diameter', language)}
               </text>
             </g>
           ))}
@@ -151,13 +168,13 @@ function Section({ unit, onShift, ...loops }: SectionProps) {
       </TableFrame>
       {shifts.length > 0 && (
         <>
-          <p>A change that moves by one note saves a tied string:</p>
+          <p>{say('A change that moves by one note saves a tied string:')}</p>
           <ul>
             {shifts.map(({ sentence, key, diameter }) => (
               <li key={sentence}>
                 {sentence}{' '}
                 <button type="button" className="button quiet" onClick={() => onShift({ key, diameter })}>
-                  Take it into a draft
+                  {say('Take it into a draft')}
                 </button>
               </li>
             ))}
@@ -165,12 +182,23 @@ function Section({ unit, onShift, ...loops }: SectionProps) {
         </>
       )}
       <details>
-        <summary className="button quiet">Cut list of {section}</summary>
-        <CutList wires={wires} unit={unit} label={`Cut list of ${section}`} />
+        <summary className="button quiet">{say('Cut list of {section}', { section })}</summary>
+        <CutList wires={wires} unit={unit} label={say('Cut list of {section}', { section })} />
       </details>
     </section>
   );
 }
+
+const cutListHeads = [
+  message('[length of a wire] cut'),
+  message('[part of a wire] front'),
+  message('[part of a wire] speaking'),
+  message('[part of a wire] back'),
+  message('[on both pins] coils'),
+  message('[on both pins] beckets'),
+  message('[part of a wire] hitch or tie'),
+  message('[part of a wire] waste'),
+];
 
 interface CutListProps {
   readonly wires: readonly WireToCut[];
@@ -179,22 +207,24 @@ interface CutListProps {
 }
 
 function CutList({ wires, unit, label }: CutListProps) {
+  const language = useLanguage();
+  const { say } = language;
   const part = (length: number | undefined) =>
-    length === undefined ? '–' : lengthNumber(length, unit, 'length');
+    length === undefined ? '–' : lengthNumber(length, unit, 'length', language);
   return (
     <TableFrame label={label}>
       <table className="table cut-list">
-        <caption>Lengths in {unit}</caption>
+        <caption>{say('Lengths in {unit}', { unit })}</caption>
         <thead>
           <tr>
-            <th scope="col">strings</th>
-            <th scope="col">wire</th>
-            {['cut', 'front', 'speaking', 'back', 'coils', 'beckets', 'hitch or tie', 'waste'].map((name) => (
-              <th key={name} scope="col" className="number">
-                {name}
+            <th scope="col">{say('strings')}</th>
+            <th scope="col">{say('wire')}</th>
+            {cutListHeads.map((head) => (
+              <th key={head} scope="col" className="number">
+                {say(head)}
               </th>
             ))}
-            <th scope="col">rests on</th>
+            <th scope="col">{say('rests on')}</th>
           </tr>
         </thead>
         <tbody>
@@ -202,9 +232,9 @@ function CutList({ wires, unit, label }: CutListProps) {
             <tr key={`${strings[0]!.key}/${strings[0]!.string}`}>
               <th scope="row">
                 {strings.map(({ key, string }) => `${noteName(key)}/${string}`).join(' + ')}
-                {joined === 'tied' && <span className="faint"> tied</span>}
+                {joined === 'tied' && <span className="faint"> {say('tied')}</span>}
               </th>
-              <td>{wireText(diameter, unit)}</td>
+              <td>{wireText(diameter, unit, language)}</td>
               <td className="number">
                 <strong>{part(cut?.total)}</strong>
               </td>
@@ -217,7 +247,7 @@ function CutList({ wires, unit, label }: CutListProps) {
                 {part(cut === undefined ? undefined : cut.parts.hitch + cut.parts.tie)}
               </td>
               <td className="number">{part(cut?.parts.waste)}</td>
-              <td>{remarks.length === 0 ? 'readings' : remarks.join('; ')}</td>
+              <td>{remarks.length === 0 ? say('readings') : remarks.join('; ')}</td>
             </tr>
           ))}
         </tbody>

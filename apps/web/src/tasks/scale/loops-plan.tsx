@@ -15,7 +15,6 @@ interface Props {
 
 /** The loop plan on the drawn plan: the whole piano, or one section enlarged. A tap on the whole piano enlarges a section. */
 export function LoopsPlan({ sections, unit }: Props) {
-  const { fixed } = useLanguage();
   const language = useLanguage();
   const { say } = language;
   const { job, record } = useDesk();
@@ -96,7 +95,7 @@ export function LoopsPlan({ sections, unit }: Props) {
       >
         <svg
           ref={picture}
-          viewBox={`0 0 ${fixed(drawn.width, 0)} ${fixed(drawn.height, 0)}`}
+          viewBox={`0 0 ${drawn.width.toFixed(0)} ${drawn.height.toFixed(0)}`}
           {...(section === undefined ? {} : { width: drawn.width, height: drawn.height })}
           aria-hidden="true"
         >
@@ -107,7 +106,7 @@ export function LoopsPlan({ sections, unit }: Props) {
             <polyline
               key={name}
               className="loops-plan-bridge"
-              points={points.map(({ x, y }) => `${fixed(x, 1)},${fixed(y, 1)}`).join(' ')}
+              points={points.map(({ x, y }) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ')}
             />
           ))}
           {chosen?.strings.map(({ front, hitch }) => (
@@ -132,7 +131,7 @@ export function LoopsPlan({ sections, unit }: Props) {
               {isInsideLoop && <path className="loop-inside" d={`M${to.x - 6} ${to.y - 5}h12l-6 10z`} />}
               {section !== undefined && (
                 <text x={from.x} y={isUpright ? from.y - 28 : from.y + 38} textAnchor="middle">
-                  {lengthNumber(diameter_m, unit, 'diameter')}
+                  {lengthNumber(diameter_m, unit, 'diameter', language)}
                 </text>
               )}
             </g>

@@ -16,11 +16,11 @@ export function Proposals() {
   const { desk, job } = useDesk();
   const [asked, setAsked] = useState<{ what: 'choose' | 'withdraw'; scale: string; name: string }>();
   const scales = [
-    { entry: 'as found', name: 'as found', stale: undefined },
+    { entry: 'as found', name: say('as found'), stale: undefined },
     ...job.proposals.map((proposal) => ({
       entry: proposal.entry,
       name: proposal.name,
-      stale: staleSentence(job, proposal),
+      stale: staleSentence(job, proposal, language),
     })),
   ];
   return (
@@ -87,7 +87,7 @@ function WithReason({ what, scale, name, onClose }: WithReasonProps) {
   const { say } = useLanguage();
   const { desk } = useDesk();
   const [reason, setReason] = useState('');
-  const words = what === 'choose' ? `String “${name}”` : `Withdraw “${name}”`;
+  const words = what === 'choose' ? say('String “{name}”', { name }) : say('Withdraw “{name}”', { name });
   async function keep(): Promise<void> {
     const done = await desk.run<unknown>((context, id) =>
       what === 'choose'

@@ -1,7 +1,11 @@
 import {
   METRIC_WIRE_SIZES,
+  type Message,
+  message,
+  type NoteAnalysis,
   noteName,
   PUBLISHED_STRENGTH_TABLES,
+  sayKnown,
   scaleFindings,
   US_WIRE_SIZES,
 } from '@becket/core';
@@ -23,6 +27,7 @@ import { useSettings } from '../../desk/use-device.ts';
 import { go } from '../../desk/use-route.ts';
 import { useShop } from '../../desk/use-shop.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { exponentText } from '../../parts/exponent-text.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
@@ -44,14 +49,15 @@ import {
   typedLoad,
   typedPercent,
 } from './propose-state.ts';
-import { stringText } from './scale-words.ts';
+import { scaleName, stringText } from './scale-words.ts';
 import { TradeOffPlot } from './trade-off-plot.tsx';
 import { useFigures } from './use-analysed.ts';
 import { useInferredSizes } from './use-inferred-sizes.ts';
 
 /** Another scale than the one that was found: computed, changed by hand, and kept. */
 export function ProposePlace() {
-  const { say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk, job, record } = useDesk();
   const state = proposeStateOf(desk.id);
   const asked = useObservable(state.rules);
@@ -97,10 +103,11 @@ export function ProposePlace() {
           disabled={tidied === undefined || isBusy}
           onClick={() =>
             tidied &&
-            state.start(proposedScaleNotes(job, { name: 'tidied', notes: tidied }).notes, {
-              year: job.piano?.year,
-              wires,
-            })
+            state.start(
+              proposedScaleNotes(job, { name: 'tidied', notes: tidied }).notes,
+              { year: job.piano?.year, wires },
+              language,
+            )
           }
         >
           {say('Compute scales')}
@@ -192,7 +199,7 @@ function Advice() {
               'Nothing of the scale as found lies beyond the shop’s limits. Leaving it alone is the first answer: it keeps the instrument as it was made, and needs no proof.',
             )
           : say(
-              '{beyond} {beyond, plural, one {finding lies} other {findings lie}} beyond the shop’s limits. Whether new sizes help with that is seen below; some of it, such as short speaking lengths, no wire mends.',
+              '{beyond, plural, one {# finding lies} other {# findings lie}} beyond the shop’s limits. Whether new sizes help with that is seen below; some of it, such as short speaking lengths, no wire mends.',
               { beyond },
             )}
       </p>
@@ -205,8 +212,15 @@ function Advice() {
   );
 }
 
+const emphasisWords: Readonly<Record<Emphasis, Message>> = {
+  little: message('[how much it counts] little'),
+  'as usual': message('[how much it counts] as usual'),
+  much: message('[how much it counts] much'),
+};
+
 function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const set = (part: Partial<PlanRules>) => state.rules.update(part);
   const emphasis = (
     label: string,
@@ -216,17 +230,20 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
       label={label}
       value={rules[name]}
       onChange={(value) => set({ [name]: value })}
-      options={(Object.keys(emphases) as Emphasis[]).map((value) => ({ value, words: value }))}
+      options={(Object.keys(emphases) as Emphasis[]).map((value) => ({
+        value,
+        words: say(emphasisWords[value]),
+      }))}
     />
   );
   return (
     <details className="plan-rules">
       <summary className="button">{say('What counts, and what no scale may break')}</summary>
       <h3>{say('What counts')}</h3>
-      {emphasis('Tension even from note to note', 'evenTension')}
-      {emphasis('Inharmonicity even from note to note', 'evenInharmonicity')}
-      {emphasis('Few changes of size', 'fewSizeChanges')}
-      {emphasis('Few tied strings', 'fewTiedStrings')}
+      {emphasis(say('Tension even from note to note'), 'evenTension')}
+      {emphasis(say('Inharmonicity even from note to note'), 'evenInharmonicity')}
+      {emphasis(say('Few changes of size'), 'fewSizeChanges')}
+      {emphasis(say('Few tied strings'), 'fewTiedStrings')}
       <h3>{say('Limits')}</h3>
       <p className="faint">
         {say(
@@ -238,7 +255,10 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
           label={say('Break load by')}
           value={rules.strengthTable}
           onChange={(strengthTable) => set({ strengthTable })}
-          options={PUBLISHED_STRENGTH_TABLES.map(({ name }) => ({ value: name, words: name }))}
+          options={PUBLISHED_STRENGTH_TABLES.map(({ name }) => ({
+            value: name,
+            words: sayKnown(name, language),
+          }))}
         />
         <PercentField
           label={say('Highest share of the break load (%)')}
@@ -267,7 +287,7 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
           onChange={(minimumRun) => set({ minimumRun: Number(minimumRun) })}
           options={['1', '2', '3', '4', '5', '6'].map((value) => ({
             value,
-            words: value === '1' ? say('1 note') : say('{value} notes in a row', { value }),
+            words: say('{count, plural, one {# note} other {# notes in a row}}', { count: Number(value) }),
           }))}
         />
       </div>
@@ -276,8 +296,8 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
         value={rules.wires}
         onChange={state.askedWires.set}
         options={[
-          { value: 'US', words: US_WIRE_SIZES.name },
-          { value: 'metric', words: METRIC_WIRE_SIZES.name },
+          { value: 'US', words: sayKnown(US_WIRE_SIZES.name, language) },
+          { value: 'metric', words: sayKnown(METRIC_WIRE_SIZES.name, language) },
         ]}
       />
       <StockChoice rules={rules} onChange={(plainInStock_m) => set({ plainInStock_m })} />
@@ -309,10 +329,8 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
             value,
             words:
               value === '0'
-                ? say('nothing')
-                : value === '1'
-                  ? say('1 note')
-                  : say('{value} notes', { value }),
+                ? say('[how far] nothing')
+                : say('{count, plural, one {# note} other {# notes}}', { count: Number(value) }),
           }))}
         />
       )}
@@ -335,7 +353,7 @@ function LoadField({ value, onChange }: LoadProps) {
       isNumber
       maxLength={8}
       value={text}
-      problem={typedLoad(text) === undefined ? 'A load above 0 kN is needed, or nothing.' : undefined}
+      problem={typedLoad(text) === undefined ? say('A load above 0 kN is needed, or nothing.') : undefined}
       onChange={(next) => {
         setText(next);
         const load = typedLoad(next);
@@ -352,6 +370,7 @@ interface PercentProps {
 }
 
 function PercentField({ label, value, onChange }: PercentProps) {
+  const { say } = useLanguage();
   const [text, setText] = useState(String(Math.round(value * 1000) / 10));
   return (
     <TextField
@@ -359,7 +378,7 @@ function PercentField({ label, value, onChange }: PercentProps) {
       isNumber
       maxLength={6}
       value={text}
-      problem={typedPercent(text) === undefined ? 'A number between 0 and 100 is needed.' : undefined}
+      problem={typedPercent(text) === undefined ? say('A number between 0 and 100 is needed.') : undefined}
       onChange={(next) => {
         setText(next);
         const share = typedPercent(next);
@@ -383,8 +402,8 @@ function DraftInHand({ state, draft, rules }: DraftProps) {
   const [selected, select] = useSelectedKey();
   const found = useFigures(job, 'as found');
   const scale = useMemo(
-    () => analysedDraft(job, draft, rules.strengthTable),
-    [job, draft, rules.strengthTable],
+    () => analysedDraft(job, draft, rules.strengthTable, language),
+    [job, draft, rules.strengthTable, language],
   );
   const comparison = useMemo(() => comparedScales(job, found, scale), [job, found, scale]);
   const [chart] = useMemo(
@@ -411,7 +430,7 @@ function DraftInHand({ state, draft, rules }: DraftProps) {
 
   return (
     <section aria-labelledby="draft">
-      <h3 id="draft">{say('Draft, from “{from}”', { from: draft.from })}</h3>
+      <h3 id="draft">{say('Draft, from “{from}”', { from: scaleName(draft.from, language) })}</h3>
       <ul className="summary">
         {summarySentences(comparison, found, scale, unit, language).map((sentence) => (
           <li key={sentence}>{sentence}</li>
@@ -465,25 +484,28 @@ function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
   const both = comparison.notes.find(({ key }) => key === selected);
   const note = draft.notes.find(({ key }) => key === selected);
   const lines = useMemo(
-    () => (both?.after === undefined ? [] : sensitivityLines(both.after.note, rules.strengthTable)),
-    [both?.after, rules.strengthTable],
+    () => (both?.after === undefined ? [] : sensitivityLines(both.after.note, rules.strengthTable, language)),
+    [both?.after, rules.strengthTable, language],
   );
   if (selected === undefined || note === undefined || both?.after === undefined)
     return (
       <p className="faint">
-        {say('Choose a note, on the chart or on the map, to change it. {pinnedWords}', {
-          pinnedWords: pinnedWords(pinned),
-        })}
+        {say('Choose a note, on the chart or on the map, to change it.')} {pinnedWords(pinned, language)}
       </p>
     );
   const wires: readonly [NudgedWire, string][] =
     note.winding === 'plain'
-      ? [['plain', 'Wire']]
+      ? [['plain', say('Wire')]]
       : [
-          ['core', 'Core'],
-          ['winding', 'Outer winding'],
+          ['core', say('Core')],
+          ['winding', say('Outer winding')],
         ];
   const { before, after } = both;
+  const figures = ({ tension, breakShare, inharmonicity }: NoteAnalysis) => ({
+    tension: fixed(tension, 0),
+    share: fixed(breakShare * 100, 0),
+    b: exponentText(inharmonicity, language),
+  });
   const nudge = (wire: NudgedWire, by: 1 | -1) =>
     state.draft.set(nudged(draft, selected, wire, by, rules.wires));
   return (
@@ -494,18 +516,21 @@ function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
         {before !== undefined && (
           <span className="faint">
             {' '}
-            {say('(as found {stringText})', { stringText: stringText(before.note.string, unit, language) })}
+            {say('(as found {string})', { string: stringText(before.note.string, unit, language) })}
           </span>
         )}
         <br />
-        {say('{figure} N{value}, {figure2} % of the break load{value2}, B = {exponential}{value3}', {
-          figure: fixed(after.tension, 0),
-          value: before !== undefined ? ` (${fixed(before.tension, 0)} N)` : '',
-          figure2: fixed(after.breakShare * 100, 0),
-          value2: before !== undefined ? ` (${fixed(before.breakShare * 100, 0)} %)` : '',
-          exponential: after.inharmonicity.toExponential(2),
-          value3: before !== undefined ? ` (${before.inharmonicity.toExponential(2)})` : '',
-        })}
+        {before === undefined
+          ? say('{tension} N, {share} % of the break load, B = {b}', figures(after))
+          : say(
+              '{tension} N ({oldTension} N), {share} % of the break load ({oldShare} %), B = {b} ({oldB})',
+              {
+                ...figures(after),
+                oldTension: figures(before).tension,
+                oldShare: figures(before).share,
+                oldB: figures(before).b,
+              },
+            )}
       </p>
       {wires.map(([wire, words]) => (
         <div key={wire} className="button-row">
@@ -531,7 +556,7 @@ function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
         />
         {say('Pin {note} as it is here', { note: noteName(selected) })}
       </label>
-      <p className="faint">{pinnedWords(pinned)}</p>
+      <p className="faint">{pinnedWords(pinned, language)}</p>
       <TableFrame label={say('What a small slip does to {note}', { note: noteName(selected) })}>
         <table className="table">
           <caption>{say('What a small slip does to this note')}</caption>
@@ -595,10 +620,9 @@ function StockChoice({
             ? say(
                 '? No wire is free in the shop’s stock: count it under Order, or choose from every listed size.',
               )
-            : say(
-                '{plainInStock_m} {plainInStock_m, plural, one {size is} other {sizes are}} free in stock now.',
-                { plainInStock_m: rules.plainInStock_m.length },
-              )}
+            : say('{count, plural, one {# size is} other {# sizes are}} free in stock now.', {
+                count: rules.plainInStock_m.length,
+              })}
         </p>
       )}
     </>

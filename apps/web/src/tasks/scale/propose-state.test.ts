@@ -35,6 +35,7 @@ const answer = (name: string, gauge_m: number) => ({
   tensionUnevenness: 0.0123,
   inharmonicityUnevenness: 0.02,
   isProved: true,
+  mostBetter: 0,
   loadChange_n: 0,
   reasonsAgainst: ['its age is not known'],
 });

@@ -26,7 +26,7 @@ import {
 } from '@becket/tasks';
 import { type Observable, observable } from '../../parts/observable.ts';
 import { type PlanAnswer, planAway } from '../../worker/plan-away.ts';
-import { counted } from './scale-words.ts';
+import { scaleName } from './scale-words.ts';
 
 /** A scale that is being made and is not kept yet. */
 export interface Draft {
@@ -51,8 +51,8 @@ export interface ProposeState {
   readonly pinned: Observable<ReadonlySet<number>>;
   /** The way of numbering that the user asks for; undefined for the one that the old wire speaks for. */
   readonly askedWires: Observable<WireLatticeName | undefined>;
-  /** Plans scales from what was found in whole sizes. */
-  start(notes: readonly ScaleNote[], on: Pick<PlanRules, 'year' | 'wires'>): void;
+  /** Plans scales from what was found in whole sizes; what is said of them is said in this language. */
+  start(notes: readonly ScaleNote[], on: Pick<PlanRules, 'year' | 'wires'>, language?: Language): void;
   stop(): void;
 }
 
@@ -69,18 +69,19 @@ export function proposeState(away: typeof planAway = planAway): ProposeState {
     planning,
     draft,
     pinned,
-    start(notes, on) {
+    start(notes, on, language = english) {
       end?.();
       planning.set({ is: 'beginning' });
       const pins = draft.get()?.notes.filter(({ key }) => pinned.get().has(key)) ?? [];
-      end = away({ notes, rules: { ...rules.get(), ...on, pinned: pins } }, (answer) => {
+      const answered = (answer: PlanAnswer) => {
         planning.set(answer);
         if (answer.is === 'planned' && !hasHandwork(draft.get(), pinned.get())) {
           // The middle of the way, for a start: neither the old scale nor the furthest from it.
           const middle = answer.answers[Math.floor((answer.answers.length - 1) / 2)];
           if (middle !== undefined) draft.set(draftOf(middle));
         }
-      });
+      };
+      end = away({ notes, rules: { ...rules.get(), ...on, pinned: pins } }, answered, language);
     },
     stop() {
       end?.();
@@ -146,24 +147,34 @@ export function nudged(
 }
 
 /** The draft as a scale with its figures; break shares by the table that it is planned with. */
-export function analysedDraft(job: Job, { notes, from }: Draft, strengthTable: string): AnalysedScale {
+export function analysedDraft(
+  job: Job,
+  { notes, from }: Draft,
+  strengthTable: string,
+  language: Language = english,
+): AnalysedScale {
   const scale = proposedScaleNotes(job, { name: 'draft', notes });
   const options = { uncertainties: 'left out', strengthTable: strengthTableNamed(strengthTable) } as const;
-  return { ...scale, name: `draft from “${from}”`, analysis: analyseScale(scale.notes, options) };
+  return {
+    ...scale,
+    name: language.say('draft from “{from}”', { from: scaleName(from, language) }),
+    analysis: analyseScale(scale.notes, options),
+  };
 }
 
 /** What a slip of the rule or of the micrometer would do to one note, in words. */
 export function sensitivityLines(
   note: ScaleNote,
   strengthTable: string,
+  { fixed, say }: Language = english,
 ): { change: string; tension: string; share: string; b: string }[] {
   const [sensitivity] = scaleSensitivity([note], {}, { strengthTable: strengthTableNamed(strengthTable) });
   if (sensitivity === undefined) return [];
   const { speakingLength, wireDiameter, windingDiameter } = sensitivity;
   const rows = [
-    ['speaking length ± 0.5 mm', speakingLength],
-    [note.string.kind === 'plain' ? 'wire ± 5 µm' : 'core ± 5 µm', wireDiameter],
-    ['windings ± 5 µm', windingDiameter],
+    [say('speaking length ± 0.5 mm'), speakingLength],
+    [note.string.kind === 'plain' ? say('wire ± 5 µm') : say('core ± 5 µm'), wireDiameter],
+    [say('windings ± 5 µm'), windingDiameter],
   ] as const;
   return rows.flatMap(([change, ways]) => {
     if (ways === undefined) return [];
@@ -172,26 +183,28 @@ export function sensitivityLines(
     return [
       {
         change,
-        tension: `± ${largest(({ tension }) => tension).toFixed(1)} N`,
-        share: `± ${(largest(({ breakShare }) => breakShare) * 100).toFixed(1)} points`,
-        b: `± ${(largest(({ inharmonicityShare }) => inharmonicityShare) * 100).toFixed(1)} %`,
+        tension: `± ${fixed(
+          largest(({ tension }) => tension),
+          1,
+        )} N`,
+        share: say('± {points} points', { points: fixed(largest(({ breakShare }) => breakShare) * 100, 1) }),
+        b: `± ${fixed(largest(({ inharmonicityShare }) => inharmonicityShare) * 100, 1)} %`,
       },
     ];
   });
 }
 
 /** What one answer comes to, in one line. */
-export function answerWords(answer: PlannedScale, { say }: Language = english): string {
+export function answerWords(answer: PlannedScale, { fixed, say }: Language = english): string {
   const { changedNotes, tensionUnevenness, inharmonicityUnevenness, plainSizeChanges, tiedStrings } = answer;
-  const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
   return say(
-    '{counted} changed, tension uneven by {percent}, B by {percent2}, {counted2}, {tiedStrings} tied',
+    '{notes, plural, one {# note} other {# notes}} changed, tension uneven by {tension} %, B by {b} %, {changes, plural, one {# change} other {# changes}} of plain size, {tied} tied',
     {
-      counted: counted(changedNotes, 'note', 'notes'),
-      percent: percent(tensionUnevenness),
-      percent2: percent(inharmonicityUnevenness),
-      counted2: counted(plainSizeChanges, 'change of plain size', 'changes of plain size'),
-      tiedStrings,
+      notes: changedNotes,
+      tension: fixed(tensionUnevenness * 100, 1),
+      b: fixed(inharmonicityUnevenness * 100, 1),
+      changes: plainSizeChanges,
+      tied: tiedStrings,
     },
   );
 }
@@ -209,10 +222,12 @@ export function typedPercent(text: string): number | undefined {
   return text.trim() !== '' && Number.isFinite(value) && value > 0 && value < 100 ? value / 100 : undefined;
 }
 
-export const pinnedWords = (pinned: ReadonlySet<number>): string =>
+export const pinnedWords = (pinned: ReadonlySet<number>, { say }: Language = english): string =>
   pinned.size === 0
-    ? 'No note is pinned.'
-    : `Pinned: ${[...pinned]
-        .sort((a, b) => a - b)
-        .map(noteName)
-        .join(', ')}. Compute again to fit the others to them.`;
+    ? say('No note is pinned.')
+    : say('Pinned: {notes}. Compute again to fit the others to them.', {
+        notes: [...pinned]
+          .sort((a, b) => a - b)
+          .map(noteName)
+          .join(', '),
+      });

@@ -3,6 +3,8 @@ import {
   inMillimetres,
   type Language,
   METRIC_WIRE_SIZES,
+  type Message,
+  message,
   metres,
   nearestSize,
   noteName,
@@ -17,14 +19,13 @@ const CALLED_BY_SIZE_M = 6e-6;
 
 /** '0.975 mm (16½)': the size number where the wire is one of the lattice of that unit. */
 export function wireText(diameter_m: number, unit: LengthUnit, language: Language = english): string {
-  const { fixed, say } = language;
   const diameter = metres(diameter_m);
   const text = lengthText(diameter, unit, 'diameter', language);
   const nearest = nearestSize(US_WIRE_SIZES, diameter);
   if (Math.abs(nearest.difference) < CALLED_BY_SIZE_M) return `${text} (${nearest.sizes[0]!.label})`;
   const metric = nearestSize(METRIC_WIRE_SIZES, diameter);
   return Math.abs(metric.difference) < CALLED_BY_SIZE_M && unit === 'in'
-    ? say('{text} ({figure} mm)', { text, figure: fixed(inMillimetres(metric.diameter), 3) })
+    ? `${text} (${language.fixed(inMillimetres(metric.diameter), 3)} mm)`
     : text;
 }
 
@@ -40,14 +41,14 @@ export function stringText(
   const windings = string.layers.map(({ wireDiameter }) =>
     lengthNumber(wireDiameter, unit, 'diameter', language),
   );
-  return say('{lengthText} core, wound {list}', {
-    lengthText: lengthText(string.coreDiameter, unit, 'diameter', language),
-    list: windings.join(' + '),
+  return say('{core} core, wound {windings}', {
+    core: lengthText(string.coreDiameter, unit, 'diameter', language),
+    windings: windings.join(' + '),
   });
 }
 
 /** 'A#2 to C3, E3': runs of neighbours drawn together. */
-export function keysText(keys: readonly number[]): string {
+export function keysText(keys: readonly number[], { say }: Language = english): string {
   const runs: [number, number][] = [];
   for (const key of keys) {
     const run = runs.at(-1);
@@ -55,9 +56,22 @@ export function keysText(keys: readonly number[]): string {
     else runs.push([key, key]);
   }
   return runs
-    .map(([first, last]) => (first === last ? noteName(first) : `${noteName(first)} to ${noteName(last)}`))
+    .map(([first, last]) =>
+      first === last
+        ? noteName(first)
+        : say('{first} to {last}', { first: noteName(first), last: noteName(last) }),
+    )
     .join(', ');
 }
 
-export const counted = (count: number, one: string, many: string): string =>
-  `${count} ${count === 1 ? one : many}`;
+const ownNames: readonly Message[] = [
+  message('as found'),
+  message('as strung'),
+  message('as found, in whole sizes'),
+];
+
+/** The name of a scale: ours is said, one that was typed stays as it is. */
+export function scaleName(name: string, { say }: Language = english): string {
+  const own = ownNames.find((one) => one === name);
+  return own === undefined ? name : say(own);
+}

@@ -36,7 +36,7 @@ export function TradeOffPlot({ answers, shown, onChoose }: Props) {
           <g key={tick}>
             <line className="chart-grid" x1={edge.left} x2={width - edge.right} y1={y(tick)} y2={y(tick)} />
             <text x={edge.left - 8} y={y(tick) + 5} textAnchor="end">
-              {tick}
+              {language.plain(tick)}
             </text>
           </g>
         ))}
@@ -79,7 +79,13 @@ export function TradeOffPlot({ answers, shown, onChoose }: Props) {
             >
               <strong>{answer.name}</strong>
               <span>{answerWords(answer, language)}</span>
-              {!answer.isProved && <span className="faint">{say('not proved to be the best')}</span>}
+              {!answer.isProved && (
+                <span className="faint">
+                  {say('Not proved to be the best: a better one could lower its sum by {share} % at most.', {
+                    share: language.fixed(answer.mostBetter * 100, 1),
+                  })}
+                </span>
+              )}
             </button>
           </li>
         ))}
