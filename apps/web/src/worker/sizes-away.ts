@@ -1,9 +1,12 @@
+import type { Language } from '@becket/core';
 import type { InferredWireSizes, ReadForWireSizes, WireLatticeName } from '@becket/tasks';
 
 export interface SizesQuestion {
   readonly number: number;
   readonly read: ReadForWireSizes;
   readonly lattice: WireLatticeName | undefined;
+  /** What it is written in, a BCP 47 tag: a language itself cannot be sent to a worker. */
+  readonly locale: string;
 }
 export interface SizesAnswer {
   readonly number: number;
@@ -21,6 +24,7 @@ export function inferSizesAway(
   { unisons, readings, sizeStamps }: ReadForWireSizes,
   lattice: WireLatticeName | undefined,
   onAnswer: (sizes: InferredWireSizes | undefined) => void,
+  { locale }: Language,
 ): () => void {
   worker ??= new Worker(new URL('./sizes-worker.ts', import.meta.url), { type: 'module', name: 'sizes' });
   asked += 1;
@@ -38,7 +42,7 @@ export function inferSizesAway(
     readings: readings.filter(({ quantity }) => quantity === 'wire-diameter'),
     sizeStamps,
   };
-  const question: SizesQuestion = { number, read, lattice };
+  const question: SizesQuestion = { number, read, lattice, locale };
   own.postMessage(question);
   return () => own.removeEventListener('message', listen);
 }

@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { OrderPolicy, Supplies } from '@becket/tasks';
 
@@ -8,6 +9,8 @@ export interface SuppliesWish {
 }
 export interface SuppliesQuestion extends SuppliesWish {
   readonly number: number;
+  /** What it is written in, a BCP 47 tag: a language itself cannot be sent to a worker. */
+  readonly locale: string;
 }
 export interface SuppliesAnswer {
   readonly number: number;
@@ -23,6 +26,7 @@ let asked = 0;
 export function countSuppliesAway(
   wish: SuppliesWish,
   onAnswer: (answer: SuppliesAnswer) => void,
+  { locale }: Language,
 ): () => void {
   worker ??= new Worker(new URL('./supplies-worker.ts', import.meta.url), {
     type: 'module',
@@ -37,7 +41,7 @@ export function countSuppliesAway(
     onAnswer(data);
   };
   own.addEventListener('message', listen);
-  const question: SuppliesQuestion = { number, ...wish };
+  const question: SuppliesQuestion = { number, locale, ...wish };
   own.postMessage(question);
   return () => own.removeEventListener('message', listen);
 }

@@ -200,7 +200,7 @@ function Effect({ name, value, shop }: { name: AllowanceName; value: string; sho
     let forget = () => {};
     // Typed figures follow each other: the last is what is asked for.
     const soon = setTimeout(() => {
-      forget = countSuppliesAway({ job, policy }, ({ supplies }) => setThen(supplies));
+      forget = countSuppliesAway({ job, policy }, ({ supplies }) => setThen(supplies), language);
     }, 300);
     return () => {
       clearTimeout(soon);

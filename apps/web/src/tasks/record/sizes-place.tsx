@@ -28,17 +28,21 @@ import { bothUnits } from './typed-length.ts';
 
 /** Which sizes the worn wire most probably was, and what speaks for it. */
 export function SizesPlace() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const numbering = numberingOf(desk.id);
   const asked = useObservable(numbering);
   const [answer, setAnswer] = useState<{ of: typeof job; sizes: InferredWireSizes | undefined }>();
   useEffect(
     () =>
-      inferSizesAway(job, asked === 'as the readings say' ? undefined : asked, (sizes) =>
-        setAnswer({ of: job, sizes }),
+      inferSizesAway(
+        job,
+        asked === 'as the readings say' ? undefined : asked,
+        (sizes) => setAnswer({ of: job, sizes }),
+        language,
       ),
-    [job, asked],
+    [job, asked, language],
   );
   const isFresh = answer?.of === job;
   return (
