@@ -5,12 +5,18 @@ import { describe, expect, it } from 'vitest';
 import { tinyJpeg } from '../../journal/src/testing/tiny-jpeg.ts';
 import { readPdf } from '../../papers/src/testing/read-pdf.ts';
 import { readJob, type TaskContext } from './context.ts';
+import { appraiseDemoJob } from './demo/invented-appraisal.ts';
+import { settleDemoJob } from './demo/invented-settling.ts';
+import { openDemoJob } from './demo/open-demo-job.ts';
 import { describeSections, describeUnisons } from './describe-piano.ts';
+import { languageFor } from './language-for.ts';
 import { makePaper, type PaperName, paperNames } from './make-paper.ts';
 import { openJob } from './open-job.ts';
+import { keepPriceList } from './order/price-list.ts';
 import { recordPhoto } from './record-photo.ts';
 import { recordReadings } from './record-reading.ts';
 import { acceptGaps, sealRecord } from './strip-record.ts';
+import { memoryContext } from './testing/memory-context.ts';
 
 function contextAt(at: string): TaskContext {
   let count = 0;
@@ -135,6 +141,34 @@ describe('makePaper()', () => {
     await sealRecord(context, job);
     const csv = await makePaper(context, job, { paper: 'bass-string-order', format: 'csv' });
     expect(textOf(csv)).toMatch(/,[0-9a-f]{64}\r\n/);
+  });
+
+  it('makes the same table for machines in every language', async () => {
+    const context = memoryContext();
+    const { id } = await openDemoJob(context);
+    await appraiseDemoJob(context, id);
+    await settleDemoJob(context, id);
+    // A supplier, so that the purchase list has a line, and a wire of a size.
+    await keepPriceList(context, {
+      supplier: 'Invented Wire',
+      currency: 'EUR',
+      bytes: new TextEncoder().encode(
+        'article,kind,diameter_mm,sold_by,pack,pack_unit,price\nA-18,wire,1.041,coil,500,g,1234.50\n',
+      ),
+      fileName: 'prices.csv',
+    });
+    const german = { ...context, language: await languageFor('de-DE') };
+    const empty: string[] = [];
+    for (const paper of paperNames) {
+      const [inEnglish, inGerman] = [
+        await makePaper(context, id, { paper, format: 'csv' }),
+        await makePaper(german, id, { paper, format: 'csv' }),
+      ];
+      expect(inGerman, paper).toEqual(inEnglish);
+      if (textOf(inEnglish).trim().split('\r\n').length === 1) empty.push(paper);
+    }
+    // Not made in this job; the papers' own test compares them filled. All others had rows to compare.
+    expect(empty).toEqual(['estimate', 'scale-comparison', 'change-order']);
   });
 
   it('refuses a paper, size or format that it does not have, in one sentence', async () => {

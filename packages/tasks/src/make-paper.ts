@@ -118,7 +118,8 @@ export async function makePaper(
   const madeAt = context.now();
   const made = makers[paper](state, {
     at: madeAt.toISOString(),
-    language,
+    // Figures that come in words already stand in the table for machines as well, and that is the same everywhere.
+    language: format === 'csv' ? english : language,
     firstUnit: units,
     address,
     isSealIntact: state.seal === undefined ? undefined : isSealIntact(state.seal, entries),
