@@ -13,6 +13,8 @@ export const german: Catalogue = {
     'Die Angabe „{kind}“ des Eintrags {entry} lässt sich nicht lesen: {problem}',
   'Line {line} is cut off: the file ends in the middle of an entry. The {whole} whole entries before it were read.':
     'Zeile {line} ist abgeschnitten: Die Datei endet mitten in einem Eintrag. Die {whole} vollständigen Einträge davor wurden gelesen.',
+  'Cannot merge these journals: entry {entry} stands in both with different content. An entry never changes; keep both files and correct by a further entry.':
+    'Diese Journale lassen sich nicht vereinen: Der Eintrag {entry} steht in beiden mit verschiedenem Inhalt. Ein Eintrag ändert sich nie; beide Dateien behalten und durch einen weiteren Eintrag berichtigen.',
   'Line {line} is not an entry: {problem}': 'Zeile {line} ist kein Eintrag: {problem}',
   'untitled job': 'Auftrag ohne Titel',
   'Cannot read this photo: a whole JPEG is needed, one that is damaged or cut off was found. Take the photo again.':

@@ -35,11 +35,11 @@ describe('folding one entry further', () => {
     fc.assert(
       fc.property(typedOn, (journal) => {
         for (let count = 1; count < journal.length; count += 1) {
-          const before = foldAnew(mergeJournals(journal.slice(0, count)));
+          const before = foldAnew(mergeJournals([journal.slice(0, count)]));
           const after = foldFurther(before, journal[count]!);
           if (after === undefined) continue;
           quick[nameOf(journal[count]!.fact)] += 1;
-          expect(after).toEqual(foldAnew(mergeJournals(journal.slice(0, count + 1))));
+          expect(after).toEqual(foldAnew(mergeJournals([journal.slice(0, count + 1)])));
         }
       }),
       { numRuns: 1000 },
@@ -56,7 +56,7 @@ describe('folding one entry further', () => {
         (journal, pieces) => {
           for (let count = 1, turn = 0; count <= journal.length; turn += 1) {
             const part = journal.slice(0, count);
-            expect(foldJob(part)).toEqual(foldAnew(mergeJournals(part)));
+            expect(foldJob(part)).toEqual(foldAnew(mergeJournals([part])));
             count += pieces[turn % pieces.length]!;
           }
         },

@@ -130,9 +130,9 @@ describe('mergeJournals()', () => {
     fc.assert(
       fc.property(arbitraryJournal, bits, bits, bits, (journal, first, second, third) => {
         const [a, b, c] = [part(journal, first), part(journal, second), part(journal, third)];
-        expect(mergeJournals(a, b)).toEqual(mergeJournals(b, a));
-        expect(mergeJournals(mergeJournals(a, b), c)).toEqual(mergeJournals(a, mergeJournals(b, c)));
-        expect(mergeJournals(a, a)).toEqual(mergeJournals(a));
+        expect(mergeJournals([a, b])).toEqual(mergeJournals([b, a]));
+        expect(mergeJournals([mergeJournals([a, b]), c])).toEqual(mergeJournals([a, mergeJournals([b, c])]));
+        expect(mergeJournals([a, a])).toEqual(mergeJournals([a]));
       }),
     );
   });
@@ -142,7 +142,7 @@ describe('mergeJournals()', () => {
       fc.property(arbitraryJournal, bits, bits, (journal, first, second) => {
         const [a, b] = [part(journal, first), part(journal, second)];
         const ids = new Set([...a, ...b].map(({ id }) => id));
-        expect(new Set(mergeJournals(a, b).map(({ id }) => id))).toEqual(ids);
+        expect(new Set(mergeJournals([a, b]).map(({ id }) => id))).toEqual(ids);
       }),
     );
   });
@@ -150,8 +150,8 @@ describe('mergeJournals()', () => {
   it('refuses two entries of one id that differ, whatever the order of their fields', () => {
     const entry = entryOf(1, 2, wireReading(40, 0.001));
     const reordered = Object.fromEntries(Object.entries(entry).reverse()) as unknown as Entry;
-    expect(mergeJournals([entry], [reordered])).toHaveLength(1);
-    expect(() => mergeJournals([entry], [{ ...entry, by: 'Bo' }])).toThrow(/different content/);
+    expect(mergeJournals([[entry], [reordered]])).toHaveLength(1);
+    expect(() => mergeJournals([[entry], [{ ...entry, by: 'Bo' }]])).toThrow(/different content/);
   });
 });
 

@@ -82,8 +82,8 @@ describe('foldStock()', () => {
           expect(foldStock(shuffled)).toEqual(whole);
           expect(foldStock([...shuffled, ...own])).toEqual(whole);
           const [here, there] = [shuffled.slice(0, cut), shuffled.slice(cut)];
-          expect(foldStock(mergeJournals(here, there))).toEqual(whole);
-          expect(foldStock(mergeJournals(there, here))).toEqual(whole);
+          expect(foldStock(mergeJournals([here, there]))).toEqual(whole);
+          expect(foldStock(mergeJournals([there, here]))).toEqual(whole);
         },
       ),
     );
@@ -111,7 +111,13 @@ describe('foldStock()', () => {
     const shelf = entry(1, 1, { kind: 'stock-counted', v: 1, item: wire, quantity: 600 });
     const onTablet = entry(2, 2, reserved(wire, 400, jobA, 'Upright of Mr A'), 'Ada');
     const onPhone = entry(3, 2, reserved(wire, 500, jobB, 'Grand of Ms B'), 'Bo');
-    const line = lineOf(mergeJournals([shelf, onPhone], [shelf, onTablet]), wire);
+    const line = lineOf(
+      mergeJournals([
+        [shelf, onPhone],
+        [shelf, onTablet],
+      ]),
+      wire,
+    );
     expect(line).toMatchObject({ onHand: 600, reserved: 900, free: -300 });
     expect(line.reservations).toMatchObject([
       { by: 'Ada', jobTitle: 'Upright of Mr A', open: 400, covered: 400 },

@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import { canonicalText } from '../canonical.ts';
 import type { Entry } from '../entry.ts';
 
@@ -13,7 +14,7 @@ export function compareEntries(a: Entry<unknown>, b: Entry<unknown>): number {
  * Commutative, associative and idempotent: devices may merge in any order, any number of times.
  * Throws: RangeError when two entries share an id and differ, since an entry never changes once it is written.
  */
-export function mergeJournals(...journals: readonly (readonly Entry[])[]): Entry[] {
+export function mergeJournals(journals: readonly (readonly Entry[])[], { say }: Language = english): Entry[] {
   const byId = new Map<string, Entry>();
   for (const journal of journals) {
     for (const entry of journal) {
@@ -21,7 +22,10 @@ export function mergeJournals(...journals: readonly (readonly Entry[])[]): Entry
       if (known === undefined) byId.set(entry.id, entry);
       else if (known !== entry && !isSameEntry(known, entry)) {
         throw new RangeError(
-          `Cannot merge these journals: entry ${entry.id} stands in both with different content. An entry never changes; keep both files and correct by a further entry.`,
+          say(
+            'Cannot merge these journals: entry {entry} stands in both with different content. An entry never changes; keep both files and correct by a further entry.',
+            { entry: entry.id },
+          ),
         );
       }
     }

@@ -52,7 +52,7 @@ it('a record of which most notes are kept is the one that is worked out whole, a
         const part = journal.slice(0, count);
         const grown = asFoundRecord(foldJob(part));
         // Entries that are other objects share nothing with those before.
-        expect(grown).toEqual(asFoundRecord(foldAnew(mergeJournals(structuredClone(part)))));
+        expect(grown).toEqual(asFoundRecord(foldAnew(mergeJournals([structuredClone(part)]))));
       }
     }),
   );

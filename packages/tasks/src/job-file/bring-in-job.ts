@@ -71,7 +71,7 @@ export async function bringInJob(
     );
   }
   // Before anything is kept: entries that contradict those that are here are refused.
-  mergeJournals((await context.store.entries(job)).entries, entries);
+  mergeJournals([(await context.store.entries(job)).entries, entries], language);
 
   const wanted = [...new Set(photosNamed(entries).map(({ digest }) => digest))];
   const absent = await context.store.blobs.missing(wanted);

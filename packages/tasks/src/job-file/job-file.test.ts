@@ -10,6 +10,7 @@ import { describe, expect, it } from 'vitest';
 import { arbitraryJournal, entryOf, jobId } from '../../../journal/src/testing/arbitrary-entries.ts';
 import { jpegWith } from '../../../journal/src/testing/tiny-jpeg.ts';
 import { readJob, type TaskContext } from '../context.ts';
+import { languageFor } from '../language-for.ts';
 import { recordPhoto, withdrawPhoto } from '../record-photo.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { bringInJob } from './bring-in-job.ts';
@@ -202,6 +203,10 @@ describe('a job as one file', () => {
     const there = emptyContext();
     await there.store.append([{ ...opened[0]!, by: 'Bo' }]);
     await expect(bringInJob(there, { bytes, fileName })).rejects.toThrow(/with different content/);
+    const german = await languageFor('de-DE');
+    await expect(bringInJob({ ...there, language: german }, { bytes, fileName })).rejects.toThrow(
+      /^Diese Journale lassen sich nicht vereinen: .* steht in beiden mit verschiedenem Inhalt\./,
+    );
     expect((await there.store.entries(jobId)).entries).toHaveLength(1);
     const { photos } = await readJob(context, jobId);
     expect(await there.store.blobs.missing([photos[0]!.digest])).toHaveLength(1);
