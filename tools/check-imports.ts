@@ -16,7 +16,7 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
   'packages/core': [],
   'packages/journal': ['@becket/core'],
   'packages/store': ['@becket/journal'],
-  'packages/papers': ['@becket/journal', '@becket/core'],
+  'packages/papers': ['@becket/journal', '@becket/core', '@becket/journal/german', '@becket/core/german'],
   'packages/tasks': [
     '@becket/papers',
     '@becket/papers/pdf',

@@ -6,8 +6,8 @@ import { firstProblem, type StockItem, type StockUnit, stockItemSchema } from '@
  * 'tuning pin 7.163 x 63.5 mm', 'tuning pin 7.16 mm' (length not chosen), 'Felt glue (piece)'.
  *
  * Throws: SyntaxError with one sentence when it is none of these.
- * @example itemNamed('wire 0.991 mm')  // = { kind: 'wire', diameter_m: 0.000991 }
- * @example itemNamed('Felt, red (mm)')  // = { kind: 'other', name: 'Felt, red', unit: 'mm' }
+ * @example itemNamed('wire 0.991 mm')  // = {"kind":"wire","diameter_m":0.000991}
+ * @example itemNamed('Felt, red (mm)')  // = {"kind":"other","name":"Felt, red","unit":"mm"}
  */
 export function itemNamed(text: string, { say }: Language = english): StockItem {
   const words = text.trim();
