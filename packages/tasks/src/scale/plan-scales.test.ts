@@ -61,6 +61,7 @@ describe('planScales()', () => {
     expect(first.reasonsAgainst.join()).toMatch(/age of the instrument is not known/);
     for (const answer of answers) {
       expect(answer.isProved).toBe(true);
+      expect(answer.mostBetter).toBe(0);
       const gauges = answer.notes.flatMap((note) => (note.winding === 'plain' ? [note.gauge_m] : []));
       // Sizes never grow upwards, so each change is one more size.
       expect(answer.plainSizeChanges).toBe(new Set(gauges.map((gauge) => gauge.toFixed(7))).size - 1);

@@ -90,6 +90,8 @@ export interface PlannedScale {
   readonly inharmonicityUnevenness: number;
   /** Whether it is proved that nothing better exists under the same weights. */
   readonly isProved: boolean;
+  /** How much smaller, as a share of its sum, a better one could be at most; 0 where none is. */
+  readonly mostBetter: number;
   /** Load of all strings less what was found [N]. */
   readonly loadChange_n: number;
   /** Why the scale may better be left as it is than get this one; each a sentence. */
@@ -323,6 +325,7 @@ function planned({ answer, loadChange }: FrontAnswer, count: number): Omit<Plann
     tensionUnevenness: perBend(parts.tensionBend),
     inharmonicityUnevenness: perBend(parts.inharmonicityBend),
     isProved: answer.proof.isOptimal,
+    mostBetter: answer.proof.isOptimal ? 0 : 1 - answer.proof.lowerBound / answer.objective,
     loadChange_n: loadChange,
   };
 }

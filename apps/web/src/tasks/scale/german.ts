@@ -268,7 +268,8 @@ export const german: Catalogue = {
   'What does more evenness cost?': 'Was kostet mehr Gleichmäßigkeit?',
   'unevenness of tension (%)': 'Ungleichmäßigkeit der Zugkraft (%)',
   'notes changed': 'geänderte Töne',
-  'not proved to be the best': 'nicht bewiesen, dass es nichts Besseres gibt',
+  'Not proved to be the best: a better one could lower its sum by {share} % at most.':
+    'Nicht bewiesen, dass es nichts Besseres gibt: eine bessere könnte ihre Summe um höchstens {share} % senken.',
   'Could not plan scales: this browser ran out of memory for it, or did not load the part of the program that does it. Nothing was changed; load this page again and try once more.':
     'Die Mensuren ließen sich nicht planen: Dem Browser fehlte der Speicher dafür, oder er hat den Teil des Programms, der es tut, nicht geladen. Nichts wurde geändert; die Seite neu laden und es noch einmal versuchen.',
 };
