@@ -46,6 +46,9 @@ interface Schema extends DBSchema {
   blobs: { key: string; value: { readonly digest: string; readonly bytes: Uint8Array } };
 }
 
+/** Told of a job to which entries were added, and of how many of them this tab has made: no server has those yet. */
+export type ArrivalListener = (job: Ulid, made: number) => void;
+
 /** The journals on this device, and what the exchange with a server needs to know of them. */
 export interface BrowserStore extends JournalStore {
   /**
@@ -63,7 +66,7 @@ export interface BrowserStore extends JournalStore {
   /** The server does not know where we were: read from the beginning, and send again what is not there. */
   forgetServer(job: Ulid): Promise<void>;
   /** Calls back with the job whenever entries were added, here or in another tab. Gives back the way to stop. */
-  onArrival(listener: (job: Ulid) => void): () => void;
+  onArrival(listener: ArrivalListener): () => void;
 }
 
 const databaseName = 'becket';
@@ -117,14 +120,14 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
 
   const channel =
     typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(`${name}-arrivals`);
-  const listeners = new Set<(job: Ulid) => void>();
-  const tell = (job: Ulid) => {
-    for (const listener of listeners) listener(job);
+  const listeners = new Set<ArrivalListener>();
+  const tell = (job: Ulid, made: number) => {
+    for (const listener of listeners) listener(job, made);
   };
   if (channel)
     channel.onmessage = ({ data }) => {
       isBehind.set(data as Ulid, {});
-      tell(data as Ulid);
+      tell(data as Ulid, 0);
     };
 
   /** Always the same objects, by which a fold knows what it has folded already; nobody can change them. */
@@ -159,7 +162,7 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
     batch: readonly Entry[],
     { isSent, cursor }: { isSent: boolean; cursor?: { job: Ulid; cursor: Cursor } },
   ): Promise<{ added: number; known: number }> {
-    const changedJobs = new Set<Ulid>();
+    const addedTo = new Map<Ulid, number>();
     let result = { added: 0, known: 0 };
     try {
       const transaction = database.transaction(['entries', 'heads', 'links'], 'readwrite', {
@@ -183,7 +186,7 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
         }
         for (const head of newHeads.values()) {
           asPart(heads.put(head));
-          changedJobs.add(head.job);
+          addedTo.set(head.job, fresh.filter(({ job }) => job === head.job).length);
         }
         if (cursor) asPart(transaction.objectStore('links').put(cursor));
         await transaction.done;
@@ -201,10 +204,10 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
       if (cause instanceof EntryChanged) throw cause;
       throw cannotWrite(cause, name);
     }
-    for (const job of changedJobs) {
+    for (const [job, added] of addedTo) {
       isBehind.set(job, {});
       channel?.postMessage(job);
-      tell(job);
+      tell(job, isSent ? 0 : added);
     }
     return result;
   }
@@ -238,7 +241,7 @@ export async function openBrowserStore(name = databaseName): Promise<BrowserStor
       headsInMemory.set(job, head);
     }
     channel?.postMessage(job);
-    tell(job);
+    tell(job, batch.length);
     return { added: batch.length, known: 0 };
   }
 

@@ -174,6 +174,20 @@ describe('a round of the exchange', () => {
     expect(await store.unsent(jobA, 10)).toEqual(wireEntries(3));
   });
 
+  test('all is never said to be sent beside an entry that was kept just now', async () => {
+    const { store, exchange } = await device(server);
+    await store.append(wireEntries(2));
+    expect(exchange.state.get()).toMatchObject({ unsent: 2, unsentByJob: new Map([[jobA, 2]]) });
+    await exchange.round();
+    expect(exchange.state.get().unsent).toBe(0);
+    await store.append([wireEntry(2)]);
+    expect(exchange.state.get().unsent).toBe(1);
+    await exchange.round();
+    // What the server has sent is not waiting to be sent.
+    await store.takeIn(jobA, [wireEntry(9)], 'its cursor');
+    expect(exchange.state.get().unsent).toBe(0);
+  });
+
   test('that is cut off between two parts goes on with the rest, in order', async () => {
     const { store, exchange } = await device(server);
     await store.append(wireEntries(900));

@@ -182,7 +182,13 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
     return running;
   }
 
-  const stopArrivals = store.onArrival(() => {
+  const stopArrivals = store.onArrival((job, made) => {
+    // Nobody is told that all is sent beside a value that was kept just now.
+    if (made > 0) {
+      const { unsent, unsentByJob } = state.get();
+      const ofJob = (unsentByJob.get(job) ?? 0) + made;
+      state.update({ unsent: unsent + made, unsentByJob: new Map(unsentByJob).set(job, ofJob) });
+    }
     // What was typed is shown as kept first: to count and to send take the same processor and the same database.
     clearTimeout(counting);
     counting = setTimeout(() => void count(), restAfterArrival);
