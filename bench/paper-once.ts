@@ -1,6 +1,6 @@
 /*
- * Makes one paper of the demo grand in a process of its own and writes how long the first and the next ones took, and how large
- * it is, as one line of JSON. Run by `papers.bench.ts`: only a new process has a cold start.
+ * Makes one paper of the demo grand in a process of its own and writes how long the first and the next ones took, by the clock and
+ * of the processor, and how large it is, as one line of JSON. Run by `papers.bench.ts`: only a new process has a cold start.
  *
  *   node --import tsx bench/paper-once.ts <paper> <pdf|csv> <how often>
  */
@@ -33,10 +33,15 @@ const { lines } = draftEstimate(job, {
 await makeEstimate(context, job.id, { currency: 'EUR', pricesIncludeTax: false, lines: [...lines] });
 
 const times: number[] = [];
+// Of all threads, which a busy machine leaves as it is.
+const processor: number[] = [];
 let size = 0;
 for (let turn = 0; turn < Number(often); turn += 1) {
   const start = performance.now();
+  const before = process.cpuUsage();
   size = (await makePaper(context, job.id, { paper, format })).bytes.length;
   times.push(performance.now() - start);
+  const { user, system } = process.cpuUsage(before);
+  processor.push((user + system) / 1000);
 }
-console.log(JSON.stringify({ times, size }));
+console.log(JSON.stringify({ times, processor, size }));
