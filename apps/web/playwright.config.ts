@@ -12,6 +12,8 @@ export default defineConfig({
   expect: { timeout: 15_000 },
   reporter: [['list'], ['json']],
   use: {
+    // Country and language of the device, which units, paper and marks start from.
+    locale: 'en-GB',
     viewport: { width: 820, height: 1180 },
     launchOptions: {
       executablePath: process.env.BECKET_CHROMIUM ?? '/usr/bin/chromium',

@@ -1,3 +1,4 @@
+import { firstUnitOf } from '@becket/core';
 import { createRoot } from 'react-dom/client';
 import './shell/look.css';
 import { newDeviceName, startDevice, strongRandom } from './desk/device.ts';
@@ -25,7 +26,11 @@ function show(appearance: Appearance): void {
 }
 
 const isSmall = matchMedia('(max-width: 599px)').matches;
-const settings = deviceSettings(storageOrNothing(), newDeviceName(strongRandom), isSmall);
+const settings = deviceSettings(storageOrNothing(), newDeviceName(strongRandom), {
+  isSmall,
+  // The unit a rule is divided in where this device is; a choice of its own in the settings.
+  unit: firstUnitOf(navigator.language),
+});
 show(settings.get().appearance);
 settings.subscribe(() => show(settings.get().appearance));
 

@@ -20,6 +20,11 @@ describe('readSettings()', () => {
   });
 });
 
+test('a device starts with the unit of its country, until another was chosen', () => {
+  expect(readSettings(null, 'bench', { unit: 'in' }).unit).toBe('in');
+  expect(readSettings('{"unit":"mm"}', 'bench', { unit: 'in' }).unit).toBe('mm');
+});
+
 test('the device keeps its name from one visit to the next', () => {
   const kept = new Map<string, string>();
   const storage = {

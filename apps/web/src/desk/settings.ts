@@ -26,11 +26,15 @@ export interface Settings {
 export const namelessUser = 'name not given';
 
 /** Settings from what was kept as text; whatever does not fit is taken from the start values. */
-export function readSettings(text: string | null, newDevice: string, isSmall = false): Settings {
+export function readSettings(
+  text: string | null,
+  newDevice: string,
+  { isSmall = false, unit = 'mm' }: { readonly isSmall?: boolean; readonly unit?: LengthUnit } = {},
+): Settings {
   const start: Settings = {
     name: '',
     device: newDevice,
-    unit: 'mm',
+    unit,
     appearance: 'as the device',
     language: 'as the device',
     // On a small screen the plan would stand before the work; it is a tap away.
@@ -63,9 +67,9 @@ const keptAs = 'becket-settings';
 export function deviceSettings(
   storage: Storage | undefined,
   newDevice: string,
-  isSmall = false,
+  start: { readonly isSmall?: boolean; readonly unit?: LengthUnit } = {},
 ): Observable<Settings> {
-  const settings = observable(readSettings(storage?.getItem(keptAs) ?? null, newDevice, isSmall));
+  const settings = observable(readSettings(storage?.getItem(keptAs) ?? null, newDevice, start));
   const keep = () => {
     try {
       storage?.setItem(keptAs, JSON.stringify(settings.get()));
