@@ -127,6 +127,7 @@ export {
 } from './hand-over/hand-over-commands.ts';
 export { noteRuns } from './hand-over/note-runs.ts';
 export { type OpenThing, stillOpen } from './hand-over/still-open.ts';
+export { wantedWires } from './hand-over/wanted-wires.ts';
 // Bring in a table of readings
 export { bringInReadings, CellsNotReadable } from './import/bring-in-readings.ts';
 export {

@@ -62,18 +62,25 @@ export const STRUNG_TOLERANCES: Readonly<Record<StrungDeviation['quantity'], Met
 /**
  * Where the strings that are on are not those that were chosen, by what was measured on them; none while no scale is chosen.
  * A note of which no new wire was measured is not compared.
+ *
+ * @param wanted  the plain wire that was to be strung, by key; what was read of the worn wire is no size that was chosen
  */
-export function strungDeviations(job: Job, scale: StrungScale = strungScale(job)): StrungDeviation[] {
+export function strungDeviations(
+  job: Job,
+  scale: StrungScale,
+  wanted: ReadonlyMap<number, Metres>,
+): StrungDeviation[] {
   const chosen = chosenScaleOf(job);
   if (chosen === undefined || scale.chosen === undefined) return [];
-  const wanted = new Map(scaleNotesOf(job, chosen.which).notes.map((note) => [note.key, note]));
+  const notes = new Map(scaleNotesOf(job, chosen.which).notes.map((note) => [note.key, note]));
   return scale.notes.flatMap(({ key, note, from }): StrungDeviation[] => {
-    const own = wanted.get(key);
+    const own = notes.get(key);
     if (from !== 'measured' || own === undefined) return [];
     const sizes = sizesOf(note);
     const chosenSizes = sizesOf(own);
     return (Object.keys(sizes) as StrungDeviation['quantity'][]).flatMap((quantity) => {
-      const [is, was] = [sizes[quantity], chosenSizes[quantity]];
+      const is = sizes[quantity];
+      const was = quantity === 'wire' ? wanted.get(key) : chosenSizes[quantity];
       // A hair of rounding is no difference.
       const isWithin =
         is === undefined || was === undefined || Math.abs(is - was) <= STRUNG_TOLERANCES[quantity] + 1e-9;

@@ -11,6 +11,8 @@ export interface HandOverFigures {
   readonly handOver: HandOver | undefined;
   /** As it stands now; `changedSince` says whether it is another than on the day of the hand-over. */
   readonly scale: StrungScale;
+  /** The plain wire that was to be strung, by key; printed where the new wire was not measured. */
+  readonly wanted: ReadonlyMap<number, Metres>;
   readonly scaleDigest: string;
   readonly changedSince: string | undefined;
   /** What was done, one sentence each, each from a fact of the job. */

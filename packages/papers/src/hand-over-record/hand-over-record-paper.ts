@@ -64,7 +64,7 @@ export function handOverRecordPaper(job: Job, options: PaperOptions, figures: Ha
     },
     { is: 'page break' },
     { is: 'heading', level: 2, text: say('The strings that are on') },
-    ...stringsTable(job, figures.scale, unit, language),
+    ...stringsTable(job, figures, unit, language),
     { is: 'heading', level: 2, text: say('Torque of the tuning pins, as strung') },
     ...torqueBlocks(figures.torque, unit, language),
     { is: 'heading', level: 2, text: say('Bearing, as strung') },
@@ -87,7 +87,7 @@ export function handOverRecordPaper(job: Job, options: PaperOptions, figures: Ha
       options,
     ),
     blocks,
-    machineTable: stringsForMachines(job, figures.scale),
+    machineTable: stringsForMachines(job, figures),
   };
 }
 

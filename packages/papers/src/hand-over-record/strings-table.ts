@@ -1,7 +1,10 @@
 import { type Language, type Metres, message, metres, noteName, type ScaleNote } from '@becket/core';
-import { asFoundRecord, type Job, type StrungNote, type StrungScale } from '@becket/journal';
+import { asFoundRecord, type Job, type StrungNote } from '@becket/journal';
 import { type LengthUnit, lengthCells, lengthColumns } from '../figures/lengths.ts';
 import type { Block, Cell, MachineCell, MachineTable, TableRow } from '../page-tree.ts';
+import type { HandOverFigures } from './hand-over-figures.ts';
+
+type Strung = Pick<HandOverFigures, 'scale' | 'wanted'>;
 
 const fromWords = {
   measured: message('[of a size] measured'),
@@ -10,7 +13,12 @@ const fromWords = {
 } as const satisfies Record<StrungNote['from'], string>;
 
 /** Every note with its sizes, section by section; a note that nobody knows has a row that says so. */
-export function stringsTable(job: Job, scale: StrungScale, unit: LengthUnit, language: Language): Block[] {
+export function stringsTable(
+  job: Job,
+  { scale, wanted }: Strung,
+  unit: LengthUnit,
+  language: Language,
+): Block[] {
   const { say } = language;
   const { notes } = asFoundRecord(job);
   if (notes.length === 0)
@@ -24,7 +32,7 @@ export function stringsTable(job: Job, scale: StrungScale, unit: LengthUnit, lan
     before = name;
     rows.push({
       cells: noteCells(
-        { key, strings, strung: strung.get(key), measured: measuredWire(job, key) },
+        { key, strings, strung: strung.get(key), measured: measuredWire(job, key), wanted: wanted.get(key) },
         unit,
         language,
       ),
@@ -71,10 +79,11 @@ interface NoteToPrint {
   readonly strings: number | undefined;
   readonly strung: StrungNote | undefined;
   readonly measured: Metres | undefined;
+  readonly wanted: Metres | undefined;
 }
 
 function noteCells(
-  { key, strings, strung, measured }: NoteToPrint,
+  { key, strings, strung, measured, wanted }: NoteToPrint,
   unit: LengthUnit,
   language: Language,
 ): Cell[] {
@@ -92,7 +101,7 @@ function noteCells(
         ];
   }
   const { note, from } = strung;
-  const { wire, overAll } = sizesOf(note);
+  const { wire, overAll } = sizesOf(note, from === 'chosen' ? wanted : undefined);
   return [
     noteName(key),
     count,
@@ -105,8 +114,12 @@ function noteCells(
   ];
 }
 
-function sizesOf({ string }: ScaleNote): { wire: Metres; overAll: Metres | undefined } {
-  if (string.kind === 'plain') return { wire: string.diameter, overAll: undefined };
+/** A plain note has the wire that was to be strung, where the new one was not measured: not that of the worn one. */
+function sizesOf(
+  { string }: ScaleNote,
+  wanted: Metres | undefined,
+): { wire: Metres; overAll: Metres | undefined } {
+  if (string.kind === 'plain') return { wire: wanted ?? string.diameter, overAll: undefined };
   const overAll = string.layers.reduce(
     (sum, { wireDiameter }) => sum + 2 * wireDiameter,
     string.coreDiameter as number,
@@ -115,7 +128,7 @@ function sizesOf({ string }: ScaleNote): { wire: Metres; overAll: Metres | undef
 }
 
 /** One row a note. */
-export function stringsForMachines(job: Job, scale: StrungScale): MachineTable {
+export function stringsForMachines(job: Job, { scale, wanted }: Strung): MachineTable {
   const strung = new Map(scale.notes.map((note) => [note.key, note]));
   return {
     columns: [
@@ -131,7 +144,10 @@ export function stringsForMachines(job: Job, scale: StrungScale): MachineTable {
     ],
     rows: asFoundRecord(job).notes.map(({ key, section, strings }) => {
       const known = strung.get(key);
-      const sizes = known === undefined ? undefined : sizesOf(known.note);
+      const sizes =
+        known === undefined
+          ? undefined
+          : sizesOf(known.note, known.from === 'chosen' ? wanted.get(key) : undefined);
       return [
         String(key),
         noteName(key),

@@ -158,6 +158,7 @@ export function handOverTestFigures(entries: readonly Entry[] = settledJournal()
   return {
     handOver,
     scale,
+    wanted: new Map(),
     scaleDigest: scaleDigest(job, { notes: scale.notes.map(({ note }) => note) }),
     changedSince: undefined,
     done: ['3 passes were made (for a test).'],

@@ -15,6 +15,7 @@ import { entriesFor, entriesOf, type TaskContext } from '../context.ts';
 import { requireDay } from '../settle/require-day.ts';
 import { deviationInWords } from './deviation-words.ts';
 import { stillOpen } from './still-open.ts';
+import { wantedWires } from './wanted-wires.ts';
 
 /** A hand-over as a person makes it; what is open and what deviates is worked out and kept with it. */
 export interface HandOverToMake
@@ -85,7 +86,7 @@ export async function handOver(
         kind: 'handed-over',
         v: 1,
         ...toMake,
-        deviations: strungDeviations(state, scale).map((deviation) => {
+        deviations: strungDeviations(state, scale, wantedWires(state)).map((deviation) => {
           const what = deviationInWords(deviation, language);
           const because = deviationReasons[what]?.trim();
           return because === undefined || because === '' ? { what } : { what, because };

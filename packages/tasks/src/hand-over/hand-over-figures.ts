@@ -15,6 +15,7 @@ import type { BearingSection, BearingSpread, FinalPitch, HandOverFigures } from 
 import { pinTorqueMap } from '../appraise/pin-torque-map.ts';
 import { deviationInWords } from './deviation-words.ts';
 import { stillOpen } from './still-open.ts';
+import { wantedWires } from './wanted-wires.ts';
 import { whatWasDone } from './what-was-done.ts';
 
 /**
@@ -29,10 +30,12 @@ export function handOverFigures(
   const settling = foldSettling(entries);
   const handOver = foldHandOver(entries);
   const scale = strungScale(job);
+  const wanted = wantedWires(job);
   const digest = scaleDigest(job, { notes: scale.notes.map(({ note }) => note) });
   return {
     handOver,
     scale,
+    wanted,
     scaleDigest: digest,
     changedSince:
       handOver?.scaleDigest === undefined || handOver.scaleDigest === digest
@@ -44,7 +47,9 @@ export function handOverFigures(
     done: whatWasDone(job, { settling, scale }, language),
     deviations:
       handOver?.deviations ??
-      strungDeviations(job, scale).map((deviation) => ({ what: deviationInWords(deviation, language) })),
+      strungDeviations(job, scale, wanted).map((deviation) => ({
+        what: deviationInWords(deviation, language),
+      })),
     stillOpen:
       handOver?.stillOpen ??
       stillOpen(job, { settling, scale, today }, language).map(({ sentence }) => sentence),

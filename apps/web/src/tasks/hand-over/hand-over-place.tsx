@@ -1,11 +1,20 @@
 import './hand-over.css';
-import { foldHandOver, foldSettling, type HandOver, strungDeviations, strungScale } from '@becket/journal';
-import { deviationInWords, type OpenThing, stillOpen, withdrawEntry } from '@becket/tasks';
-import { useMemo } from 'react';
+import type { Metres } from '@becket/core';
+import {
+  foldHandOver,
+  foldSettling,
+  type HandOver,
+  type StrungScale,
+  strungDeviations,
+  strungScale,
+} from '@becket/journal';
+import { deviationInWords, type OpenThing, stillOpen, wantedWires, withdrawEntry } from '@becket/tasks';
+import { useEffect, useMemo, useState } from 'react';
 import { hashOf, type TaskName, tasks } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { inferSizesAway } from '../../worker/sizes-away.ts';
 import { HandOverForm } from './hand-over-form.tsx';
 import { StrungReadings } from './strung-readings.tsx';
 
@@ -33,10 +42,7 @@ export function HandOverPlace() {
     () => stillOpen(job, { settling: foldSettling(entries), scale, today: todayHere() }, language),
     [job, entries, scale, language],
   );
-  const deviations = useMemo(
-    () => strungDeviations(job, scale).map((one) => deviationInWords(one, language)),
-    [job, scale, language],
-  );
+  const deviations = useDeviations(scale);
   return (
     <section aria-labelledby="hand-over" className="hand-over">
       <h2 id="hand-over">{say('Hand over')}</h2>
@@ -50,6 +56,30 @@ export function HandOverPlace() {
         <Made made={made} />
       )}
     </section>
+  );
+}
+
+/** Where the new wire is not what was chosen. The sizes of the old wire are worked out away from the screen first. */
+function useDeviations(scale: StrungScale): readonly string[] {
+  const { job } = useDesk();
+  const language = useLanguage();
+  const [wanted, setWanted] = useState<ReadonlyMap<number, Metres>>(new Map());
+  const isCompared = scale.chosen !== undefined && scale.notes.some(({ from }) => from === 'measured');
+  useEffect(
+    () =>
+      isCompared
+        ? inferSizesAway(
+            job,
+            undefined,
+            (sizes) => setWanted(wantedWires(job, sizes ?? { notes: [] })),
+            language,
+          )
+        : undefined,
+    [job, isCompared, language],
+  );
+  return useMemo(
+    () => strungDeviations(job, scale, wanted).map((one) => deviationInWords(one, language)),
+    [job, scale, wanted, language],
   );
 }
 
