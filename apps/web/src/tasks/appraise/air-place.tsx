@@ -14,7 +14,7 @@ const shown: readonly ReadingQuantityName[] = ['pitch-offset', 'relative-humidit
 /** Pitch as found, and the air it was read in: what torque and pitch depend on. */
 export function AirPlace() {
   const language = useLanguage();
-  const { localMoment, say } = language;
+  const { localMoment, plain, say } = language;
   const { desk, job } = useDesk();
   const [note, setNote] = useState('A4');
   const [cents, setCents] = useState('');
@@ -86,10 +86,10 @@ export function AirPlace() {
       <ReasonHere reason={reason} onChange={setReason} />
       <form onSubmit={keep} aria-label={say('Pitch and air')}>
         <div className="fields">
-          {field('Note', 'that the pitch was read at', note, setNote)}
-          {field('Pitch (cents)', 'below is negative: -35', cents, setCents)}
-          {field('Relative humidity (%)', 'in the room, near the piano', humidity, setHumidity)}
-          {field('Temperature (°C)', 'may stay empty', temperature, setTemperature)}
+          {field(say('Note'), say('that the pitch was read at'), note, setNote)}
+          {field(say('Pitch (cents)'), say('below is negative: -35'), cents, setCents)}
+          {field(say('Relative humidity (%)'), say('in the room, near the piano'), humidity, setHumidity)}
+          {field(say('Temperature (°C)'), say('may stay empty'), temperature, setTemperature)}
         </div>
         {problem !== undefined && (
           <p role="alert" className="notice bad">
@@ -103,10 +103,15 @@ export function AirPlace() {
       <ul className="plain-list" aria-label={say('Pitch and air, kept')}>
         {readings.map((one) => (
           <li key={one.entry}>
-            {readingQuantities[one.quantity].label}
-            {one.place.key === undefined ? '' : say(' at {note}', { note: noteName(one.place.key) })}:{' '}
+            {one.place.key === undefined
+              ? say(readingQuantities[one.quantity].label)
+              : say('{quantity} at {note}', {
+                  quantity: say(readingQuantities[one.quantity].label),
+                  note: noteName(one.place.key),
+                })}
+            :{' '}
             <strong>
-              {one.asRead.value} {one.asRead.unit}
+              {plain(one.asRead.value)} {one.asRead.unit === 'cents' ? say('cents') : one.asRead.unit}
             </strong>{' '}
             <span className="faint">
               {localMoment(one.at)}, {one.by}
@@ -115,12 +120,12 @@ export function AirPlace() {
               type="button"
               className="button quiet"
               aria-label={say('Take back {label} {value}', {
-                label: readingQuantities[one.quantity].label,
-                value: one.asRead.value,
+                label: say(readingQuantities[one.quantity].label),
+                value: plain(one.asRead.value),
               })}
               onClick={() =>
                 void desk.run((context, id) =>
-                  withdrawEntry(context, id, one.entry, reason.trim() || 'taken back'),
+                  withdrawEntry(context, id, one.entry, reason.trim() || say('taken back')),
                 )
               }
             >
@@ -147,8 +152,8 @@ function readingOf(
     throw new RangeError(
       say("Cannot read '{found}' as {label}: a number in {unit} is needed. Type it again.", {
         found: text.trim(),
-        label: readingQuantities[quantity].label,
-        unit,
+        label: say(readingQuantities[quantity].label),
+        unit: unit === 'cents' ? say('cents') : unit,
       }),
     );
   return { quantity, place: key === undefined ? {} : { key }, value: typed.value, unit };

@@ -9,17 +9,17 @@ import { dayText, moneyWords } from './estimate-state.ts';
 /** The change order, line by line, with what the customer said. */
 export function ChangeAnswers() {
   const language = useLanguage();
-  const { say } = language;
+  const { list, plain, say, sayNodes } = language;
   const { desk, job } = useDesk();
   const [name, setName] = useState(job.customer ?? '');
   const [said, setSaid] = useState<readonly string[]>([]);
   if (job.damages.length === 0) return null;
   const totals = changeOrderByAnswer(job);
   const sum = ({ prices, withoutPrice }: (typeof totals)['agreed']) =>
-    [
+    list([
       ...prices.map(({ currency, minorUnits }) => moneyWords(minorUnits, currency, language)),
-      ...(withoutPrice > 0 ? [`${withoutPrice} not priced yet`] : []),
-    ].join(' and ') || 'nothing';
+      ...(withoutPrice > 0 ? [say('{count} not priced yet', { count: withoutPrice })] : []),
+    ]) || say('nothing');
 
   const answer = (damage: string, is: 'agreed' | 'declined') =>
     void desk
@@ -38,10 +38,10 @@ export function ChangeAnswers() {
     <section aria-labelledby="change-answers">
       <h3 id="change-answers">{say('Change order')}</h3>
       <p>
-        {say('Agreed: {sum}. Declined: {sum2}. Waiting: {sum3}.', {
-          sum: sum(totals.agreed),
-          sum2: sum(totals.declined),
-          sum3: sum(totals.waiting),
+        {say('Agreed: {agreed}. Declined: {declined}. Waiting: {waiting}.', {
+          agreed: sum(totals.agreed),
+          declined: sum(totals.declined),
+          waiting: sum(totals.waiting),
         })}
       </p>
       <Field label={say('Answered by')}>
@@ -55,17 +55,20 @@ export function ChangeAnswers() {
           return (
             <li key={entry} className="survey-line">
               <p>
-                <strong>{what}</strong>,{' '}
-                {priceMinorUnits === undefined || currency === undefined
-                  ? say('not priced yet')
-                  : moneyWords(priceMinorUnits, currency, language)}
-                {days !== undefined && say(', {days} working days', { days })}.{' '}
+                {sayNodes('{what}, {price}{days, select, none {} other {, {days} working days}}.', {
+                  what: <strong>{what}</strong>,
+                  price:
+                    priceMinorUnits === undefined || currency === undefined
+                      ? say('not priced yet')
+                      : moneyWords(priceMinorUnits, currency, language),
+                  days: days === undefined ? 'none' : plain(days),
+                })}{' '}
                 {given === undefined
                   ? say('Waits for an answer.')
-                  : say('{value} by {name} on {on}.', {
-                      value: given.answer === 'agreed' ? say('Agreed') : say('Declined'),
+                  : say('{answer, select, agreed {Agreed} other {Declined}} by {name} on {day}.', {
+                      answer: given.answer,
                       name: given.name,
-                      on: given.on,
+                      day: given.on,
                     })}
               </p>
               <div className="button-row">

@@ -23,9 +23,9 @@ export function DecisionPlace() {
     <section aria-labelledby="decision">
       <h2 id="decision">{say('Decision')}</h2>
       <p className="verdict" data-verdict={advice.verdict}>
-        {sayNodes('{span}What is noted speaks for: {strong}', {
-          span: <span aria-hidden="true">{marks[advice.verdict]} </span>,
-          strong: <strong>{advice.verdict}</strong>,
+        {sayNodes('{mark} What is noted speaks for: {verdict}', {
+          mark: <span aria-hidden="true">{marks[advice.verdict]}</span>,
+          verdict: <strong>{say(advice.verdict)}</strong>,
         })}
       </p>
       <p className="faint">
@@ -39,9 +39,9 @@ export function DecisionPlace() {
         .map((verdict) => [verdict, advice.reasons.filter((one) => one.verdict === verdict)] as const)
         .filter(([, reasons]) => reasons.length > 0)
         .map(([verdict, reasons]) => (
-          <section key={verdict} aria-label={say('Reasons for {verdict}', { verdict })}>
+          <section key={verdict} aria-label={say('Reasons for {verdict}', { verdict: say(verdict) })}>
             <h3>
-              {marks[verdict]} {verdict}
+              {marks[verdict]} {say(verdict)}
             </h3>
             <ul className="reasons">
               {reasons.map((reason) => (
@@ -62,10 +62,10 @@ export function DecisionPlace() {
       {made !== undefined && (
         <section className="estimate-version" aria-label={say('The decision that stands')}>
           <h3>
-            {sayNodes('{value} Decided: {verdict} {span}', {
-              value: marks[made.verdict],
-              verdict: made.verdict,
-              span: (
+            {sayNodes('{mark} Decided: {verdict} {when}', {
+              mark: marks[made.verdict],
+              verdict: say(made.verdict),
+              when: (
                 <span className="faint">
                   {localDay(made.at)}, {made.by}
                 </span>
@@ -82,13 +82,13 @@ export function DecisionPlace() {
           )}
           {made.advised !== made.verdict && (
             <p className="faint">
-              {say('What was noted then spoke for: {advised}.', { advised: made.advised })}
+              {say('What was noted then spoke for: {advised}.', { advised: say(made.advised) })}
             </p>
           )}
           {made.advised !== advice.verdict && (
             <p className="question">
               {say('? What is noted now speaks for {verdict}: look at it again.', {
-                verdict: advice.verdict,
+                verdict: say(advice.verdict),
               })}
             </p>
           )}
@@ -124,19 +124,14 @@ function Reason({ reason }: { reason: DecisionReason }) {
       )}
       {reason.condition !== undefined && <p>→ {reason.condition}</p>}
       <p className="faint">
-        {say('{about}; rests on {value}{value2}', {
-          about: reason.about,
-          value:
-            reason.entries.length === 0
-              ? say('nothing noted')
-              : say('{entries} {entries, plural, one {entry} other {entries}}', {
-                  entries: reason.entries.length,
-                }),
-          value2:
-            reason.deferTo !== undefined
-              ? say('; to be judged by {deferTo}', { deferTo: reason.deferTo })
-              : '',
-        })}
+        {say(
+          '{about}; rests on {entries, plural, =0 {nothing noted} one {# entry} other {# entries}}{judge, select, none {} other {; to be judged by {judge}}}',
+          {
+            about: say(reason.about),
+            entries: reason.entries.length,
+            judge: reason.deferTo ?? 'none',
+          },
+        )}
       </p>
     </li>
   );
@@ -193,7 +188,7 @@ function DecisionForm({ advice }: { advice: DecisionAdvice }) {
         label={say('The job is a')}
         value={verdict}
         onChange={setVerdict}
-        options={verdicts.map((value) => ({ value, words: `${marks[value]} ${value}` }))}
+        options={verdicts.map((value) => ({ value, words: `${marks[value]} ${say(value)}` }))}
       />
       {verdict !== 'go' && (
         <Field

@@ -7,13 +7,14 @@ import { useLanguage } from '../../parts/language.tsx';
 
 /** What became of what earlier surveys of this piano noted: which repairs hold, and what grew. */
 export function EarlierSurveys() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const device = useDevice();
   const [others, setOthers] = useState<readonly ListedJob[]>([]);
   const [chosen, setChosen] = useState('');
   const [said, setSaid] = useState('');
-  const survey = useMemo(() => compareSurveys(job), [job]);
+  const survey = useMemo(() => compareSurveys(job, { language }), [job, language]);
 
   useEffect(() => {
     let isCurrent = true;
@@ -31,10 +32,10 @@ export function EarlierSurveys() {
     const { copied, already, notOnThisPiano } = done;
     setSaid(
       [
-        `${copied} ${copied === 1 ? 'line was' : 'lines were'} copied.`,
-        ...(already > 0 ? [`${already} stood here already.`] : []),
+        say('{copied, plural, one {# line was} other {# lines were}} copied.', { copied }),
+        ...(already > 0 ? [say('{already} stood here already.', { already })] : []),
         ...(notOnThisPiano.length > 0
-          ? [`Not on this piano as described: ${notOnThisPiano.join('; ')}.`]
+          ? [say('Not on this piano as described: {things}.', { things: notOnThisPiano.join('; ') })]
           : []),
       ].join(' '),
     );

@@ -63,19 +63,16 @@ export function EstimateAnswer({
         <p className="faint">{say('No answer yet: silence is not agreement.')}</p>
       ) : (
         <p data-answer={given.answer}>
-          {sayNodes('{strong} by {name} on {on}{value}.{value2}', {
-            strong: <strong>{given.answer === 'accepted' ? say('Accepted') : say('Declined')}</strong>,
-            name: given.name,
-            on: given.on,
-            value:
-              given.conditionalLines.length > 0
-                ? say(
-                    ', with {conditionalLines} conditional {conditionalLines, plural, one {line} other {lines}} agreed beforehand',
-                    { conditionalLines: given.conditionalLines.length },
-                  )
-                : '',
-            value2: given.note !== undefined ? ` ${given.note}` : '',
-          })}
+          {sayNodes(
+            '{answer} by {name} on {day}{lines, plural, =0 {} one {, with # conditional line agreed beforehand} other {, with # conditional lines agreed beforehand}}.',
+            {
+              answer: <strong>{given.answer === 'accepted' ? say('Accepted') : say('Declined')}</strong>,
+              name: given.name,
+              day: given.on,
+              lines: given.conditionalLines.length,
+            },
+          )}
+          {given.note !== undefined && ` ${given.note}`}
         </p>
       )}
       {said.map((sentence) => (

@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import {
   draftEstimate,
@@ -54,7 +55,7 @@ export function EstimatePlace() {
         <EstimateForm from={latest} onMade={() => setWriting(false)} />
       ) : (
         <button type="button" className="button" onClick={() => setWriting(true)}>
-          {say('Write version {value}', { value: (latest?.version ?? 0) + 1 })}
+          {say('Write version {version}', { version: (latest?.version ?? 0) + 1 })}
         </button>
       )}
       {latest !== undefined && <Papers level={3} offers={[{ paper: 'estimate', words: say('Estimate') }]} />}
@@ -66,7 +67,7 @@ export function EstimatePlace() {
 
 function EstimateVersion({ estimate, isLast }: { estimate: Job['estimates'][number]; isLast: boolean }) {
   const language = useLanguage();
-  const { fixed, localDay, say, sayNodes } = language;
+  const { fixed, localDay, plain, say, sayNodes } = language;
   const { currency } = estimate;
   const totals = estimateTotals(estimate);
   const conditional = estimate.lines.filter(({ ifFound }) => ifFound !== undefined);
@@ -76,9 +77,9 @@ function EstimateVersion({ estimate, isLast }: { estimate: Job['estimates'][numb
       aria-label={say('Version {version}', { version: estimate.version })}
     >
       <h3>
-        {sayNodes('Version {version} {span}', {
+        {sayNodes('Version {version} {when}', {
           version: estimate.version,
-          span: (
+          when: (
             <span className="faint">
               {localDay(estimate.at)}, {estimate.by}
             </span>
@@ -87,22 +88,16 @@ function EstimateVersion({ estimate, isLast }: { estimate: Job['estimates'][numb
       </h3>
       <Sums estimate={estimate} />
       <p className="faint">
-        {say('{value} firm lines, {value2}; {figure} hours{value3}{value4}.', {
-          value: estimate.lines.length - conditional.length,
-          value2:
-            conditional.length === 0
-              ? say('nothing conditional')
-              : say('{conditional} only if found', { conditional: conditional.length }),
-          figure: fixed(totals.minutes / 60, 1),
-          value3:
-            estimate.workingDays !== undefined
-              ? say(', {workingDays} working days', { workingDays: estimate.workingDays })
-              : '',
-          value4:
-            estimate.validUntil !== undefined
-              ? say('; valid until {validUntil}', { validUntil: estimate.validUntil })
-              : '',
-        })}
+        {say(
+          '{firm} firm lines, {conditional, plural, =0 {nothing conditional} other {# only if found}}; {hours} hours{days, select, none {} other {, {days} working days}}{until, select, none {} other {; valid until {until}}}.',
+          {
+            firm: estimate.lines.length - conditional.length,
+            conditional: conditional.length,
+            hours: fixed(totals.minutes / 60, 1),
+            days: estimate.workingDays === undefined ? 'none' : plain(estimate.workingDays),
+            until: estimate.validUntil ?? 'none',
+          },
+        )}
       </p>
       <details>
         <summary>{say('Its lines')}</summary>
@@ -123,7 +118,7 @@ function EstimateVersion({ estimate, isLast }: { estimate: Job['estimates'][numb
 /** What it comes to: the range first, then how it is made up. */
 function Sums({ estimate }: { estimate: Pick<EstimateToMake, 'lines' | 'currency' | 'pricesIncludeTax'> }) {
   const language = useLanguage();
-  const { say } = language;
+  const { plain, say } = language;
   const { currency } = estimate;
   const totals = estimateTotals(estimate);
   const money = (amount: number) => moneyWords(amount, currency, language);
@@ -132,7 +127,7 @@ function Sums({ estimate }: { estimate: Pick<EstimateToMake, 'lines' | 'currency
       <p className="estimate-sum" data-estimate-sum>
         {totals.low === totals.high
           ? money(totals.low)
-          : say('{money} to {money2}', { money: money(totals.low), money2: money(totals.high) })}{' '}
+          : say('{low} to {high}', { low: money(totals.low), high: money(totals.high) })}{' '}
         <span className="faint">{say('tax included')}</span>
       </p>
       <dl className="facts">
@@ -148,7 +143,7 @@ function Sums({ estimate }: { estimate: Pick<EstimateToMake, 'lines' | 'currency
         )}
         {totals.firm.classes.map(({ rate_basisPoints, tax, net }) => (
           <div key={rate_basisPoints} className="facts-row">
-            <dt>{say('tax {value} %', { value: rate_basisPoints / 100 })}</dt>
+            <dt>{say('tax {rate} %', { rate: plain(rate_basisPoints / 100) })}</dt>
             <dd>
               {money(tax)} <span className="faint">{say('on {money}', { money: money(net) })}</span>
             </dd>
@@ -180,7 +175,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
     from === undefined ? keptRates(storageHere) : ratesOfEstimate(from),
   );
   const [lines, setLines] = useState<readonly LineForm[] | undefined>(() =>
-    from === undefined ? undefined : linesOfEstimate(from),
+    from === undefined ? undefined : linesOfEstimate(from, language),
   );
   const [head, setHead] = useState<EstimateHead>({
     validUntil: '',
@@ -200,7 +195,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
 
   function draft(): void {
     try {
-      const first = draftEstimate(job, { rates: ratesOf(rates, undefined, language), learned });
+      const first = draftEstimate(job, { rates: ratesOf(rates, undefined, language), learned, language });
       setLines(linesOfDraft(first));
       setAssumed(first.assumed);
       setProblem(undefined);
@@ -246,13 +241,15 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
   return (
     <section aria-labelledby="estimate-form">
       <h3 id="estimate-form">
-        {from === undefined ? say('A first estimate') : say('Version {value}', { value: from.version + 1 })}
+        {from === undefined
+          ? say('A first estimate')
+          : say('Version {version}', { version: from.version + 1 })}
       </h3>
       <div className="fields">
-        {rate('currency', 'Currency', 'three letters, ISO 4217')}
-        {rate('hourlyRate', 'Hourly rate', 'what an hour of work costs')}
-        {rate('labourTax', 'Tax on labour (%)', '0 where there is none')}
-        {rate('materialsTax', 'Tax on materials (%)', '0 where there is none')}
+        {rate('currency', say('Currency'), say('three letters, ISO 4217'))}
+        {rate('hourlyRate', say('Hourly rate'), say('what an hour of work costs'))}
+        {rate('labourTax', say('Tax on labour (%)'), say('0 where there is none'))}
+        {rate('materialsTax', say('Tax on materials (%)'), say('0 where there is none'))}
       </div>
       <Choice
         label={say('Prices here are')}
@@ -298,14 +295,14 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
             <button
               type="button"
               className="button"
-              onClick={() => setLines([...lines, newLine(lines, 'time')])}
+              onClick={() => setLines([...lines, newLine(lines, 'time', language)])}
             >
               {say('Add work')}
             </button>
             <button
               type="button"
               className="button"
-              onClick={() => setLines([...lines, newLine(lines, 'quantity')])}
+              onClick={() => setLines([...lines, newLine(lines, 'quantity', language)])}
             >
               {say('Add something bought')}
             </button>
@@ -349,8 +346,8 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
           {estimate === undefined ? (
             <p role="status" className="question">
               {say(
-                '? {size} {size, plural, one {line is} other {lines are}} not ready: price them, or leave them out on purpose.',
-                { size: problems.size },
+                '? {count, plural, one {# line is} other {# lines are}} not ready: price them, or leave them out on purpose.',
+                { count: problems.size },
               )}
             </p>
           ) : (
@@ -363,7 +360,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
               disabled={estimate === undefined}
               onClick={() => void make()}
             >
-              {say('Make version {value}', { value: (from?.version ?? 0) + 1 })}
+              {say('Make version {version}', { version: (from?.version ?? 0) + 1 })}
             </button>
           </div>
         </>
@@ -375,7 +372,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
   );
 }
 
-function newLine(lines: readonly LineForm[], by: LineForm['by']): LineForm {
+function newLine(lines: readonly LineForm[], by: LineForm['by'], { say }: Language): LineForm {
   let number = 1;
   while (lines.some(({ id }) => id === `own-${number}`)) number += 1;
   return {
@@ -384,7 +381,7 @@ function newLine(lines: readonly LineForm[], by: LineForm['by']): LineForm {
     what: '',
     by,
     amount: '',
-    unit: by === 'time' ? 'hours' : 'piece',
+    unit: by === 'time' ? 'hours' : say('piece'),
     price: '',
     taxPercent: lines.find((line) => line.by === by)?.taxPercent ?? '',
     ifFound: '',
@@ -419,7 +416,7 @@ function LineFields({
       />
     </label>
   );
-  const name = line.what || 'new line';
+  const name = line.what || say('new line');
   if (line.isLeftOut)
     return (
       <div className="estimate-line left-out">
@@ -437,12 +434,12 @@ function LineFields({
   return (
     <fieldset className="estimate-line" data-conditional={line.ifFound !== '' || undefined}>
       <legend className="unseen">{name}</legend>
-      {field('what', line.group === 'labour' ? 'Work' : 'Material', 'text')}
-      {field('amount', line.by === 'time' ? 'Hours' : 'Quantity', 'decimal')}
-      {line.by === 'quantity' && field('unit', 'Unit', 'text')}
-      {line.by === 'quantity' && field('price', 'Price of one', 'decimal')}
-      {field('taxPercent', 'Tax %', 'decimal')}
-      {field('ifFound', 'Only if found', 'text')}
+      {field('what', line.group === 'labour' ? say('Work') : say('Material'), 'text')}
+      {field('amount', line.by === 'time' ? say('Hours') : say('Quantity'), 'decimal')}
+      {line.by === 'quantity' && field('unit', say('Unit'), 'text')}
+      {line.by === 'quantity' && field('price', say('Price of one'), 'decimal')}
+      {field('taxPercent', say('Tax %'), 'decimal')}
+      {field('ifFound', say('Only if found'), 'text')}
       <button
         type="button"
         className="button quiet"

@@ -77,9 +77,9 @@ export function minutesOf(typed: string, { say }: Language = english): number {
 }
 
 /** '2.5'; '2:20' where the time is no whole number of hundredths of an hour. */
-export function hoursText(minutes: number): string {
+export function hoursText(minutes: number, { plain }: Language = english): string {
   const hundredths = (minutes * 100) / 60;
-  if (Number.isInteger(hundredths)) return String(hundredths / 100);
+  if (Number.isInteger(hundredths)) return plain(hundredths / 100);
   return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
 }
 
@@ -102,16 +102,17 @@ export function ratesOf(
   prices: ReadonlyMap<string, string> = new Map(),
   language: Language = english,
 ): EstimateRates {
+  const { say } = language;
   const currency = form.currency.trim().toUpperCase();
-  currencyDigits(currency);
+  currencyDigits(currency, language);
   const money = (typed: string): MinorUnits | undefined =>
     typed.trim() === '' ? undefined : parseMoney(typed, currency, undefined, language);
   return {
     currency,
     pricesIncludeTax: form.pricesIncludeTax,
     hourlyRate: money(form.hourlyRate),
-    labourTax_basisPoints: basisPointsOf(form.labourTax, 'the tax on labour', language),
-    materialsTax_basisPoints: basisPointsOf(form.materialsTax, 'the tax on materials', language),
+    labourTax_basisPoints: basisPointsOf(form.labourTax, say('the tax on labour'), language),
+    materialsTax_basisPoints: basisPointsOf(form.materialsTax, say('the tax on materials'), language),
     unitPrices: Object.fromEntries([...prices].map(([id, typed]) => [id, money(typed)])),
   };
 }
@@ -150,7 +151,7 @@ export function linesOfDraft(draft: EstimateDraft): LineForm[] {
 }
 
 /** The lines of a version that was made, to start the next one from. */
-export function linesOfEstimate(estimate: Job['estimates'][number]): LineForm[] {
+export function linesOfEstimate(estimate: Job['estimates'][number], { say }: Language = english): LineForm[] {
   const { currency } = estimate;
   return estimate.lines.map(({ id, group, what, amount, taxRate_basisPoints, ifFound }) => ({
     id,
@@ -166,7 +167,7 @@ export function linesOfEstimate(estimate: Job['estimates'][number]): LineForm[] 
     taxPercent: percent(taxRate_basisPoints),
     ifFound: ifFound ?? '',
     isLeftOut: false,
-    because: `as in version ${estimate.version}`,
+    because: say('as in version {version}', { version: estimate.version }),
   }));
 }
 
@@ -246,7 +247,7 @@ function lineOf(
     id,
     group,
     what,
-    taxRate_basisPoints: basisPointsOf(line.taxPercent, `the tax on ‘${what}’`, language),
+    taxRate_basisPoints: basisPointsOf(line.taxPercent, say('the tax on ‘{what}’', { what }), language),
     ...(line.ifFound.trim() === '' ? {} : { ifFound: line.ifFound.trim() }),
   };
   return by === 'time'
@@ -254,9 +255,9 @@ function lineOf(
         ...common,
         amount: {
           by,
-          minutes: minutesOf(needed(line.amount, 'the time'), language),
+          minutes: minutesOf(needed(line.amount, say('the time')), language),
           hourlyRateMinorUnits: parseMoney(
-            line.price.trim() === '' ? needed(rates.hourlyRate, 'the hourly rate') : line.price,
+            line.price.trim() === '' ? needed(rates.hourlyRate, say('the hourly rate')) : line.price,
             currency,
             undefined,
             language,
@@ -267,10 +268,10 @@ function lineOf(
         ...common,
         amount: {
           by,
-          quantity_thousandths: thousandthsOf(needed(line.amount, 'the quantity'), what, language),
-          unit: line.unit.trim() || 'piece',
+          quantity_thousandths: thousandthsOf(needed(line.amount, say('the quantity')), what, language),
+          unit: line.unit.trim() || say('piece'),
           unitPriceMinorUnits: parseMoney(
-            needed(line.price, 'the price of one'),
+            needed(line.price, say('the price of one')),
             currency,
             undefined,
             language,

@@ -9,7 +9,6 @@ export const german: Catalogue = {
   'Pitch and air': 'Stimmhöhe und Luft',
   'Keep what is filled in': 'Ausgefülltes speichern',
   'Pitch and air, kept': 'Stimmhöhe und Luft, gespeichert',
-  ' at {note}': ' bei {note}',
   'Take back {label} {value}': '{label} {value} zurücknehmen',
   'Take back': 'Zurücknehmen',
   "Cannot read '{found}' as {label}: a number in {unit} is needed. Type it again.":
@@ -18,32 +17,24 @@ export const german: Catalogue = {
   Decision: 'Entscheidung',
   'Cannot keep this answer: the name of whoever gave it is needed, nothing was found. Type it above.':
     'Die Antwort lässt sich nicht speichern: Gebraucht wird der Name dessen, der sie gab, gefunden wurde nichts. Geben Sie ihn oben ein.',
-  'Agreed: {sum}. Declined: {sum2}. Waiting: {sum3}.': 'Vereinbart: {sum}. Abgelehnt: {sum2}. Offen: {sum3}.',
   'Answered by': 'Beantwortet von',
   ', {days} working days': ', {days} Arbeitstage',
   'Waits for an answer.': 'Wartet auf Antwort.',
-  '{value} by {name} on {on}.': '{value} von {name} am {on}.',
   Agreed: 'Vereinbart',
   Declined: 'Abgelehnt',
   'Agreed: {what}': 'Vereinbart: {what}',
   'Declined: {what}': 'Abgelehnt: {what}',
   'Note damage found after the strip': 'Nach dem Absaiten gefundenen Schaden notieren',
-  '{span}What is noted speaks for: {strong}': '{span}Das Notierte spricht für: {strong}',
   'Rules: {source}. It advises; you decide. Plate and structure are for specialists, the maker’s data and local rules.':
     'Regeln: {source}. Sie raten; Sie entscheiden. Gussplatte und Tragwerk sind Sache von Fachleuten, der Angaben des Herstellers und der örtlichen Vorschriften.',
   'Reasons for {verdict}': 'Gründe für: {verdict}',
   Cautions: 'Vorsicht',
   'The decision that stands': 'Die geltende Entscheidung',
-  '{value} Decided: {verdict} {span}': '{value} Entschieden: {verdict} {span}',
   'What was noted then spoke for: {advised}.': 'Das damals Notierte sprach für: {advised}.',
   '? What is noted now speaks for {verdict}: look at it again.':
     '? Das jetzt Notierte spricht für: {verdict}. Sehen Sie es noch einmal an.',
   'Go on to the estimate.': 'Weiter zum Kostenvoranschlag.',
-  '{about}; rests on {value}{value2}': '{about}; beruht auf: {value}{value2}',
   'nothing noted': 'nichts notiert',
-  '{entries} {entries, plural, one {entry} other {entries}}':
-    '{entries} {entries, plural, one {Eintrag} other {Einträge}}',
-  '; to be judged by {deferTo}': '; zu beurteilen durch: {deferTo}',
   'Still unknown, and what would settle it': 'Noch unbekannt, und was es klären würde',
   'First:': 'Zuerst:',
   Decide: 'Entscheiden',
@@ -61,10 +52,7 @@ export const german: Catalogue = {
   'Cannot keep this answer: the name of whoever gave it is needed, nothing was found. Type it.':
     'Die Antwort lässt sich nicht speichern: Gebraucht wird der Name dessen, der sie gab, gefunden wurde nichts. Geben Sie ihn ein.',
   'No answer yet: silence is not agreement.': 'Noch keine Antwort: Schweigen ist keine Zustimmung.',
-  '{strong} by {name} on {on}{value}.{value2}': '{strong} von {name} am {on}{value}.{value2}',
   Accepted: 'Angenommen',
-  ', with {conditionalLines} conditional {conditionalLines, plural, one {line} other {lines}} agreed beforehand':
-    ', mit {conditionalLines} im Voraus vereinbarten bedingten {conditionalLines, plural, one {Posten} other {Posten}}',
   'Keep the answer to version {version}': 'Antwort zu Fassung {version} speichern',
   'Keep the customer’s answer': 'Antwort des Kunden speichern',
   'Keep another answer': 'Andere Antwort speichern',
@@ -80,28 +68,17 @@ export const german: Catalogue = {
   'May be done without asking again, if found': 'Darf ohne Rückfrage gemacht werden, falls es sich findet',
   'Keep the answer': 'Antwort speichern',
   'Versions of the estimate': 'Fassungen des Kostenvoranschlags',
-  'Write version {value}': 'Fassung {value} schreiben',
   'Version {version}': 'Fassung {version}',
-  'Version {version} {span}': 'Fassung {version} {span}',
-  '{value} firm lines, {value2}; {figure} hours{value3}{value4}.':
-    '{value} feste Posten, {value2}; {figure} Stunden{value3}{value4}.',
-  'nothing conditional': 'nichts bedingt',
-  '{conditional} only if found': '{conditional} nur, falls gefunden',
-  ', {workingDays} working days': ', {workingDays} Arbeitstage',
-  '; valid until {validUntil}': '; gültig bis {validUntil}',
   'Its lines': 'Seine Posten',
   'If found: {ifFound}.': 'Falls gefunden: {ifFound}.',
-  '{money} to {money2}': '{money} bis {money2}',
   'tax included': 'mit Steuer',
   labour: 'Arbeit',
   materials: 'Material',
   other: 'Sonstiges',
-  'tax {value} %': 'Steuer {value} %',
   'on {money}': 'auf {money}',
   'firm, with tax': 'fest, mit Steuer',
   'with everything conditional': 'mit allem Bedingten',
   'A first estimate': 'Ein erster Kostenvoranschlag',
-  'Version {value}': 'Fassung {value}',
   'Prices here are': 'Preise sind hier',
   'without tax': 'ohne Steuer',
   'with tax in them': 'mit Steuer',
@@ -114,9 +91,6 @@ export const german: Catalogue = {
   'Add something bought': 'Gekauftes hinzufügen',
   'Working days': 'Arbeitstage',
   'Note to the customer': 'Hinweis an den Kunden',
-  '? {size} {size, plural, one {line is} other {lines are}} not ready: price them, or leave them out on purpose.':
-    '? {size} {size, plural, one {Posten ist} other {Posten sind}} nicht fertig: Setzen Sie Preise ein, oder lassen Sie sie bewusst weg.',
-  'Make version {value}': 'Fassung {value} erstellen',
   'Left out: {name}': 'Weggelassen: {name}',
   'Take {name} in again': '{name} wieder aufnehmen',
   'Take it in': 'Aufnehmen',
@@ -141,15 +115,9 @@ export const german: Catalogue = {
   'this step is finished': 'dieser Schritt ist fertig',
   'Keep the hours': 'Stunden speichern',
   'Hours kept for this job': 'Für diesen Auftrag gespeicherte Stunden',
-  '{value}: {hoursText} hours, {by}{value2}': '{value}: {hoursText} Stunden, {by}{value2}',
-  ', finished': ', fertig',
   'Learned from finished jobs': 'Aus fertigen Aufträgen gelernt',
-  '{value}: {median_minutes} minutes a {per} ({low_minutes} to {high_minutes}; {jobs} {jobs, plural, one {job} other {jobs}})':
-    '{value}: {median_minutes} Minuten je {per} ({low_minutes} bis {high_minutes}; {jobs} {jobs, plural, one {Auftrag} other {Aufträge}})',
   'Keep the description': 'Beschreibung speichern',
   'The rule': 'Die Regel',
-  'All readings at {torqueText} or more: {sizesUpWhenFirm} {sizesUpWhenFirm, plural, one {size} other {sizes}} up. Below: {sizesUpWhenLoose}. Any below {torqueText2}: the block itself is in question. {span}':
-    'Alle Werte bei {torqueText} oder mehr: {sizesUpWhenFirm} {sizesUpWhenFirm, plural, one {Stärke} other {Stärken}} höher. Darunter: {sizesUpWhenLoose}. Einer unter {torqueText2}: Der Stimmstock selbst steht in Frage. {span}',
   'This job’s own rule: {source}.': 'Eigene Regel dieses Auftrags: {source}.',
   'From {source}.': 'Von {source}.',
   'Change the rule': 'Regel ändern',
@@ -175,13 +143,9 @@ export const german: Catalogue = {
   'Keep and go on': 'Speichern und weiter',
   'No pin was measured yet. A few in every section show whether sizes are mixed.':
     'Noch wurde kein Wirbel gemessen. Ein paar in jedem Abschnitt zeigen, ob die Stärken gemischt sind.',
-  '{count} {count, plural, one {pin} other {pins}} measured: {text} to {text2}, middle {text3}.':
-    '{count} {count, plural, one {Wirbel} other {Wirbel}} gemessen: {text} bis {text2}, Mitte {text3}.',
   'Sizes are mixed: each keeps its own step.':
     'Die Stärken sind gemischt: Jede behält ihren eigenen Schritt.',
   'Pins found as {asFound}': 'Vorgefundene Wirbel {asFound}',
-  'Found as {asFound} {span}': 'Vorgefunden als {asFound} {span}',
-  '{pins} measured, {text} to {text2}': '{pins} gemessen, {text} bis {text2}',
   '? {doubtful} of these lie between sizes: measure them again, away from the coil.':
     '? {doubtful} davon liegen zwischen den Stärken: Messen Sie sie noch einmal, abseits der Windungen.',
   'Sizes above {asFound}': 'Stärken über {asFound}',
@@ -190,7 +154,6 @@ export const german: Catalogue = {
   'Larger by': 'Größer um',
   'Share below firm': 'Anteil unter fest',
   'What stands against it': 'Was dagegen spricht',
-  ' ◂ the rule': ' ◂ die Regel',
   'no law yet': 'noch kein Gesetz',
   'nothing known': 'nichts bekannt',
   'Limits of block and plate': 'Grenzen von Stimmstock und Gussplatte',
@@ -211,14 +174,9 @@ export const german: Catalogue = {
   Remark: 'Bemerkung',
   'Keep the test pin': 'Probewirbel speichern',
   'Test pins, kept': 'Probewirbel, gespeichert',
-  '{strong}: {lengthText} held {torqueIn}{value}{value2}':
-    '{strong}: {lengthText} hielt {torqueIn}{value}{value2}',
-  ', before {torqueIn}': ', vorher {torqueIn}',
-  '; felt: {feel}': '; gespürt: {feel}',
   'test pin {name}': 'Probewirbel {name}',
   'Single pins that need something of their own': 'Einzelne Wirbel, die etwas Eigenes brauchen',
   Suggested: 'Vorgeschlagen',
-  ' of {lengthText}': ' von {lengthText}',
   'Choose {remedy} for {name}': '{remedy} für {name} wählen',
   'Choose it': 'Wählen',
   Chosen: 'Gewählt',
@@ -235,9 +193,6 @@ export const german: Catalogue = {
   '{bushings} bushings, {plugs} plugs.': '{bushings} Buchsen, {plugs} Pfropfen.',
   '{measured} of {pins} pins were measured.': '{measured} von {pins} Wirbeln wurden gemessen.',
   'Driven, in order': 'Eingeschlagen, der Reihe nach',
-  '{pinsDriven} of {pins} pins are driven.{value}':
-    '{pinsDriven} von {pins} Wirbeln sind eingeschlagen.{value}',
-  ' Left: {what}.': ' Übrig: {what}.',
   'Pins driven': 'Eingeschlagene Wirbel',
   'From note': 'Von Ton',
   'to note': 'bis Ton',
@@ -246,13 +201,12 @@ export const german: Catalogue = {
   'Cannot log these pins: their diameter is needed, nothing was found. Type it.':
     'Diese Wirbel lassen sich nicht eintragen: Gebraucht wird ihr Durchmesser, gefunden wurde nichts. Geben Sie ihn ein.',
   'Driving log': 'Einschlagliste',
-  '{notes}, {pins} pins, {lengthText}{value} {span}': '{notes}, {pins} Wirbel, {lengthText}{value} {span}',
   'pins {notes}': 'Wirbel {notes}',
   'Take back {words}': '{words} zurücknehmen',
   "Cannot take {what}: a length above 0 is needed, '{found}' was found. Type it again.":
     'Eingabe für {what} nicht möglich: Gebraucht wird eine Länge über 0, gefunden wurde „{found}“. Geben Sie sie noch einmal ein.',
   'Cannot keep {what}: its note is needed, nothing was found. Type it, such as C4.':
-    'Speichern von {what} nicht möglich: Gebraucht wird der Ton, gefunden wurde nichts. Geben Sie ihn ein, etwa C4.',
+    'Nicht gespeichert – {what}: Gebraucht wird der Ton, gefunden wurde nichts. Geben Sie ihn ein, etwa C4.',
   "Cannot keep this: a string 1, 2 or 3 is needed, '{found}' was found. Type it again.":
     'Das lässt sich nicht speichern: Gebraucht wird eine Saite 1, 2 oder 3, gefunden wurde „{found}“. Geben Sie sie noch einmal ein.',
   'Cannot keep this pin: its diameter is needed, nothing was found. Type what the micrometer shows.':
@@ -262,23 +216,15 @@ export const german: Catalogue = {
   "Cannot keep this test pin: a torque in in·lbf or N·m is needed, '{found}' was found. Read it in one of those.":
     'Der Probewirbel lässt sich nicht speichern: Gebraucht wird ein Drehmoment in in·lbf oder N·m, gefunden wurde „{found}“. Messen Sie in einer von beiden.',
   'stands on everything you keep here now': 'steht auf allem, was Sie hier jetzt speichern',
-  '{answered} of {of} things are answered. {span}': '{answered} von {of} Punkten sind beantwortet. {span}',
   '“Not to be seen” is an honest answer: it stays on the list of unknowns.':
     '„Nicht zu sehen“ ist eine ehrliche Antwort: Es bleibt auf der Liste des Unbekannten.',
   'Parts of the piano': 'Teile des Instruments',
-  ', {answered} of {of} answered': ', {answered} von {of} beantwortet',
   'The plate carries the whole pull, some 18 tonnes-force on a grand. A crack in it is judged by the maker’s data and a specialist, not here. Tune nothing up before that.':
     'Die Gussplatte trägt den ganzen Zug, bei einem Flügel etwa 18 Tonnen. Einen Riss darin beurteilen die Angaben des Herstellers und eine Fachkraft, nicht diese Seite. Ziehen Sie vorher nichts höher.',
   'From beneath, with a light held flat to the board. Have a vertical held by a second person before it is tilted.':
     'Von unten, mit einer Leuchte flach am Boden. Lassen Sie ein Klavier von einer zweiten Person halten, bevor es gekippt wird.',
-  'Go on: {value}': 'Weiter: {value}',
-  'Everything of the survey is answered. {findingsWords} {link}':
-    'Alles der Durchsicht ist beantwortet. {findingsWords} {link}',
   'Go to the decision.': 'Zur Entscheidung.',
-  'Earlier survey, {copiedFrom}: {lineWords}': 'Frühere Durchsicht, {copiedFrom}: {lineWords}',
-  'Change: {label}, {lineWords}': 'Ändern: {label}, {lineWords}',
   Change: 'Ändern',
-  'Take back: {label}, {lineWords}': 'Zurücknehmen: {label}, {lineWords}',
   'Something more': 'Noch etwas',
   'Something seen': 'Etwas gesehen',
   'Finding: {label}': 'Befund: {label}',
@@ -287,8 +233,6 @@ export const german: Catalogue = {
   'Does the repair hold': 'Hält die Reparatur',
   Section: 'Abschnitt',
   'Keep the finding': 'Befund speichern',
-  '{seen} {seen, plural, one {finding} other {findings}}, {stops} that {stops, plural, one {stops} other {stop}} the job.':
-    '{seen} {seen, plural, one {Befund} other {Befunde}}, davon {stops}, {stops, plural, one {der den Auftrag anhält} other {die den Auftrag anhalten}}.',
   'Cannot keep ‘{label}’: what is seen is needed, nothing was found. Say it in a few words.':
     '„{label}“ lässt sich nicht speichern: Gebraucht wird, was zu sehen ist, gefunden wurde nichts. Sagen Sie es in wenigen Worten.',
   'Cannot keep ‘{label}’: how grave it is is needed, nothing was chosen. Choose slight, clear or grave.':
@@ -299,23 +243,11 @@ export const german: Catalogue = {
     '„{label}“ lässt sich nicht speichern: Gebraucht wird eine Länge über 0 und bis 3 m, gefunden wurde „{found}“. Prüfen Sie die Einheit.',
   'Where does the block hold?': 'Wo hält der Stimmstock?',
   'Tap a pin to see its figures.': 'Tippen Sie auf einen Wirbel, um seine Werte zu sehen.',
-  '{strong} grip {torqueIn} {span}{value}{value2}{value3}':
-    '{strong} Haltemoment {torqueIn} {span}{value}{value2}{value3}',
-  ', string pulls {torqueIn}': ', Saite zieht mit {torqueIn}',
-  ', margin {torqueIn}': ', Reserve {torqueIn}',
-  '; felt: {what}': '; gespürt: {what}',
   'Grip of {shown} pins along the compass': 'Haltemoment von {shown} Wirbeln über den Umfang',
   'grip (N·m)': 'Haltemoment (N·m)',
   'grip (in·lbf)': 'Haltemoment (in·lbf)',
-  'Dots: grip with one standard uncertainty. Bands: mean of the section with its 95 % interval. Dashed: {torqueIn}, {lowBelowFrom}. Short lines: pull of the string.{value}':
-    'Punkte: Haltemoment mit einer Standardunsicherheit. Bänder: Mittel des Abschnitts mit seinem 95-%-Bereich. Gestrichelt: {torqueIn}, {lowBelowFrom}. Kurze Striche: Zug der Saite.{value}',
-  ' Triangles: torque as read, ▲ going sharp with the string’s pull in it, ▼ going flat without it; no grip is known there.':
-    ' Dreiecke: Drehmoment wie gemessen, ▲ beim Höherdrehen mit dem Zug der Saite darin, ▼ beim Tieferdrehen ohne ihn; dort ist kein Haltemoment bekannt.',
   'How are the grips spread?': 'Wie streuen die Haltemomente?',
-  'Pins by grip: {what}': 'Wirbel nach Haltemoment: {what}',
   'Before and after stringing': 'Vor und nach dem Beziehen',
-  '{readBothTimes} {readBothTimes, plural, one {pin was} other {pins were}} read both times; {lowAfter} of the newly strung {lowAfter, plural, one {is} other {are}} below {text}.':
-    '{readBothTimes} {readBothTimes, plural, one {Wirbel wurde} other {Wirbel wurden}} beide Male gemessen; {lowAfter} der neu bezogenen {lowAfter, plural, one {liegt} other {liegen}} unter {text}.',
   'As found': 'Wie vorgefunden',
   'Newly strung': 'Neu bezogen',
   'Grip before and after': 'Haltemoment vorher und nachher',
@@ -326,17 +258,9 @@ export const german: Catalogue = {
     'Noch wurde nichts gemessen. Messen Sie jeden Abschnitt und beide Enden; jeder vierte Ton ist eine gute erste Runde.',
   'What it looks like: {kind}': 'Wonach es aussieht: {kind}',
   'Common practice, no source.': 'Übliche Praxis, ohne Quelle.',
-  'Read at {figure}{value} % relative humidity{value2}.':
-    'Gemessen bei {figure}{value} % relativer Luftfeuchte{value2}.',
-  ' to {figure}': ' bis {figure}',
-  '; {withoutHumidity} readings without': '; {withoutHumidity} Messwerte ohne',
   '? No humidity was read that day: grip moves with the season. Take it under Pitch and air.':
     '? An dem Tag wurde keine Luftfeuchte gemessen: Das Haltemoment geht mit der Jahreszeit. Messen Sie sie unter „Stimmhöhe und Luft“.',
   'What may still hide': 'Was noch verborgen sein kann',
-  'A bad zone of {size} pins in a row would have been missed with a chance of {strong}, wherever it lies.{value}':
-    'Eine schlechte Zone von {size} Wirbeln nebeneinander wäre mit einer Wahrscheinlichkeit von {strong} übersehen worden, wo immer sie liegt.{value}',
-  ' {note} string {string} next lowers it most, to {figure} %.':
-    ' {note}, Saite {string} als nächste senkt sie am meisten, auf {figure} %.',
   'Read {note} string {string} next': 'Als Nächstes {note}, Saite {string} messen',
   'Torque by section': 'Drehmoment nach Abschnitt',
   'By section': 'Nach Abschnitt',
@@ -348,9 +272,6 @@ export const german: Catalogue = {
   'Zone missed': 'Zone übersehen',
   '{withGrip} of {pins}': '{withGrip} von {pins}',
   'too few': 'zu wenige',
-  '{text} to {text2}': '{text} bis {text2}',
-  '{without} {without, plural, one {pin has} other {pins have}} a reading but no grip':
-    '{without} {without, plural, one {Wirbel hat} other {Wirbel haben}} einen Messwert, aber kein Haltemoment',
   'Pin by pin': 'Wirbel für Wirbel',
   'Torque by pin': 'Drehmoment nach Wirbel',
   'Pin by pin: grip − pull = margin; a pin holds its string while the ratio is above 1':
@@ -367,17 +288,13 @@ export const german: Catalogue = {
   'Torque of a pin': 'Drehmoment eines Wirbels',
   'Turn slowly and steadily and read while the pin moves. Sharp-going readings hold the string’s own pull as well, flat-going ones lack it: say which it was. Never stand over a pin that creeps.':
     'Drehen Sie langsam und gleichmäßig und lesen Sie ab, während sich der Wirbel bewegt. Werte beim Höherdrehen enthalten auch den Zug der Saite, beim Tieferdrehen fehlt er: Sagen Sie, was es war. Beugen Sie sich nie über einen Wirbel, der kriecht.',
-  'Turned {value} · {unit} · {value2} · every {value3}':
-    'Gedreht: {value} · {unit} · {value2} · alle {value3}',
   'sharp, then flat': 'höher, dann tiefer',
-  '{every} notes': '{every} Töne',
   'Pins are turned': 'Wirbel werden gedreht',
   'State of the piano': 'Zustand des Instruments',
   'After each reading go on by': 'Nach jedem Messwert weiter um',
   notes: 'Töne',
   'string {value}': 'Saite {value}',
   'Torque ({unit})': 'Drehmoment ({unit})',
-  'Torque ({unit}), going {turning}': 'Drehmoment ({unit}), Drehung: {turning}',
   'The last reading is read back here.': 'Hier steht der letzte Messwert zum Gegenlesen.',
   'Kept: {words} {strong}': 'Gespeichert: {words} {strong}',
   'All {readings} readings as they were taken': 'Alle {readings} Messwerte, wie sie genommen wurden',
@@ -385,7 +302,6 @@ export const german: Catalogue = {
   Torque: 'Drehmoment',
   How: 'Wie',
   'When, by': 'Wann, von wem',
-  ', newly strung': ', neu bezogen',
   'Take back {pin}, {value} {unit}': '{pin}, {value} {unit} zurücknehmen',
   'Cannot keep this torque: the note of the pin is needed, none was found. Type it.':
     'Das Drehmoment lässt sich nicht speichern: Gebraucht wird der Ton des Wirbels, gefunden wurde keiner. Geben Sie ihn ein.',
@@ -393,14 +309,165 @@ export const german: Catalogue = {
     'Das Drehmoment lässt sich nicht speichern: Gebraucht wird ein Wert, gefunden wurde nichts. Geben Sie ein, was der Schlüssel zeigt.',
   "Cannot read '{found}' as a torque: a number such as 118 or 13.5 N·m is needed. Type it again.":
     '„{found}“ lässt sich nicht als Drehmoment lesen: Gebraucht wird eine Zahl wie 118 oder 13,5 N·m. Geben Sie sie noch einmal ein.',
-  '{figure} N·m = {figure2} in·lbf': '{figure} N·m = {figure2} in·lbf',
-  '{figure} in·lbf': '{figure} in·lbf',
   'direction not said': 'Richtung nicht gesagt',
-  'turned {turning}': 'Drehung: {turning}',
   'no string pull': 'ohne Saitenzug',
   'string state not said': 'Zustand der Saite nicht gesagt',
   '{value} {unit} is less than a pin takes that a finger can turn. Was it read in another unit?':
     '{value} {unit} ist weniger, als ein Wirbel braucht, den ein Finger drehen kann. Wurde in einer anderen Einheit gemessen?',
   '{value} {unit} would twist most pins off. Was it read in in·lbf, or is a point missing?':
     '{value} {unit} würde die meisten Wirbel abdrehen. Wurde in in·lbf gemessen, oder fehlt ein Komma?',
+  'that the pitch was read at': 'an dem die Tonhöhe gemessen wurde',
+  'Pitch (cents)': 'Tonhöhe (Cent)',
+  'below is negative: -35': 'darunter ist negativ: -35',
+  'in the room, near the piano': 'im Raum, nahe am Instrument',
+  '{quantity} at {note}': '{quantity} bei {note}',
+  '{count} not priced yet': '{count} noch ohne Preis',
+  'Agreed: {agreed}. Declined: {declined}. Waiting: {waiting}.':
+    'Vereinbart: {agreed}. Abgelehnt: {declined}. Offen: {waiting}.',
+  '{what}, {price}{days, select, none {} other {, {days} working days}}.':
+    '{what}, {price}{days, select, none {} other {, {days} Arbeitstage}}.',
+  '{answer, select, agreed {Agreed} other {Declined}} by {name} on {day}.':
+    '{answer, select, agreed {Vereinbart} other {Abgelehnt}} von {name} am {day}.',
+  '{mark} What is noted speaks for: {verdict}': '{mark} Das Notierte spricht für: {verdict}',
+  '{mark} Decided: {verdict} {when}': '{mark} Entschieden: {verdict} {when}',
+  '{about}; rests on {entries, plural, =0 {nothing noted} one {# entry} other {# entries}}{judge, select, none {} other {; to be judged by {judge}}}':
+    '{about}; beruht auf: {entries, plural, =0 {nichts notiert} one {# Eintrag} other {# Einträge}}{judge, select, none {} other {; zu beurteilen durch: {judge}}}',
+  '{copied, plural, one {# line was} other {# lines were}} copied.':
+    '{copied, plural, one {# Zeile wurde} other {# Zeilen wurden}} abgeschrieben.',
+  '{already} stood here already.': '{already} standen hier schon.',
+  'Not on this piano as described: {things}.':
+    'An diesem Instrument, wie es beschrieben ist, nicht vorhanden: {things}.',
+  '{answer} by {name} on {day}{lines, plural, =0 {} one {, with # conditional line agreed beforehand} other {, with # conditional lines agreed beforehand}}.':
+    '{answer} von {name} am {day}{lines, plural, =0 {} one {, mit # im Voraus vereinbarten bedingten Posten} other {, mit # im Voraus vereinbarten bedingten Posten}}.',
+  'Write version {version}': 'Fassung {version} schreiben',
+  'Version {version} {when}': 'Fassung {version} {when}',
+  '{firm} firm lines, {conditional, plural, =0 {nothing conditional} other {# only if found}}; {hours} hours{days, select, none {} other {, {days} working days}}{until, select, none {} other {; valid until {until}}}.':
+    '{firm} feste Posten, {conditional, plural, =0 {nichts bedingt} other {# nur, falls gefunden}}; {hours} Stunden{days, select, none {} other {, {days} Arbeitstage}}{until, select, none {} other {; gültig bis {until}}}.',
+  'tax {rate} %': 'Steuer {rate} %',
+  Currency: 'Währung',
+  'three letters, ISO 4217': 'drei Buchstaben, ISO 4217',
+  'Hourly rate': 'Stundensatz',
+  'what an hour of work costs': 'was eine Arbeitsstunde kostet',
+  'Tax on labour (%)': 'Steuer auf Arbeit (%)',
+  '0 where there is none': '0, wo es keine gibt',
+  'Tax on materials (%)': 'Steuer auf Material (%)',
+  '? {count, plural, one {# line is} other {# lines are}} not ready: price them, or leave them out on purpose.':
+    '? {count, plural, one {# Posten ist} other {# Posten sind}} nicht fertig: Setzen Sie Preise ein, oder lassen Sie sie bewusst weg.',
+  'Make version {version}': 'Fassung {version} erstellen',
+  'new line': 'neuer Posten',
+  Work: 'Arbeit',
+  Material: 'Material',
+  Quantity: 'Menge',
+  'Price of one': 'Einzelpreis',
+  'Tax %': 'Steuer %',
+  'Only if found': 'Nur, falls gefunden',
+  'the tax on labour': 'die Steuer auf Arbeit',
+  'the tax on materials': 'die Steuer auf Material',
+  'as in version {version}': 'wie in Fassung {version}',
+  'the tax on ‘{what}’': 'die Steuer auf „{what}“',
+  'the time': 'die Zeit',
+  'the hourly rate': 'der Stundensatz',
+  'the quantity': 'die Menge',
+  'the price of one': 'der Einzelpreis',
+  '{step}: {hours} hours, {by}{is, select, finished {, finished} other {}}':
+    '{step}: {hours} Stunden, {by}{is, select, finished {, fertig} other {}}',
+  '{step}: {median} minutes a {per, select, job {job} string {string} other {note}} ({low} to {high}; {jobs, plural, one {# job} other {# jobs}})':
+    '{step}: {median} Minuten je {per, select, job {Auftrag} string {Saite} other {Ton}} ({low} bis {high}; {jobs, plural, one {# Auftrag} other {# Aufträge}})',
+  'Choose grand or vertical first.': 'Wählen Sie zuerst Flügel oder Klavier.',
+  'The description is kept.': 'Die Beschreibung ist gespeichert.',
+  'All readings at {firm} or more: {up, plural, one {# size} other {# sizes}} up. Below: {upWhenLoose}. Any below {veryLoose}: the block itself is in question. {source}':
+    'Alle Werte bei {firm} oder mehr: {up, plural, one {# Stärke} other {# Stärken}} höher. Darunter: {upWhenLoose}. Einer unter {veryLoose}: Der Stimmstock selbst steht in Frage. {source}',
+  'the firm torque': 'das Drehmoment für „fest“',
+  'the very loose torque': 'das Drehmoment für „sehr locker“',
+  'the sizes up': 'die Zahl der Stärken höher',
+  'the sizes up when not firm': 'die Zahl der Stärken höher, wenn nicht fest',
+  '{count, plural, one {# pin} other {# pins}} measured: {smallest} to {largest}, middle {median}.':
+    '{count, plural, one {# Wirbel} other {# Wirbel}} gemessen: {smallest} bis {largest}, Mitte {median}.',
+  'Found as {size} {spread}': 'Vorgefunden als {size} {spread}',
+  '{pins} measured, {smallest} to {largest}': '{pins} gemessen, {smallest} bis {largest}',
+  'the rule': 'nach der Regel',
+  'Largest pin this block may take': 'Dickster Wirbel, den dieser Stimmstock verträgt',
+  'Smallest hole in plate or bushing': 'Kleinstes Loch in Gussplatte oder Wirbelbuchse',
+  'Depth of the pin hole in the block': 'Tiefe des Wirbellochs im Stimmstock',
+  'Thickness of plate and bushing': 'Dicke von Gussplatte und Wirbelbuchse',
+  'this limit': 'diese Grenze',
+  '{pin}: {diameter} held {torque}{before, select, none {} other {, before {before}}}{feel, select, none {} other {; felt: {feel}}}':
+    '{pin}: {diameter} hielt {torque}{before, select, none {} other {, vorher {before}}}{feel, select, none {} other {; gefühlt: {feel}}}',
+  '{pin}: {remedy}{diameter, select, none {} other { of {diameter}}}':
+    '{pin}: {remedy}{diameter, select, none {} other { mit {diameter}}}',
+  'larger pin': 'dickerer Wirbel',
+  bushing: 'Wirbelbuchse',
+  plug: 'Dübel',
+  'as the rest': 'wie die übrigen',
+  'the pin’s diameter': 'den Wirbeldurchmesser',
+  'the pin’s length': 'die Wirbellänge',
+  this: 'dieser Eintrag',
+  'this pin': 'dieser Wirbel',
+  'this test pin': 'dieser Probewirbel',
+  'these pins': 'diese Wirbel',
+  '{pins} by a choice of their own': '{pins} nach eigener Wahl',
+  '{pins} assumed to be as the nearest measured pin': '{pins} angenommen wie der nächste gemessene Wirbel',
+  '{driven} of {pins} pins are driven.': '{driven} von {pins} Wirbeln sind eingeschlagen.',
+  'Left: {notes}.': 'Noch offen: {notes}.',
+  '{notes}, {pins} pins, {diameter} {when}': '{notes}, {pins} Wirbel, {diameter} {when}',
+  Sound: 'In Ordnung',
+  'Not to be seen': 'Nicht zu sehen',
+  'Not on this piano': 'Hier nicht vorhanden',
+  '{answered} of {of} things are answered. {hint}': '{answered} von {of} Punkten sind beantwortet. {hint}',
+  '{answered} of {of} answered': '{answered} von {of} beantwortet',
+  'Go on: {part}': 'Weiter: {part}',
+  'Everything of the survey is answered. {findings} {link}':
+    'Alles der Durchsicht ist beantwortet. {findings} {link}',
+  'Earlier survey, {day}: {line}': 'Frühere Durchsicht, {day}: {line}',
+  'Change: {label}, {line}': 'Ändern: {label}, {line}',
+  'Take back: {label}, {line}': 'Zurücknehmen: {label}, {line}',
+  'taken back in the survey': 'in der Durchsicht zurückgenommen',
+  'Near note': 'Nahe beim Ton',
+  'such as F#3, or tap the plan': 'etwa F#3, oder auf den Plan tippen',
+  'Where exactly': 'Wo genau',
+  'such as beside rib 4': 'etwa neben Rippe 4',
+  'How long or wide ({unit})': 'Wie lang oder breit ({unit})',
+  'so that a later survey can tell whether it grew':
+    'damit eine spätere Durchsicht sagen kann, ob es gewachsen ist',
+  'the repair {repair, select, holds {holds} fails {fails} other {cannot be told}}':
+    'die Reparatur {repair, select, holds {hält} fails {hält nicht} other {lässt sich nicht beurteilen}}',
+  '{seen, plural, one {# finding} other {# findings}}, {stops, plural, one {# that stops} other {# that stop}} the job.':
+    '{seen, plural, one {# Befund} other {# Befunde}}, davon {stops, plural, one {#, der den Auftrag anhält} other {#, die den Auftrag anhalten}}.',
+  '{pin} grip {grip} {uncertainty}{pull, select, none {} other {, string pulls {pull}}}{margin, select, none {} other {, margin {margin}}}{feels, select, none {} other {; felt: {feels}}}':
+    '{pin} Haltemoment {grip} {uncertainty}{pull, select, none {} other {, Zug der Saite {pull}}}{margin, select, none {} other {, Spielraum {margin}}}{feels, select, none {} other {; gefühlt: {feels}}}',
+  'Dots: grip with one standard uncertainty. Bands: mean of the section with its 95 % interval. Dashed: {torque}, {source}. Short lines: pull of the string.':
+    'Punkte: Haltemoment mit einer Standardunsicherheit. Bänder: Mittel des Abschnitts mit seinem 95-%-Bereich. Gestrichelt: {torque}, {source}. Kurze Striche: Zug der Saite.',
+  'Triangles: torque as read, ▲ going sharp with the string’s pull in it, ▼ going flat without it; no grip is known there.':
+    'Dreiecke: Drehmoment wie gemessen, ▲ beim Höherdrehen mit dem Zug der Saite darin, ▼ beim Tieferdrehen ohne ihn; dort ist kein Haltemoment bekannt.',
+  'Pins by grip: {bars}': 'Wirbel nach Haltemoment: {bars}',
+  '{from} to {to}: {pins}': '{from} bis {to}: {pins}',
+  '{both, plural, one {# pin was} other {# pins were}} read both times; {low, plural, one {# of the newly strung is} other {# of the newly strung are}} below {torque}.':
+    '{both, plural, one {# Wirbel wurde} other {# Wirbel wurden}} beide Male gemessen; {low, plural, one {# der neu bezogenen liegt} other {# der neu bezogenen liegen}} unter {torque}.',
+  everywhere: 'überall',
+  'one section': 'ein Abschnitt',
+  'along the flange': 'entlang der Plattenkante',
+  'a line inside the field': 'eine Linie im Feld',
+  scattered: 'verstreut',
+  'Read at {low}{high, select, none {} other { to {high}}} % relative humidity{without, plural, =0 {} other {; # readings without}}.':
+    'Gemessen bei {low}{high, select, none {} other { bis {high}}} % relativer Luftfeuchte{without, plural, =0 {} one {; # Messwert ohne} other {; # Messwerte ohne}}.',
+  'A bad zone of {size} pins in a row would have been missed with a chance of {chance}, wherever it lies.':
+    'Eine schlechte Zone von {size} Wirbeln nebeneinander wäre mit einer Wahrscheinlichkeit von {chance} übersehen worden, wo immer sie liegt.',
+  '{note} string {string} next lowers it most, to {percent} %.':
+    '{note}, Saite {string} als nächste senkt sie am meisten, auf {percent} %.',
+  '{without, plural, one {# pin has} other {# pins have}} a reading but no grip':
+    '{without, plural, one {# Wirbel hat} other {# Wirbel haben}} einen Messwert, aber kein Haltemoment',
+  'both directions': 'beide Richtungen',
+  'sharp-going': 'beim Höherdrehen',
+  'flat-going': 'beim Tieferdrehen',
+  'slack string': 'entspannte Saite',
+  flat: 'tiefer',
+  sharp: 'höher',
+  'Turned {turning} · {unit} · {stage} · every {every, plural, one {note} other {# notes}}':
+    'Gedreht: {turning} · {unit} · {stage} · {every, plural, one {jeder Ton} other {alle # Töne}}',
+  'Torque ({unit}), going {turning, select, sharp {sharp} other {flat}}':
+    'Drehmoment ({unit}), {turning, select, sharp {beim Höherdrehen} other {beim Tieferdrehen}}',
+  'no note': 'kein Ton',
+  'taken back in the torque list': 'in der Drehmomentliste zurückgenommen',
+  'turned {turning, select, sharp {sharp} other {flat}}':
+    '{turning, select, sharp {höher} other {tiefer}} gedreht',
 };

@@ -1,5 +1,5 @@
 import { foldJob } from '@becket/journal';
-import { type LearnedHours, learnedHours, recordHours, STARTING_LABOUR_STEPS } from '@becket/tasks';
+import { type LearnedHours, learnedHours, recordHours, startingLabourSteps } from '@becket/tasks';
 import { type FormEvent, useEffect, useState } from 'react';
 import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
@@ -38,10 +38,11 @@ export function HoursWorked() {
   const { fixed, say } = language;
   const { desk, job } = useDesk();
   const learned = useLearnedHours();
+  const starting = startingLabourSteps(language);
   const steps = [
-    ...STARTING_LABOUR_STEPS.map(({ id, what }) => ({ id, what })),
+    ...starting.map(({ id, what }) => ({ id, what })),
     ...(job.estimates.at(-1)?.lines ?? [])
-      .filter(({ group, id }) => group === 'labour' && !STARTING_LABOUR_STEPS.some((step) => step.id === id))
+      .filter(({ group, id }) => group === 'labour' && !starting.some((step) => step.id === id))
       .map(({ id, what }) => ({ id, what })),
   ];
   const [step, setStep] = useState(steps[0]!.id);
@@ -116,11 +117,11 @@ export function HoursWorked() {
         <ul aria-label={say('Hours kept for this job')}>
           {job.hoursWorked.map(({ entry, labourStep, minutes, isFinished: done, by }) => (
             <li key={entry}>
-              {say('{value}: {hoursText} hours, {by}{value2}', {
-                value: steps.find(({ id }) => id === labourStep)?.what ?? labourStep,
-                hoursText: hoursText(minutes),
+              {say('{step}: {hours} hours, {by}{is, select, finished {, finished} other {}}', {
+                step: steps.find(({ id }) => id === labourStep)?.what ?? labourStep,
+                hours: hoursText(minutes, language),
                 by,
-                value2: done ? say(', finished') : '',
+                is: done ? 'finished' : 'open',
               })}
             </li>
           ))}
@@ -131,13 +132,13 @@ export function HoursWorked() {
           {learned.map(({ step: id, per, median_minutes, low_minutes, high_minutes, jobs }) => (
             <li key={id}>
               {say(
-                '{value}: {median_minutes} minutes a {per} ({low_minutes} to {high_minutes}; {jobs} {jobs, plural, one {job} other {jobs}})',
+                '{step}: {median} minutes a {per, select, job {job} string {string} other {note}} ({low} to {high}; {jobs, plural, one {# job} other {# jobs}})',
                 {
-                  value: steps.find((one) => one.id === id)?.what ?? id,
-                  median_minutes: fixed(median_minutes, 1),
+                  step: steps.find((one) => one.id === id)?.what ?? id,
+                  median: fixed(median_minutes, 1),
                   per,
-                  low_minutes: fixed(low_minutes, 1),
-                  high_minutes: fixed(high_minutes, 1),
+                  low: fixed(low_minutes, 1),
+                  high: fixed(high_minutes, 1),
                   jobs,
                 },
               )}

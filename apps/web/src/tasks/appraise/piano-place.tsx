@@ -25,11 +25,11 @@ export function PianoPlace() {
     setProblems(found);
     setSaid('');
     if (piano === undefined) {
-      if (form.form === 'not known yet') setSaid('Choose grand or vertical first.');
+      if (form.form === 'not known yet') setSaid(say('Choose grand or vertical first.'));
       return;
     }
     const done = await desk.run((context, id) => describePiano(context, id, piano));
-    if (done) setSaid('The description is kept.');
+    if (done) setSaid(say('The description is kept.'));
   }
 
   return (

@@ -1,4 +1,4 @@
-import { inches, inchPounds, inInches, inInchPounds, metres, newtonMetres } from '@becket/core';
+import { inches, inchPounds, inInches, inInchPounds, metres, newtonMetres, sayKnown } from '@becket/core';
 import { type PinChoice, setPinPolicy } from '@becket/tasks';
 import { useState } from 'react';
 import { runHere } from '../../desk/run-here.ts';
@@ -10,7 +10,7 @@ import { torqueText } from './torque-state.ts';
 /** The shop's rule for going up in size: shown as it stands, and open to change. */
 export function PinRule({ choice }: { choice: PinChoice }) {
   const language = useLanguage();
-  const { fixed, say, sayNodes } = language;
+  const { say, sayNodes } = language;
   const { desk } = useDesk();
   const { policy, isOwnPolicy } = choice;
   const [isOpen, setOpen] = useState(false);
@@ -20,17 +20,17 @@ export function PinRule({ choice }: { choice: PinChoice }) {
       <h3 id="pin-rule">{say('The rule')}</h3>
       <p>
         {sayNodes(
-          'All readings at {torqueText} or more: {sizesUpWhenFirm} {sizesUpWhenFirm, plural, one {size} other {sizes}} up. Below: {sizesUpWhenLoose}. Any below {torqueText2}: the block itself is in question. {span}',
+          'All readings at {firm} or more: {up, plural, one {# size} other {# sizes}} up. Below: {upWhenLoose}. Any below {veryLoose}: the block itself is in question. {source}',
           {
-            torqueText: torqueText(policy.firmTorque_n_m, language),
-            sizesUpWhenFirm: policy.sizesUpWhenFirm,
-            sizesUpWhenLoose: policy.sizesUpWhenLoose,
-            torqueText2: torqueText(policy.veryLooseTorque_n_m, language),
-            span: (
+            firm: torqueText(policy.firmTorque_n_m, language),
+            up: policy.sizesUpWhenFirm,
+            upWhenLoose: policy.sizesUpWhenLoose,
+            veryLoose: torqueText(policy.veryLooseTorque_n_m, language),
+            source: (
               <span className="faint">
                 {isOwnPolicy
                   ? say('This job’s own rule: {source}.', { source: policy.source })
-                  : say('From {source}.', { source: policy.source })}
+                  : say('From {source}.', { source: sayKnown(policy.source, language) })}
               </span>
             ),
           },
@@ -61,7 +61,7 @@ export function PinRule({ choice }: { choice: PinChoice }) {
             up: String(policy.sizesUpWhenFirm),
             upLoose: String(policy.sizesUpWhenLoose),
             sizes: policy.sizes
-              .map(({ label, diameter_m }) => `${label} ${fixed(inInches(metres(diameter_m)), 3)}`)
+              .map(({ label, diameter_m }) => `${label} ${inInches(metres(diameter_m)).toFixed(3)}`)
               .join(', '),
             source: isOwnPolicy ? policy.source : '',
           }}
@@ -105,10 +105,10 @@ export function PinRule({ choice }: { choice: PinChoice }) {
               setPinPolicy(context, id, {
                 source,
                 sizes,
-                firmTorque_n_m: inchPounds(number(values.firm, 'the firm torque')),
-                veryLooseTorque_n_m: inchPounds(number(values.loose, 'the very loose torque')),
-                sizesUpWhenFirm: number(values.up, 'the sizes up'),
-                sizesUpWhenLoose: number(values.upLoose, 'the sizes up when not firm'),
+                firmTorque_n_m: inchPounds(number(values.firm, say('the firm torque'))),
+                veryLooseTorque_n_m: inchPounds(number(values.loose, say('the very loose torque'))),
+                sizesUpWhenFirm: number(values.up, say('the sizes up')),
+                sizesUpWhenLoose: number(values.upLoose, say('the sizes up when not firm')),
               }),
             );
             setOpen(false);

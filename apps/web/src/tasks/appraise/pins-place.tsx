@@ -33,11 +33,12 @@ import { torqueIn } from './torque-state.ts';
 
 /** Which pins go in: as found, the rule, the limits, test pins, and what single pins need. */
 export function PinsPlace() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const { unit } = useSettings();
   const settled = useDeferredValue(job);
-  const choice = useMemo(() => pinChoice(settled), [settled]);
+  const choice = useMemo(() => pinChoice(settled, { language }), [settled, language]);
   return (
     <section aria-labelledby="pins">
       <h2 id="pins">{say('Tuning pins')}</h2>
@@ -103,12 +104,12 @@ function PinsAsFound({ choice, unit }: PartProps) {
       ) : (
         <p>
           {say(
-            '{count} {count, plural, one {pin} other {pins}} measured: {text} to {text2}, middle {text3}.',
+            '{count, plural, one {# pin} other {# pins}} measured: {smallest} to {largest}, middle {median}.',
             {
               count: scatter.count,
-              text: text(scatter.smallest),
-              text2: text(scatter.largest),
-              text3: text(scatter.median),
+              smallest: text(scatter.smallest),
+              largest: text(scatter.largest),
+              median: text(scatter.median),
             },
           )}{' '}
           {isMixed && <strong>{say('Sizes are mixed: each keeps its own step.')}</strong>}
@@ -121,14 +122,14 @@ function PinsAsFound({ choice, unit }: PartProps) {
           aria-label={say('Pins found as {asFound}', { asFound: group.asFound })}
         >
           <h4>
-            {sayNodes('Found as {asFound} {span}', {
-              asFound: group.asFound,
-              span: (
+            {sayNodes('Found as {size} {spread}', {
+              size: group.asFound,
+              spread: (
                 <span className="faint">
-                  {say('{pins} measured, {text} to {text2}', {
+                  {say('{pins} measured, {smallest} to {largest}', {
                     pins: group.pins.length,
-                    text: text(group.smallest),
-                    text2: text(group.largest),
+                    smallest: text(group.smallest),
+                    largest: text(group.largest),
                   })}
                 </span>
               ),
@@ -167,7 +168,7 @@ function PinsAsFound({ choice, unit }: PartProps) {
                       <tr key={label} className={isAdvised ? 'is-advised' : undefined}>
                         <th scope="row" className="one-line">
                           {label}
-                          {isAdvised && say(' ◂ the rule')}
+                          {isAdvised && ` ◂ ${say('the rule')}`}
                         </th>
                         <td className="number">{text(diameter)}</td>
                         <td className="number">{text(larger)}</td>
@@ -210,10 +211,10 @@ function Limits({ choice, unit }: PartProps) {
   const { desk } = useDesk();
   const { limits, lengths, lengthsNeed } = choice;
   const fields = [
-    ['largest', 'Largest pin this block may take', limits.largestDiameter],
-    ['plateHole', 'Smallest hole in plate or bushing', limits.plateHoleDiameter],
-    ['holeDepth', 'Depth of the pin hole in the block', limits.holeDepth],
-    ['plate', 'Thickness of plate and bushing', limits.plateThickness],
+    ['largest', say('Largest pin this block may take'), limits.largestDiameter],
+    ['plateHole', say('Smallest hole in plate or bushing'), limits.plateHoleDiameter],
+    ['holeDepth', say('Depth of the pin hole in the block'), limits.holeDepth],
+    ['plate', say('Thickness of plate and bushing'), limits.plateThickness],
   ] as const;
   return (
     <section aria-labelledby="pin-limits">
@@ -236,7 +237,7 @@ function Limits({ choice, unit }: PartProps) {
         submit={say('Keep the limits')}
         onKeep={async (values) => {
           const of = (name: (typeof fields)[number][0]) =>
-            typedLength(values[name], unit, 'this limit', language);
+            typedLength(values[name], unit, say('this limit'), language);
           const largestDiameter_m = of('largest');
           const plateHoleDiameter_m = of('plateHole');
           const holeDepth_m = of('holeDepth');
@@ -307,7 +308,7 @@ function TestPins({ choice, unit }: PartProps) {
             label: say('The hand felt'),
             options: [
               { value: '', words: say('nothing to say') },
-              ...pinFeels.map((value) => ({ value, words: value })),
+              ...pinFeels.map((value) => ({ value, words: say(value) })),
             ],
           },
           { name: 'remark', label: say('Remark'), hint: say('may stay empty') },
@@ -334,16 +335,16 @@ function TestPins({ choice, unit }: PartProps) {
         <ul aria-label={say('Test pins, kept')}>
           {choice.testPins.map(({ entry, name, diameter, torque, gripBefore, feel, leftOutBecause }) => (
             <li key={entry}>
-              {sayNodes('{strong}: {lengthText} held {torqueIn}{value}{value2}', {
-                strong: <strong>{name}</strong>,
-                lengthText: lengthText(diameter, unit, 'diameter', language),
-                torqueIn: torqueIn(torque, unit, language),
-                value:
-                  gripBefore !== undefined
-                    ? say(', before {torqueIn}', { torqueIn: torqueIn(gripBefore, unit, language) })
-                    : '',
-                value2: feel !== undefined ? say('; felt: {feel}', { feel }) : '',
-              })}
+              {sayNodes(
+                '{pin}: {diameter} held {torque}{before, select, none {} other {, before {before}}}{feel, select, none {} other {; felt: {feel}}}',
+                {
+                  pin: <strong>{name}</strong>,
+                  diameter: lengthText(diameter, unit, 'diameter', language),
+                  torque: torqueIn(torque, unit, language),
+                  before: gripBefore === undefined ? 'none' : torqueIn(gripBefore, unit, language),
+                  feel: feel === undefined ? 'none' : say(feel),
+                },
+              )}
               {leftOutBecause !== undefined && <span className="question"> ? {leftOutBecause}</span>}{' '}
               <TakeBack entry={entry} words={say('test pin {name}', { name })} />
             </li>
@@ -356,7 +357,7 @@ function TestPins({ choice, unit }: PartProps) {
 
 function SinglePins({ choice, unit }: PartProps) {
   const language = useLanguage();
-  const { say } = language;
+  const { say, sayNodes } = language;
   const { desk, job } = useDesk();
   const open = choice.suggested.filter(
     ({ key, string }) => !choice.remedies.some((one) => one.key === key && one.string === (string ?? 1)),
@@ -369,15 +370,18 @@ function SinglePins({ choice, unit }: PartProps) {
           {open.map(({ key, string, name, remedy, diameter, because }) => (
             <li key={name} className="survey-line" data-gravity="clear">
               <p>
-                <strong>{name}</strong>: {remedy}
-                {diameter !== undefined &&
-                  say(' of {lengthText}', { lengthText: lengthText(diameter, unit, 'diameter', language) })}
+                {sayNodes('{pin}: {remedy}{diameter, select, none {} other { of {diameter}}}', {
+                  pin: <strong>{name}</strong>,
+                  remedy: say(remedy),
+                  diameter:
+                    diameter === undefined ? 'none' : lengthText(diameter, unit, 'diameter', language),
+                })}
                 . {because}
               </p>
               <button
                 type="button"
                 className="button"
-                aria-label={say('Choose {remedy} for {name}', { remedy, name })}
+                aria-label={say('Choose {remedy} for {name}', { remedy: say(remedy), name })}
                 onClick={() =>
                   void desk.run((context, id) =>
                     choosePinRemedy(context, id, {
@@ -399,15 +403,22 @@ function SinglePins({ choice, unit }: PartProps) {
         <ul aria-label={say('Chosen')}>
           {choice.remedies.map(({ entry, key, string, remedy, pinDiameter_m, note }) => (
             <li key={entry}>
-              <strong>{say('{note} string {string}', { note: noteName(key), string })}</strong>: {remedy}
-              {pinDiameter_m !== undefined &&
-                say(' of {lengthText}', {
-                  lengthText: lengthText(pinDiameter_m, unit, 'diameter', language),
-                })}
+              {sayNodes('{pin}: {remedy}{diameter, select, none {} other { of {diameter}}}', {
+                pin: <strong>{say('{note} string {string}', { note: noteName(key), string })}</strong>,
+                remedy: say(remedy),
+                diameter:
+                  pinDiameter_m === undefined
+                    ? 'none'
+                    : lengthText(pinDiameter_m, unit, 'diameter', language),
+              })}
               {note !== undefined && `; ${note}`}{' '}
               <TakeBack
                 entry={entry}
-                words={say('{remedy} of {note} string {string}', { remedy, note: noteName(key), string })}
+                words={say('{remedy} of {note} string {string}', {
+                  remedy: say(remedy),
+                  note: noteName(key),
+                  string,
+                })}
               />
             </li>
           ))}
@@ -421,7 +432,7 @@ function SinglePins({ choice, unit }: PartProps) {
           {
             name: 'remedy',
             label: say('It gets'),
-            options: pinRemedies.map((value) => ({ value, words: value })),
+            options: pinRemedies.map((value) => ({ value, words: say(value) })),
           },
           {
             name: 'diameter',
@@ -434,8 +445,8 @@ function SinglePins({ choice, unit }: PartProps) {
         start={{ note: '', string: '1', remedy: 'larger pin', diameter: '', remark: '' }}
         submit={say('Choose it')}
         onKeep={async (values) => {
-          const diameter = typedLength(values.diameter, unit, 'the pin’s diameter', language);
-          const key = requiredNote(values.note, 'this', language);
+          const diameter = typedLength(values.diameter, unit, say('the pin’s diameter'), language);
+          const key = requiredNote(values.note, say('this'), language);
           await runHere(desk, (context, id) =>
             choosePinRemedy(context, id, {
               key,
@@ -475,8 +486,10 @@ function Counts({ choice, unit }: PartProps) {
                 {diameter !== undefined && `, ${lengthText(diameter, unit, 'diameter', language)}`}{' '}
                 <span className="faint">
                   {[
-                    byRemedy > 0 ? `${byRemedy} by a choice of their own` : undefined,
-                    assumed > 0 ? `${assumed} assumed to be as the nearest measured pin` : undefined,
+                    byRemedy > 0 ? say('{pins} by a choice of their own', { pins: byRemedy }) : undefined,
+                    assumed > 0
+                      ? say('{pins} assumed to be as the nearest measured pin', { pins: assumed })
+                      : undefined,
                   ]
                     .filter((word) => word !== undefined)
                     .join('; ')}
@@ -512,22 +525,21 @@ function Driving({ choice, unit }: PartProps) {
     <section aria-labelledby="driving">
       <h3 id="driving">{say('Driven, in order')}</h3>
       <p className="faint">
-        {say('{pinsDriven} of {pins} pins are driven.{value}', {
-          pinsDriven: driving.pinsDriven,
-          pins: driving.pins,
-          value:
-            driving.left.length > 0 && driving.pinsDriven > 0
-              ? say(' Left: {what}.', {
-                  what: driving.left
-                    .map(({ firstKey, lastKey }) =>
-                      firstKey === lastKey
-                        ? noteName(firstKey)
-                        : `${noteName(firstKey)} to ${noteName(lastKey)}`,
-                    )
-                    .join(', '),
-                })
-              : '',
-        })}
+        {say('{driven} of {pins} pins are driven.', { driven: driving.pinsDriven, pins: driving.pins })}
+        {driving.left.length > 0 && driving.pinsDriven > 0 && (
+          <>
+            {' '}
+            {say('Left: {notes}.', {
+              notes: driving.left
+                .map(({ firstKey, lastKey }) =>
+                  firstKey === lastKey
+                    ? noteName(firstKey)
+                    : say('{first} to {last}', { first: noteName(firstKey), last: noteName(lastKey) }),
+                )
+                .join(', '),
+            })}
+          </>
+        )}
       </p>
       <SmallForm
         label={say('Pins driven')}
@@ -546,11 +558,11 @@ function Driving({ choice, unit }: PartProps) {
         start={{ from: '', to: '', diameter: lengthField(start, unit), length: '', remark: '' }}
         submit={say('Log them')}
         onKeep={async (values) => {
-          const firstKey = requiredNote(values.from, 'these pins', language);
+          const firstKey = requiredNote(values.from, say('these pins'), language);
           const lastKey =
-            values.to.trim() === '' ? firstKey : requiredNote(values.to, 'these pins', language);
-          const diameter = typedLength(values.diameter, unit, 'the pin’s diameter', language);
-          const length = typedLength(values.length, unit, 'the pin’s length', language);
+            values.to.trim() === '' ? firstKey : requiredNote(values.to, say('these pins'), language);
+          const diameter = typedLength(values.diameter, unit, say('the pin’s diameter'), language);
+          const length = typedLength(values.length, unit, say('the pin’s length'), language);
           if (diameter === undefined)
             throw new RangeError(
               say('Cannot log these pins: their diameter is needed, nothing was found. Type it.'),
@@ -571,12 +583,11 @@ function Driving({ choice, unit }: PartProps) {
         <ol aria-label={say('Driving log')}>
           {driving.lines.map(({ entry, notes, pins, diameter, at, by, note }) => (
             <li key={entry}>
-              {sayNodes('{notes}, {pins} pins, {lengthText}{value} {span}', {
+              {sayNodes('{notes}, {pins} pins, {diameter} {when}', {
                 notes,
                 pins,
-                lengthText: lengthText(diameter, unit, 'diameter', language),
-                value: note !== undefined ? `; ${note}` : '',
-                span: (
+                diameter: `${lengthText(diameter, unit, 'diameter', language)}${note === undefined ? '' : `; ${note}`}`,
+                when: (
                   <span className="faint">
                     {localMoment(at)}, {by}
                   </span>
@@ -599,7 +610,7 @@ function TakeBack({ entry, words }: { entry: string; words: string }) {
       type="button"
       className="button quiet"
       aria-label={say('Take back {words}', { words })}
-      onClick={() => void desk.run((context, id) => withdrawEntry(context, id, entry, 'taken back'))}
+      onClick={() => void desk.run((context, id) => withdrawEntry(context, id, entry, say('taken back')))}
     >
       {say('Take back')}
     </button>

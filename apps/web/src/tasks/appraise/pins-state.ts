@@ -90,7 +90,7 @@ export function pinDiameterOf(
     );
   return {
     quantity: 'pin-diameter',
-    place: { key: requiredNote(note, 'this pin', language), string: stringNumber(string, language) },
+    place: { key: requiredNote(note, say('this pin'), language), string: stringNumber(string, language) },
     value: typed.value,
     unit: (typed.unit ?? unit) as ReadingToRecord['unit'],
     ...(reason.trim() === '' ? {} : { reason: reason.trim() }),
@@ -113,7 +113,7 @@ export function testPinOf(
   language: Language = english,
 ): TestPinToRecord {
   const { say } = language;
-  const diameter = typedLength(form.diameter, unit, 'the pin’s diameter', language);
+  const diameter = typedLength(form.diameter, unit, say('the pin’s diameter'), language);
   if (diameter === undefined)
     throw new RangeError(
       say('Cannot keep this test pin: its diameter is needed, nothing was found. Type it.'),
@@ -127,9 +127,9 @@ export function testPinOf(
         { found: form.torque.trim() },
       ),
     );
-  const length = typedLength(form.length, unit, 'the pin’s length', language);
+  const length = typedLength(form.length, unit, say('the pin’s length'), language);
   return {
-    key: requiredNote(form.note, 'this test pin', language),
+    key: requiredNote(form.note, say('this test pin'), language),
     string: stringNumber(form.string, language),
     pinDiameter_m: diameter,
     ...(length === undefined ? {} : { pinLength_m: length }),

@@ -1,4 +1,4 @@
-import { english, type Language } from '@becket/core';
+import { english, type Language, message } from '@becket/core';
 import {
   findingGravities,
   findingRemedies,
@@ -43,9 +43,9 @@ interface Open {
 }
 
 const shortAnswers = [
-  ['sound', 'Sound'],
-  ['could not be seen', 'Not to be seen'],
-  ['does not apply', 'Not on this piano'],
+  ['sound', message('Sound')],
+  ['could not be seen', message('Not to be seen')],
+  ['does not apply', message('Not on this piano')],
 ] as const;
 
 /** The survey of the structure, one part of the piano at a time, answered with a thumb. */
@@ -72,10 +72,10 @@ export function SurveyPlace() {
     <section aria-labelledby="survey">
       <h2 id="survey">{say('Survey')}</h2>
       <p data-survey-progress>
-        {sayNodes('{answered} of {of} things are answered. {span}', {
+        {sayNodes('{answered} of {of} things are answered. {hint}', {
           answered: whole.answered,
           of: whole.of,
-          span: (
+          hint: (
             <span className="faint">
               {say('“Not to be seen” is an honest answer: it stays on the list of unknowns.')}
             </span>
@@ -93,9 +93,9 @@ export function SurveyPlace() {
               aria-pressed={one === part}
               onClick={() => show(one)}
             >
-              {surveyParts[one]}
+              {say(surveyParts[one])}
               <span aria-hidden="true">{answered === of ? '✓' : `${answered}/${of}`}</span>
-              <span className="unseen">{say(', {answered} of {of} answered', { answered, of })}</span>
+              <span className="unseen">{`, ${say('{answered} of {of} answered', { answered, of })}`}</span>
             </button>
           );
         })}
@@ -103,7 +103,7 @@ export function SurveyPlace() {
       <EarlierSurveys />
       <ReasonHere reason={reason} onChange={setReason} />
       <h3 ref={head} tabIndex={-1} className="survey-head">
-        {sentenceCase(surveyParts[part])}
+        {sentenceCase(say(surveyParts[part]))}
       </h3>
       {part === 'plate' && (
         <p className="notice">
@@ -129,13 +129,13 @@ export function SurveyPlace() {
       <div className="button-row survey-on">
         {own.answered === own.of && next !== undefined && next !== part && (
           <button type="button" className="button strong wide" onClick={() => show(next)}>
-            {say('Go on: {value}', { value: surveyParts[next] })}
+            {say('Go on: {part}', { part: say(surveyParts[next]) })}
           </button>
         )}
         {whole.answered === whole.of && (
           <p role="status">
-            {sayNodes('Everything of the survey is answered. {findingsWords} {link}', {
-              findingsWords: findingsWords(job.findings, language),
+            {sayNodes('Everything of the survey is answered. {findings} {link}', {
+              findings: findingsWords(job.findings, language),
               link: (
                 <a href={`#/job/${encodeURIComponent(desk.id)}/appraise/decision`}>
                   {say('Go to the decision.')}
@@ -168,7 +168,7 @@ function Thing({
   const short = lines.find(({ answer }) => answer.is !== 'seen');
   const seen = lines.filter(({ answer }) => answer.is === 'seen');
   const earlier = job.findings.filter((one) => one.thing === thing && one.copiedFrom !== undefined);
-  const { label } = surveyThings[thing];
+  const label = say(surveyThings[thing].label);
 
   const answer = (is: (typeof shortAnswers)[number][0]) =>
     void desk.run((context, id) => recordFindings(context, id, [shortFinding(thing, is, short, reason)]));
@@ -178,9 +178,9 @@ function Thing({
       <h4 className="survey-label">{label}</h4>
       {earlier.map((one) => (
         <p key={one.entry} className="faint">
-          {say('Earlier survey, {copiedFrom}: {lineWords}', {
-            copiedFrom: one.copiedFrom!,
-            lineWords: lineWords(one, unit, language),
+          {say('Earlier survey, {day}: {line}', {
+            day: one.copiedFrom!,
+            line: lineWords(one, unit, language),
           })}
         </p>
       ))}
@@ -195,9 +195,9 @@ function Thing({
             <button
               type="button"
               className="button quiet"
-              aria-label={say('Change: {label}, {lineWords}', {
+              aria-label={say('Change: {label}, {line}', {
                 label,
-                lineWords: lineWords(line, unit, language),
+                line: lineWords(line, unit, language),
               })}
               onClick={() => setOpen({ thing, line })}
             >
@@ -206,13 +206,13 @@ function Thing({
             <button
               type="button"
               className="button quiet"
-              aria-label={say('Take back: {label}, {lineWords}', {
+              aria-label={say('Take back: {label}, {line}', {
                 label,
-                lineWords: lineWords(line, unit, language),
+                line: lineWords(line, unit, language),
               })}
               onClick={() =>
                 void desk.run((context, id) =>
-                  withdrawEntry(context, id, line.entry, reason.trim() || 'taken back in the survey'),
+                  withdrawEntry(context, id, line.entry, reason.trim() || say('taken back in the survey')),
                 )
               }
             >
@@ -248,7 +248,7 @@ function Thing({
                 data-chosen={short?.answer.is === is || undefined}
                 onClick={() => answer(is)}
               >
-                {short?.answer.is === is ? `✓ ${words}` : words}
+                {short?.answer.is === is ? `✓ ${say(words)}` : say(words)}
               </button>
             ))}
         </fieldset>
@@ -327,7 +327,7 @@ function FindingSheet({
     <form
       className="finding-form"
       onSubmit={submit}
-      aria-label={say('Finding: {label}', { label: surveyThings[thing].label })}
+      aria-label={say('Finding: {label}', { label: say(surveyThings[thing].label) })}
     >
       <Field label={say('What is seen')}>
         {(ids) => (
@@ -346,20 +346,20 @@ function FindingSheet({
         label={say('How grave')}
         value={form.gravity}
         onChange={(gravity) => take({ gravity })}
-        options={findingGravities.map((value) => ({ value, words: value }))}
+        options={findingGravities.map((value) => ({ value, words: say(value) }))}
       />
       <Choice
         label={say('What to do')}
         value={form.whatToDo}
         onChange={(whatToDo) => take({ whatToDo })}
-        options={findingRemedies.map((value) => ({ value, words: value }))}
+        options={findingRemedies.map((value) => ({ value, words: say(value) }))}
       />
       {thing === 'board-repairs' && (
         <Choice
           label={say('Does the repair hold')}
           value={form.repair}
           onChange={(repair) => take({ repair })}
-          options={repairStates.map((value) => ({ value, words: value }))}
+          options={repairStates.map((value) => ({ value, words: say(value) }))}
         />
       )}
       <div className="fields">
@@ -382,9 +382,13 @@ function FindingSheet({
             )}
           </Field>
         )}
-        {words('note', 'Near note', 'such as F#3, or tap the plan')}
-        {words('point', 'Where exactly', 'such as beside rib 4')}
-        {words('extent', `How long or wide (${unit})`, 'so that a later survey can tell whether it grew')}
+        {words('note', say('Near note'), say('such as F#3, or tap the plan'))}
+        {words('point', say('Where exactly'), say('such as beside rib 4'))}
+        {words(
+          'extent',
+          say('How long or wide ({unit})', { unit }),
+          say('so that a later survey can tell whether it grew'),
+        )}
       </div>
       <div className="finding-photos">
         {form.photos.map((digest) => {
@@ -394,7 +398,7 @@ function FindingSheet({
       </div>
       <TakePhoto
         place={() => ({ ...(form.section === '' ? {} : { section: form.section }) })}
-        shows={form.what.trim() || surveyThings[thing].label}
+        shows={form.what.trim() || say(surveyThings[thing].label)}
         reason={reason}
         onKept={(digest) => setForm((now) => ({ ...now, photos: [...now.photos, digest] }))}
       />
@@ -416,8 +420,10 @@ function FindingSheet({
 }
 
 function lineWords(line: Finding, unit: 'mm' | 'in', language: Language = english): string {
+  const { say } = language;
   const { answer } = line;
-  if (answer.is !== 'seen') return answer.note === undefined ? answer.is : `${answer.is}: ${answer.note}`;
+  if (answer.is !== 'seen')
+    return answer.note === undefined ? say(answer.is) : `${say(answer.is)}: ${answer.note}`;
   const place = findingPlaceWords(line, language);
   return [
     answer.what,
@@ -425,8 +431,10 @@ function lineWords(line: Finding, unit: 'mm' | 'in', language: Language = englis
     answer.extent_m === undefined ? undefined : lengthText(answer.extent_m, unit, 'length', language),
     answer.repair === undefined
       ? undefined
-      : `the repair ${answer.repair === 'cannot tell' ? 'cannot be told' : answer.repair}`,
-    `${answer.gravity}; ${answer.whatToDo === 'nothing' ? 'nothing to do' : answer.whatToDo}`,
+      : say('the repair {repair, select, holds {holds} fails {fails} other {cannot be told}}', {
+          repair: answer.repair,
+        }),
+    `${say(answer.gravity)}; ${answer.whatToDo === 'nothing' ? say('nothing to do') : say(answer.whatToDo)}`,
   ]
     .filter((word) => word !== undefined)
     .join(' · ');
@@ -438,7 +446,7 @@ function findingsWords(findings: readonly Finding[], { say }: Language = english
   const seen = findings.filter(({ answer, copiedFrom }) => answer.is === 'seen' && copiedFrom === undefined);
   const stops = seen.filter(({ answer }) => answer.is === 'seen' && answer.whatToDo === 'stops the job');
   return say(
-    '{seen} {seen, plural, one {finding} other {findings}}, {stops} that {stops, plural, one {stops} other {stop}} the job.',
+    '{seen, plural, one {# finding} other {# findings}}, {stops, plural, one {# that stops} other {# that stop}} the job.',
     { seen: seen.length, stops: stops.length },
   );
 }

@@ -19,7 +19,7 @@ interface Props {
 /** Where does the block hold, and where does it not? Grip of every pin that was read, along the compass. */
 export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
   const language = useLanguage();
-  const { say, sayNodes } = language;
+  const { plain, say, sayNodes } = language;
   const [frame, width] = useWidth<HTMLElement>();
   const inUnit = (torque: number) => (unit === 'mm' ? torque : inInchPounds(newtonMetres(torque)));
   const shown = map.pins.filter(({ grip }) => grip !== undefined);
@@ -49,20 +49,19 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
         {pin === undefined ? (
           <span className="faint">{say('Tap a pin to see its figures.')}</span>
         ) : (
-          sayNodes('{strong} grip {torqueIn} {span}{value}{value2}{value3}', {
-            strong: <strong>{pin.name}</strong>,
-            torqueIn: torqueIn(pin.grip!.grip, unit, language),
-            span: <span className="faint">± {torqueIn(pin.grip!.standardUncertainty, unit, language)}</span>,
-            value:
-              pin.pull !== undefined
-                ? say(', string pulls {torqueIn}', { torqueIn: torqueIn(pin.pull.pull, unit, language) })
-                : '',
-            value2:
-              pin.margin !== undefined
-                ? say(', margin {torqueIn}', { torqueIn: torqueIn(pin.margin, unit, language) })
-                : '',
-            value3: pin.feels.length > 0 ? say('; felt: {what}', { what: pin.feels.join(', ') }) : '',
-          })
+          sayNodes(
+            '{pin} grip {grip} {uncertainty}{pull, select, none {} other {, string pulls {pull}}}{margin, select, none {} other {, margin {margin}}}{feels, select, none {} other {; felt: {feels}}}',
+            {
+              pin: <strong>{pin.name}</strong>,
+              grip: torqueIn(pin.grip!.grip, unit, language),
+              uncertainty: (
+                <span className="faint">± {torqueIn(pin.grip!.standardUncertainty, unit, language)}</span>
+              ),
+              pull: pin.pull === undefined ? 'none' : torqueIn(pin.pull.pull, unit, language),
+              margin: pin.margin === undefined ? 'none' : torqueIn(pin.margin, unit, language),
+              feels: pin.feels.length === 0 ? 'none' : pin.feels.map((feel) => say(feel)).join(', '),
+            },
+          )
         )}
       </p>
       <svg
@@ -94,7 +93,7 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
           <g key={tick}>
             <line className="chart-grid" x1={edge.left} x2={width - edge.right} y1={y(tick)} y2={y(tick)} />
             <text x={edge.left - 8} y={y(tick) + 5} textAnchor="end">
-              {tick}
+              {plain(tick)}
             </text>
           </g>
         ))}
@@ -195,17 +194,16 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
       </svg>
       <figcaption className="faint">
         {say(
-          'Dots: grip with one standard uncertainty. Bands: mean of the section with its 95 % interval. Dashed: {torqueIn}, {lowBelowFrom}. Short lines: pull of the string.{value}',
-          {
-            torqueIn: torqueIn(map.lowBelow, unit, language),
-            lowBelowFrom: map.lowBelowFrom,
-            value:
-              raw.length > 0
-                ? say(
-                    ' Triangles: torque as read, ▲ going sharp with the string’s pull in it, ▼ going flat without it; no grip is known there.',
-                  )
-                : '',
-          },
+          'Dots: grip with one standard uncertainty. Bands: mean of the section with its 95 % interval. Dashed: {torque}, {source}. Short lines: pull of the string.',
+          { torque: torqueIn(map.lowBelow, unit, language), source: map.lowBelowFrom },
+        )}
+        {raw.length > 0 && (
+          <>
+            {' '}
+            {say(
+              'Triangles: torque as read, ▲ going sharp with the string’s pull in it, ▼ going flat without it; no grip is known there.',
+            )}
+          </>
         )}
       </figcaption>
     </figure>
@@ -215,7 +213,7 @@ export function TorqueChart({ map, unit, onChoose, chosen }: Props) {
 /** How are the grips spread? One bar for each newton metre. */
 export function TorqueBars({ map, unit }: { map: PinTorqueMap; unit: 'mm' | 'in' }) {
   const language = useLanguage();
-  const { fixed, say } = language;
+  const { fixed, plain, say } = language;
   const [frame, width] = useWidth<HTMLElement>();
   if (map.bins.length === 0) return null;
   const bars = { top: 24, bottom: 44, left: 40, right: 14, height: 200 };
@@ -233,11 +231,14 @@ export function TorqueBars({ map, unit }: { map: PinTorqueMap; unit: 'mm' | 'in'
         width={width}
         height={bars.height}
         role="img"
-        aria-label={say('Pins by grip: {what}', {
-          what: map.bins
-            .map(
-              ({ from, to, pins }) =>
-                `${torqueIn(from, unit, language)} to ${torqueIn(to, unit, language)}: ${pins.length}`,
+        aria-label={say('Pins by grip: {bars}', {
+          bars: map.bins
+            .map(({ from, to, pins }) =>
+              say('{from} to {to}: {pins}', {
+                from: torqueIn(from, unit, language),
+                to: torqueIn(to, unit, language),
+                pins: pins.length,
+              }),
             )
             .join('; '),
         })}
@@ -260,7 +261,7 @@ export function TorqueBars({ map, unit }: { map: PinTorqueMap; unit: 'mm' | 'in'
         ))}
         {x.ticks(Math.max(3, Math.floor(width / 110))).map((tick) => (
           <text key={tick} x={x(tick)} y={bars.height - 22} textAnchor="middle">
-            {unit === 'mm' ? tick : fixed(inInchPounds(newtonMetres(tick)), 0)}
+            {unit === 'mm' ? plain(tick) : fixed(inInchPounds(newtonMetres(tick)), 0)}
           </text>
         ))}
         <text x={width - bars.right} y={bars.height - 4} textAnchor="end">

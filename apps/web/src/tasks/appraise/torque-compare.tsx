@@ -12,15 +12,18 @@ export function TorqueCompare({ unit }: { unit: 'mm' | 'in' }) {
   const { say } = language;
   const { job } = useDesk();
   const settled = useDeferredValue(job);
-  const { before, after, pins, readBothTimes, lowAfter } = useMemo(() => compareTorque(settled), [settled]);
+  const { before, after, pins, readBothTimes, lowAfter } = useMemo(
+    () => compareTorque(settled, { language }),
+    [settled, language],
+  );
   const text = (torque: number) => torqueIn(torque, unit, language);
   return (
     <section aria-labelledby="before-after">
       <h3 id="before-after">{say('Before and after stringing')}</h3>
       <p>
         {say(
-          '{readBothTimes} {readBothTimes, plural, one {pin was} other {pins were}} read both times; {lowAfter} of the newly strung {lowAfter, plural, one {is} other {are}} below {text}.',
-          { readBothTimes, lowAfter, text: text(after.lowBelow) },
+          '{both, plural, one {# pin was} other {# pins were}} read both times; {low, plural, one {# of the newly strung is} other {# of the newly strung are}} below {torque}.',
+          { both: readBothTimes, low: lowAfter, torque: text(after.lowBelow) },
         )}
       </p>
       <div className="side-by-side">

@@ -36,7 +36,7 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
       ))}
       <TorqueChart map={map} unit={unit} chosen={chosen} onChoose={onChoose} />
       <section className="torque-said" aria-labelledby="pattern">
-        <h3 id="pattern">{say('What it looks like: {kind}', { kind: pattern.kind })}</h3>
+        <h3 id="pattern">{say('What it looks like: {kind}', { kind: say(pattern.kind) })}</h3>
         <p>{pattern.looksLike}</p>
         <p className="faint">
           {pattern.oftenMeans} <em>{say('Common practice, no source.')}</em> {pattern.howSure}
@@ -48,17 +48,17 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
         ))}
         {season.lowest_percent !== undefined && season.highest_percent !== undefined && (
           <p className="faint">
-            {say('Read at {figure}{value} % relative humidity{value2}.', {
-              figure: fixed(season.lowest_percent, 0),
-              value:
-                season.highest_percent - season.lowest_percent >= 1
-                  ? say(' to {figure}', { figure: fixed(season.highest_percent, 0) })
-                  : '',
-              value2:
-                season.withoutHumidity > 0
-                  ? say('; {withoutHumidity} readings without', { withoutHumidity: season.withoutHumidity })
-                  : '',
-            })}
+            {say(
+              'Read at {low}{high, select, none {} other { to {high}}} % relative humidity{without, plural, =0 {} other {; # readings without}}.',
+              {
+                low: fixed(season.lowest_percent, 0),
+                high:
+                  season.highest_percent - season.lowest_percent >= 1
+                    ? fixed(season.highest_percent, 0)
+                    : 'none',
+                without: season.withoutHumidity,
+              },
+            )}
           </p>
         )}
         {season.lowest_percent === undefined && (
@@ -72,19 +72,18 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
           <h3 id="zone">{say('What may still hide')}</h3>
           <p>
             {sayNodes(
-              'A bad zone of {size} pins in a row would have been missed with a chance of {strong}, wherever it lies.{value}',
-              {
-                size: zone.size,
-                strong: <strong>{fixed(zone.chanceMissed * 100, 0)} %</strong>,
-                value:
-                  zone.next !== undefined
-                    ? say(' {note} string {string} next lowers it most, to {figure} %.', {
-                        note: zone.next.note,
-                        string: zone.next.string,
-                        figure: fixed(zone.chanceAfterNext * 100, 0),
-                      })
-                    : '',
-              },
+              'A bad zone of {size} pins in a row would have been missed with a chance of {chance}, wherever it lies.',
+              { size: zone.size, chance: <strong>{fixed(zone.chanceMissed * 100, 0)} %</strong> },
+            )}
+            {zone.next !== undefined && (
+              <>
+                {' '}
+                {say('{note} string {string} next lowers it most, to {percent} %.', {
+                  note: zone.next.note,
+                  string: zone.next.string,
+                  percent: fixed(zone.chanceAfterNext * 100, 0),
+                })}
+              </>
             )}
           </p>
           {zone.next !== undefined && (
@@ -133,9 +132,9 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
                 <td className="number">
                   {mean?.interval === undefined
                     ? say('too few')
-                    : say('{text} to {text2}', {
-                        text: text(mean.interval.low),
-                        text2: text(mean.interval.high),
+                    : say('{low} to {high}', {
+                        low: text(mean.interval.low),
+                        high: text(mean.interval.high),
                       })}
                 </td>
                 <td className="number">
@@ -152,7 +151,7 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
       {without.length > 0 && (
         <details>
           <summary>
-            {say('{without} {without, plural, one {pin has} other {pins have}} a reading but no grip', {
+            {say('{without, plural, one {# pin has} other {# pins have}} a reading but no grip', {
               without: without.length,
             })}
           </summary>
@@ -210,8 +209,8 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
                     <td className="number">
                       {pin.holdingRatio === undefined ? '' : fixed(pin.holdingRatio, 1)}
                     </td>
-                    <td>{pin.grip!.from}</td>
-                    <td>{pin.feels.join(', ')}</td>
+                    <td>{say(pin.grip!.from)}</td>
+                    <td>{pin.feels.map((feel) => say(feel)).join(', ')}</td>
                   </tr>
                 ))}
             </tbody>

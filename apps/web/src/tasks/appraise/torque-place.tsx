@@ -26,7 +26,8 @@ import {
 
 /** Torque pin by pin: typed by hand or by the wrench, Enter goes on; below it what the block says so far. */
 export function TorquePlace() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const { unit } = useSettings();
   const [stage, setStage] = useState<TorqueForm['stage']>('as found');
@@ -34,7 +35,7 @@ export function TorquePlace() {
   const [wanted, setWanted] = useState<{ key: number; string: number }>();
   const readings = job.readings.filter(({ quantity }) => quantity === 'pin-torque');
   const settled = useDeferredValue(job);
-  const map = useMemo(() => pinTorqueMap(settled, { stage }), [settled, stage]);
+  const map = useMemo(() => pinTorqueMap(settled, { stage, language }), [settled, stage, language]);
   const isStrung = readings.some((one) => one.stage === 'as strung');
   return (
     <section aria-labelledby="torque">
@@ -110,7 +111,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
           words: say('{note} string {string}, {turning}', {
             note: noteName(place.key!),
             string: place.string!,
-            turning: form.turning,
+            turning: say(form.turning),
           }),
           value: torqueText(si, language),
           question: torqueQuestion({ value, unit }, language),
@@ -126,7 +127,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
   async function undo(): Promise<void> {
     if (last === undefined) return;
     const done = await desk.run((context, id) =>
-      withdrawEntry(context, id, last.entry, reason.trim() || 'taken back at once'),
+      withdrawEntry(context, id, last.entry, reason.trim() || say('taken back at once')),
     );
     if (done !== undefined) setKept((now) => now.slice(0, -1));
     field.current?.focus();
@@ -141,11 +142,11 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
       </p>
       <details className="torque-how" open={isFirst}>
         <summary>
-          {say('Turned {value} · {unit} · {value2} · every {value3}', {
-            value: form.isBothWays ? say('sharp, then flat') : form.turning,
+          {say('Turned {turning} · {unit} · {stage} · every {every, plural, one {note} other {# notes}}', {
+            turning: form.isBothWays ? say('sharp, then flat') : say(form.turning),
             unit: form.unit,
-            value2: form.stage === 'as found' ? say('as found') : say('newly strung'),
-            value3: form.every === 1 ? say('note') : say('{every} notes', { every: form.every }),
+            stage: form.stage === 'as found' ? say('as found') : say('newly strung'),
+            every: form.every,
           })}
         </summary>
         <div className="fields torque-settings">
@@ -158,7 +159,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
               )
             }
             options={[
-              ...turnings.map((value) => ({ value, words: value })),
+              ...turnings.map((value) => ({ value, words: say(value) })),
               { value: 'both' as const, words: say('sharp, then flat') },
             ]}
           />
@@ -219,13 +220,16 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
           label={say('The hand felt')}
           value={form.feel}
           onChange={(feel) => take({ feel })}
-          options={pinFeels.map((value) => ({ value, words: value }))}
+          options={pinFeels.map((value) => ({ value, words: say(value) }))}
         />
         <Field
           label={
             form.turning === 'no string pull'
               ? say('Torque ({unit})', { unit: form.unit })
-              : say('Torque ({unit}), going {turning}', { unit: form.unit, turning: form.turning })
+              : say('Torque ({unit}), going {turning, select, sharp {sharp} other {flat}}', {
+                  unit: form.unit,
+                  turning: form.turning,
+                })
           }
         >
           {(ids) => (
@@ -274,7 +278,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
 
 function TorqueReadings({ readings }: { readings: readonly StandingReading[] }) {
   const language = useLanguage();
-  const { localDay, say } = language;
+  const { localDay, plain, say } = language;
   const { desk } = useDesk();
   if (readings.length === 0) return null;
   return (
@@ -298,18 +302,22 @@ function TorqueReadings({ readings }: { readings: readonly StandingReading[] }) 
           </thead>
           <tbody>
             {readings.map((one) => {
-              const pin = `${one.place.key === undefined ? 'no note' : noteName(one.place.key)}${one.place.string === undefined ? '' : ` string ${one.place.string}`}`;
+              const note = one.place.key === undefined ? say('no note') : noteName(one.place.key);
+              const pin =
+                one.place.string === undefined
+                  ? note
+                  : say('{note} string {string}', { note, string: one.place.string });
               return (
                 <tr key={one.entry}>
                   <th scope="row">{pin}</th>
                   <td className="number">
-                    {one.asRead.value} {one.asRead.unit}
+                    {plain(one.asRead.value)} {one.asRead.unit}
                   </td>
                   <td>
                     {conditionWords(one, language)}
-                    {one.stage === 'as strung' && say(', newly strung')}
+                    {one.stage === 'as strung' && `, ${say('newly strung')}`}
                   </td>
-                  <td>{one.feel ?? ''}</td>
+                  <td>{one.feel === undefined ? '' : say(one.feel)}</td>
                   <td>
                     {localDay(one.at)}, {one.by}
                   </td>
@@ -319,12 +327,12 @@ function TorqueReadings({ readings }: { readings: readonly StandingReading[] }) 
                       className="button quiet"
                       aria-label={say('Take back {pin}, {value} {unit}', {
                         pin,
-                        value: one.asRead.value,
+                        value: plain(one.asRead.value),
                         unit: one.asRead.unit,
                       })}
                       onClick={() =>
                         void desk.run((context, id) =>
-                          withdrawEntry(context, id, one.entry, 'taken back in the torque list'),
+                          withdrawEntry(context, id, one.entry, say('taken back in the torque list')),
                         )
                       }
                     >

@@ -112,19 +112,16 @@ export function nextPin(
 }
 
 /** '13.3 N·m = 118 in·lbf' */
-export function torqueText(torque_n_m: number, { fixed, say }: Language = english): string {
+export function torqueText(torque_n_m: number, { fixed }: Language = english): string {
   const torque = newtonMetres(torque_n_m);
-  return say('{figure} N·m = {figure2} in·lbf', {
-    figure: fixed(torque, 1),
-    figure2: fixed(inInchPounds(torque), 0),
-  });
+  return `${fixed(torque, 1)} N·m = ${fixed(inInchPounds(torque), 0)} in·lbf`;
 }
 
 /** One torque alone, in the unit that goes with the shop's lengths. */
-export function torqueIn(torque_n_m: number, unit: 'mm' | 'in', { fixed, say }: Language = english): string {
+export function torqueIn(torque_n_m: number, unit: 'mm' | 'in', { fixed }: Language = english): string {
   return unit === 'mm'
     ? `${fixed(torque_n_m, 1)} N·m`
-    : say('{figure} in·lbf', { figure: fixed(inInchPounds(newtonMetres(torque_n_m)), 0) });
+    : `${fixed(inInchPounds(newtonMetres(torque_n_m)), 0)} in·lbf`;
 }
 
 /** How a reading was taken, in words. */
@@ -132,7 +129,7 @@ export function conditionWords({ condition }: StandingReading, { say }: Language
   if (condition?.strings === 'on')
     return condition.turning === undefined
       ? say('direction not said')
-      : say('turned {turning}', { turning: condition.turning });
+      : say('turned {turning, select, sharp {sharp} other {flat}}', { turning: condition.turning });
   if (condition?.strings === 'let down' || condition?.strings === 'off') return say('no string pull');
   return say('string state not said');
 }
@@ -140,17 +137,17 @@ export function conditionWords({ condition }: StandingReading, { say }: Language
 /** True when a value can only be one read in the other unit, or a slip of the point. */
 export function torqueQuestion(
   { value, unit }: { value: number; unit: string },
-  { say }: Language = english,
+  { plain, say }: Language = english,
 ): string | undefined {
   const torque = siFromRead(value, unit as TorqueUnit);
   if (torque < 0.8)
     return say(
       '{value} {unit} is less than a pin takes that a finger can turn. Was it read in another unit?',
-      { value, unit },
+      { value: plain(value), unit },
     );
   if (torque > 34)
     return say('{value} {unit} would twist most pins off. Was it read in in·lbf, or is a point missing?', {
-      value,
+      value: plain(value),
       unit,
     });
   return undefined;
