@@ -5,8 +5,8 @@ import { readPdf, withoutSpaces } from '../../../packages/papers/src/testing/rea
 import { entriesOnServer, seedJob } from './seed-job.ts';
 import { expect, test } from './server.ts';
 
-// Days are written as this country writes them.
-test.use({ locale: 'en-US' });
+// Days and units are those of this country.
+test.use({ locale: 'en-GB' });
 
 /** Types values one after the other where the focus is, each with Enter: nothing is clicked in between. */
 async function typeOn(page: Page, values: readonly string[]): Promise<void> {
@@ -99,7 +99,7 @@ test('two passes by keyboard, the next overpull, both papers, and the hand-over'
     await page.getByRole('link', { name: 'Follow-ups' }).click();
     await page.getByLabel('On', { exact: true }).fill('2031-03-04');
     await page.getByRole('button', { name: 'Plan it' }).click();
-    await expect(page.getByText('tuning, March 4, 2031')).toBeVisible();
+    await expect(page.getByText('tuning, 4 March 2031')).toBeVisible();
   });
 
   await test.step('the course is drawn, and the log is made and read back', async () => {
@@ -110,7 +110,7 @@ test('two passes by keyboard, the next overpull, both papers, and the hand-over'
       .getByRole('link', { name: 'Settling log' })
       .click();
     const words = await savedWords(page, 'Settling log, PDF');
-    for (const text of ['−60.0', 'Pass 2: C4: slipped', 'March 4, 2031', 'To be filled in at the piano'])
+    for (const text of ['−60.0', 'Pass 2: C4: slipped', '4 March 2031', 'To be filled in at the piano'])
       expect(words).toContain(withoutSpaces(text));
   });
 
