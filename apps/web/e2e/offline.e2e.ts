@@ -177,7 +177,8 @@ test('a device without room says so in one sentence, keeps nothing by halves, an
       origin: server.url,
       ...(quotaSize === undefined ? {} : { quotaSize }),
     });
-  await leaveRoom(8_000_000);
+  // Room for the program itself, papers and their type included, and for one job.
+  await leaveRoom(24_000_000);
   await deviceWith(page, server, 'Ada');
   await page.getByRole('button', { name: 'Open the demo job' }).click();
   await type(page, 'A3 wire diameter', '1.011');
