@@ -4,6 +4,7 @@ import { appraisalReportPaper } from '../appraisal-report/appraisal-report-paper
 import { changeOrderPaper } from '../change-order/change-order-paper.ts';
 import { estimatePaper } from '../estimate/estimate-paper.ts';
 import type { PageTree, Table } from '../page-tree.ts';
+import { allPapers } from '../testing/all-papers.ts';
 import { appraisalFigures } from '../testing/appraisal-figures.ts';
 import { appraisedJob } from '../testing/appraised-job.ts';
 import { changedJob } from '../testing/changed-job.ts';
@@ -20,6 +21,8 @@ const papers = {
   'appraisal annex': appraisalAnnexPaper(appraisedJob(), options, figures),
   estimate: estimatePaper(appraisedJob(), options),
   'change order': changeOrderPaper(changedJob(), options),
+  // On A4 one of its tables ends with its page.
+  'scale comparison': allPapers(options).find(({ tree }) => tree.paper === 'scale comparison')!.tree,
 };
 
 /** Words that must stand whole: a line may break between them, and after a hyphen or a stroke. */
@@ -43,6 +46,9 @@ describe.each(Object.entries(papers))('a German PDF read back: %s', (_, tree) =>
       expect(words).toContain(`Seite${index + 1}von${pages.length}`);
       expect(words).toContain('10.März2026');
     });
+    expect(pages.map(({ texts, height }) => texts.some(({ y }) => y > 56 && y < height - 58))).toEqual(
+      pages.map(() => true),
+    );
     for (const { width, texts } of pages)
       for (const { text, x, width: textWidth } of texts)
         expect([text, x >= 39.9, x + textWidth <= width - 39.5]).toEqual([text, true, true]);

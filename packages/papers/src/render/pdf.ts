@@ -14,6 +14,7 @@ import type {
 import { drawingContent } from './drawing-content.ts';
 import { fontFileNames, type PaperFonts } from './fonts.ts';
 import { type PhotoBytes, pdfImages, photosContent } from './photo-content.ts';
+import { withWholeMeasures } from './whole-measures.ts';
 
 /*
  * Page trees set in type. Lengths are points (1/72 in). Nothing here knows of pianos. Every width is given as a number:
@@ -127,7 +128,7 @@ function documentOf(
       ],
     }),
     images: pdfImages(tree, photos),
-    content: contentsOf(tree, { width, photos }),
+    content: withWholeMeasures(contentsOf(tree, { width, photos })),
   } as TDocumentDefinitions;
 }
 
@@ -157,19 +158,31 @@ function contentsOf(tree: PageTree, setting: Setting): Content[] {
     isNewPage = false;
     headings = [];
   };
-  for (const block of tree.blocks) {
+  for (const [index, block] of tree.blocks.entries()) {
     if (block.is === 'page break') {
       if (headings.length > 0) add(headings, false);
       isNewPage = true;
       continue;
     }
-    const content = contentOf(block, tree, setting);
+    const next = tree.blocks[index + 1];
+    const isLastOfPage = next === undefined || next.is === 'page break';
+    const set = contentOf(block, tree, setting);
+    const content = isLastOfPage ? withoutRoomBelow(set) : set;
     if (block.is === 'heading') headings.push(content);
     // A heading must not stand alone at the foot of a page.
     else add([...headings, content], headings.length > 0 && isShort(block));
   }
   if (headings.length > 0) add(headings, false);
   return contents;
+}
+
+/** Room below the last block of a page could itself run over, and leave a page blank. */
+function withoutRoomBelow(content: Content): Content {
+  const node = content as { readonly margin?: readonly number[]; readonly stack?: readonly Content[] };
+  const [left, above, right] = node.margin ?? [];
+  if (node.margin !== undefined) return { ...node, margin: [left, above, right, 0] } as Content;
+  if (node.stack === undefined || node.stack.length === 0) return content;
+  return { ...node, stack: [...node.stack.slice(0, -1), withoutRoomBelow(node.stack.at(-1)!)] } as Content;
 }
 
 /** Whether a block surely takes less than half a page, so that it can be kept with its heading. */
