@@ -4,6 +4,7 @@ import { line } from 'd3-shape';
 import { useLanguage } from '../parts/language.tsx';
 import '../parts/chart.css';
 import { type PointerEvent, useMemo } from 'react';
+import { tickText } from '../parts/tick-text.ts';
 import { useWidth } from '../parts/use-width.ts';
 
 interface Point {
@@ -35,7 +36,8 @@ const edge = { top: 58, right: 14, bottom: 34, left: 62 };
 
 /** Figures of the strings against the key, with sections and breaks. Drawn at its own size, so that words stay readable. */
 export function CompassChart(props: Props) {
-  const { fixed, say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { fixed, say, sayNodes } = language;
   const { title, axis, scale, basis, points, firstKey, lastKey, sections, selected, onSelect } = props;
   const [frame, width] = useWidth<HTMLElement>();
 
@@ -169,7 +171,7 @@ export function CompassChart(props: Props) {
             <g key={tick}>
               <line className="chart-grid" x1={edge.left} x2={width - edge.right} y1={y(tick)} y2={y(tick)} />
               <text className="chart-tick" x={edge.left - 8} y={y(tick) + 5} textAnchor="end">
-                {scale === 'log' ? powerOfTen(tick) : y.tickFormat(5)(tick)}
+                {scale === 'log' ? powerOfTen(tick) : tickText(y.tickFormat(5)(tick), language)}
               </text>
             </g>
           ))}

@@ -257,7 +257,7 @@ export const german: Catalogue = {
   'wire ± 5 µm': 'Draht ± 5 µm',
   'core ± 5 µm': 'Kerndraht ± 5 µm',
   'windings ± 5 µm': 'Umspinnungen ± 5 µm',
-  '± {points} points': '± {points} Punkte',
+  '± {points} points': '± {points} Prozentpunkte',
   '{notes, plural, one {# note} other {# notes}} changed, tension uneven by {tension} %, B by {b} %, {changes, plural, one {# change} other {# changes}} of plain size, {tied} tied':
     '{notes, plural, one {# Ton} other {# Töne}} geändert, Zugkraft um {tension} % ungleichmäßig, B um {b} %, {changes, plural, one {# Wechsel} other {# Wechsel}} der blanken Stärke, {tied} einzeln mit Öse',
   'No note is pinned.': 'Kein Ton ist festgelegt.',
