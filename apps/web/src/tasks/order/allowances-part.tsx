@@ -1,3 +1,4 @@
+import { sayKnown } from '@becket/core';
 import type { AllowanceKept } from '@becket/journal';
 import {
   type AllowanceGroup,
@@ -84,7 +85,7 @@ function Figure({ name, kept, onChange }: FigureProps) {
       </p>
       <p className="faint">
         {kept === undefined
-          ? say('From: {source}', { source })
+          ? say('From: {source}', { source: sayKnown(source, language) })
           : say('From: {source}. Set by {by}, {day}; it started as {starting}.', {
               source: kept.source,
               by: kept.by,

@@ -1,4 +1,4 @@
-import { message } from '@becket/core';
+import { type Message, message } from '@becket/core';
 import { type BassOrder, type BassQuantity, bassOrder, changedSinceOrder } from '@becket/journal';
 import { draftBassOrder, signBassChecks } from '@becket/tasks';
 import { type FormEvent, useMemo, useState } from 'react';
@@ -14,7 +14,7 @@ import { type CheckGroup, checkGroups } from './check-groups.ts';
 import { DayField } from './day-field.tsx';
 import { useOrders } from './use-supplies.ts';
 
-const columns: readonly { readonly quantity: BassQuantity; readonly short: string }[] = [
+const columns: readonly { readonly quantity: BassQuantity; readonly short: Message }[] = [
   { quantity: 'core-diameter', short: message('core') },
   { quantity: 'inner-layer-diameter', short: message('inner layer') },
   { quantity: 'over-all-diameter', short: message('over all') },
@@ -33,7 +33,10 @@ export function BassPlace() {
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const { signed, orders } = useOrders();
-  const order = useMemo(() => bassOrder(job, { signed, lengthUnit: unit }, language), [job, signed, unit, language]);
+  const order = useMemo(
+    () => bassOrder(job, { signed, lengthUnit: unit }, language),
+    [job, signed, unit, language],
+  );
   const toRecord = hashOf({ place: 'job', job: desk.id, task: 'record' });
   const changed = orders
     .filter(({ what, state }) => what === 'bass strings' && state !== 'cancelled')
@@ -54,15 +57,15 @@ export function BassPlace() {
       <section aria-labelledby="bass-order">
         <h2 id="bass-order">{say('Bass strings')}</h2>
         <p className="notice">
-          {say('{value} {strings} wound strings, made from {scale}.', {
-            value: order.mayBeSent ? '●' : '▲',
+          {say('{sign} {strings} wound strings, made from {scale}.', {
+            sign: order.mayBeSent ? '●' : '▲',
             strings: order.strings.length,
             scale: order.scale,
           })}{' '}
           {order.mayBeSent
             ? say('Every check passes or is signed.')
             : say('A set made from guesses cannot be sent back: settle the checks below first.')}
-          {job.seal === undefined && say(' The as-found record is not sealed; the paper says so.')}
+          {job.seal === undefined && <> {say('The as-found record is not sealed; the paper says so.')}</>}
         </p>
         {[order.scaleProblem, ...changed].map((sentence) =>
           sentence === undefined ? null : (
@@ -81,14 +84,15 @@ export function BassPlace() {
 }
 
 function Checks({ order }: { order: BassOrder }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [name, setName] = useState('');
   const [reason, setReason] = useState('');
   const open = order.checks.filter(({ signed }) => signed === undefined);
   const signed = order.checks.filter((check) => check.signed !== undefined);
-  const groups = checkGroups(open);
+  const groups = checkGroups(open, language);
   const picked = open.filter(({ id }) => chosen.has(id));
   if (order.checks.length === 0) return null;
 
@@ -197,7 +201,7 @@ function Draft({ order }: { order: BassOrder }) {
       draftBassOrder(context, job, { supplier, ...(neededOn === '' ? {} : { neededOn }) }),
     );
     if (done !== undefined)
-      setSaid('The order is drafted. Print it under Papers, send it, and say so under Orders.');
+      setSaid(say('The order is drafted. Print it under Papers, send it, and say so under Orders.'));
   }
   return (
     <section aria-labelledby="bass-draft">
@@ -238,8 +242,8 @@ function Strings({ order, unit, toRecord }: { order: BassOrder; unit: LengthUnit
         <table className="table">
           <caption>
             {say(
-              'In {value}; ° is worked out from other readings. The paper has both units, tension and ends.',
-              { value: unit === 'mm' ? say('millimetres') : say('inches') },
+              'In {unit}; ° is worked out from other readings. The paper has both units, tension and ends.',
+              { unit: unit === 'mm' ? say('millimetres') : say('inches') },
             )}
           </caption>
           <thead>
@@ -247,7 +251,7 @@ function Strings({ order, unit, toRecord }: { order: BassOrder; unit: LengthUnit
               <th scope="col">{say('string')}</th>
               {shown.map(({ quantity, short }) => (
                 <th key={quantity} scope="col" className="number">
-                  {short}
+                  {say(short)}
                 </th>
               ))}
               <th scope="col">{say('loop')}</th>
@@ -258,7 +262,7 @@ function Strings({ order, unit, toRecord }: { order: BassOrder; unit: LengthUnit
               <tr key={`${string.key}/${string.string}`}>
                 <th scope="row" className="order-string">
                   <a href={toRecord} onClick={() => select(string.key)}>
-                    {string.note} {string.side === 'single' ? '' : string.side}
+                    {string.note} {string.side === 'single' ? '' : say(string.side)}
                   </a>
                 </th>
                 {shown.map(({ quantity }) => {
@@ -270,12 +274,12 @@ function Strings({ order, unit, toRecord }: { order: BassOrder; unit: LengthUnit
                       ) : stated.why === 'does not apply' || stated.why === 'none' ? (
                         <span className="soft">{stated.why === 'none' ? say('none') : '–'}</span>
                       ) : (
-                        <span className="warn">{stated.why}</span>
+                        <span className="warn">{say(stated.why)}</span>
                       )}
                     </td>
                   );
                 })}
-                <td>{string.loopStyle}</td>
+                <td>{say(string.loopStyle)}</td>
               </tr>
             ))}
           </tbody>

@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { english, type Language, type Message, message, noteName } from '@becket/core';
 import type { BassCheck } from '@becket/journal';
 
 /** Checks that are read and signed as one: the same figure missing at several notes, or one thing that does not agree. */
@@ -8,22 +8,26 @@ export interface CheckGroup {
   readonly sentence: string;
 }
 
-const missingWords: Readonly<Record<string, string>> = {
-  'core-diameter': 'The core diameter is not known',
-  'inner-layer-diameter': 'The diameter over the inner layer is not known',
-  'over-all-diameter': 'The over-all diameter is not known',
-  'speaking-length': 'The speaking length is not known',
-  'bare-front': 'The bare end at the front is not known',
-  'bare-back': 'The bare end at the bridge is not known',
-  'winding-length': 'The winding length is not known',
-  'loop-to-winding': 'Loop to winding start is not known',
-  'hitch-pin-diameter': 'The hitch pin diameter is not known',
-  'loop-style': 'The loop style is not stated',
-  strings: 'The number of strings is not said',
+const missingWords: Readonly<Record<string, Message>> = {
+  'core-diameter': message('The core diameter is not known'),
+  'inner-layer-diameter': message('The diameter over the inner layer is not known'),
+  'over-all-diameter': message('The over-all diameter is not known'),
+  'speaking-length': message('The speaking length is not known'),
+  'bare-front': message('The bare end at the front is not known'),
+  'bare-back': message('The bare end at the bridge is not known'),
+  'winding-length': message('The winding length is not known'),
+  'loop-to-winding': message('Loop to winding start is not known'),
+  'hitch-pin-diameter': message('The hitch pin diameter is not known'),
+  'loop-style': message('The loop style is not stated'),
+  strings: message('The number of strings is not said'),
 };
 
 /** What does not agree first, one by one; then what is missing, one line for each figure with its notes. */
-export function checkGroups(checks: readonly BassCheck[]): CheckGroup[] {
+export function checkGroups(checks: readonly BassCheck[], language: Language = english): CheckGroup[] {
+  const words = (quantity: string) => {
+    const known = missingWords[quantity];
+    return known === undefined ? quantity : language.say(known);
+  };
   const single: CheckGroup[] = [];
   const missing = new Map<string, BassCheck[]>();
   for (const check of checks) {
@@ -36,13 +40,13 @@ export function checkGroups(checks: readonly BassCheck[]): CheckGroup[] {
     ...[...missing].map(([quantity, own]) => ({
       id: `missing/${quantity}`,
       checks: own,
-      sentence: `${missingWords[quantity] ?? quantity}: ${notesOf(own)}.`,
+      sentence: `${words(quantity)}: ${notesOf(own, language)}.`,
     })),
   ];
 }
 
 /** 'A0 to C1, D#1': neighbours drawn together. */
-function notesOf(checks: readonly BassCheck[]): string {
+function notesOf(checks: readonly BassCheck[], { say }: Language): string {
   const runs: [number, number][] = [];
   for (const { keys } of checks) {
     const [key] = keys;
@@ -52,6 +56,8 @@ function notesOf(checks: readonly BassCheck[]): string {
     else runs.push([key, key]);
   }
   return runs
-    .map(([from, to]) => (from === to ? noteName(from) : `${noteName(from)} to ${noteName(to)}`))
+    .map(([from, to]) =>
+      from === to ? noteName(from) : say('{low} to {high}', { low: noteName(from), high: noteName(to) }),
+    )
     .join(', ');
 }

@@ -1,3 +1,4 @@
+import { message } from '@becket/core';
 import type { Order, Orders, Ulid } from '@becket/journal';
 import { moveOrder, receiveGoods, undoDelivery } from '@becket/tasks';
 import { useState } from 'react';
@@ -26,9 +27,9 @@ export function OrdersPlace() {
       <h2 id="orders">{say('Orders')}</h2>
       {orders.orders.length === 0 ? (
         <p>
-          {sayNodes('Nothing is ordered yet. Draft an order under {link} or {link2}.', {
-            link: <a href={link('supplies')}>{say('Supplies')}</a>,
-            link2: <a href={link('bass')}>{say('Bass strings')}</a>,
+          {sayNodes('Nothing is ordered yet. Draft an order under {supplies} or {bass}.', {
+            supplies: <a href={link('supplies')}>{say('Supplies')}</a>,
+            bass: <a href={link('bass')}>{say('Bass strings')}</a>,
           })}
         </p>
       ) : (
@@ -66,29 +67,28 @@ function OrderCard({ order, all }: { order: Order; all: Orders }) {
   return (
     <article className="order-card" aria-label={say('Order to {supplier}', { supplier })}>
       <h3>
-        {supplier}: {what}
+        {supplier}: {say(what)}
       </h3>
       <p>
         <strong>
-          {signs[state]} {state}
+          {signs[state]} {say(state)}
         </strong>{' '}
         <span className="soft">
-          {say('drafted {slice} by {by}{value}{value2}{value3}', {
-            slice: order.draftedAt.slice(0, 10),
-            by: order.by,
-            value: order.sentOn !== undefined ? say(', sent {sentOn}', { sentOn: order.sentOn }) : '',
-            value2:
-              order.expectedOn !== undefined
-                ? say(', expected {expectedOn}', { expectedOn: order.expectedOn })
-                : '',
-            value3:
-              order.neededOn !== undefined ? say(', needed {neededOn}', { neededOn: order.neededOn }) : '',
-          })}
+          {say(
+            'drafted {day} by {by}{sent, select, none {} other {, sent {sent}}}{expected, select, none {} other {, expected {expected}}}{needed, select, none {} other {, needed {needed}}}',
+            {
+              day: order.draftedAt.slice(0, 10),
+              by: order.by,
+              sent: order.sentOn ?? 'none',
+              expected: order.expectedOn ?? 'none',
+              needed: order.neededOn ?? 'none',
+            },
+          )}
         </span>
       </p>
       <details>
         <summary>
-          {lines.length} {lines.length === 1 ? say('line') : say('lines')}
+          {say('{count, plural, one {# line} other {# lines}}', { count: lines.length })}
           {order.currency !== undefined && `, ${priceText(total, order.currency, language)}`}
         </summary>
         <ul className="order-buy">
@@ -134,7 +134,7 @@ function OrderCard({ order, all }: { order: Order; all: Orders }) {
             .filter((delivery) => delivery.lines.length > 0)
             .map(({ entry, on, by, lines: came }) => (
               <li key={entry}>
-                {say('{came} {came, plural, one {line} other {lines}} came {on}, noted by {by}', {
+                {say('{came, plural, one {# line} other {# lines}} came {on}, noted by {by}', {
                   came: came.length,
                   on,
                   by,
@@ -159,9 +159,9 @@ function OrderCard({ order, all }: { order: Order; all: Orders }) {
 }
 
 const moveTitles = {
-  sent: 'The order was sent',
-  confirmed: 'The order was confirmed',
-  cancelled: 'Cancel the order',
+  sent: message('The order was sent'),
+  confirmed: message('The order was confirmed'),
+  cancelled: message('Cancel the order'),
 } as const;
 
 function MoveSheet({
@@ -194,7 +194,7 @@ function MoveSheet({
   }
   return (
     <FormSheet
-      title={moveTitles[to]}
+      title={say(moveTitles[to])}
       keep={say('Keep it')}
       canKeep={on !== ''}
       problem={problem}
@@ -205,7 +205,7 @@ function MoveSheet({
       {to !== 'cancelled' && (
         <DayField label={say('Expected here on')} value={expectedOn} onChange={setExpectedOn} />
       )}
-      <TextField label={say('Note')} value={note} onChange={setNote} maxLength={1000} />
+      <TextField label={say('[a remark] Note')} value={note} onChange={setNote} maxLength={1000} />
     </FormSheet>
   );
 }

@@ -65,8 +65,8 @@ export function measureOf(
   if (read.is !== 'number' || (readUnit !== 'mm' && readUnit !== 'in') || read.value <= 0)
     throw new RangeError(
       say(
-        'Cannot keep this measure: a length above 0 in mm or in is needed, {value} was found. Type it again.',
-        { value: form.value.trim() === '' ? say('nothing') : `'${form.value.trim()}'` },
+        "Cannot keep this measure: a length above 0 in mm or in is needed, {found, select, none {nothing} other {'{found}'}} was found. Type it again.",
+        { found: form.value.trim() === '' ? 'none' : form.value.trim() },
       ),
     );
   const value_m = inMetres(readUnit === 'mm' ? millimetres(read.value) : inches(read.value));

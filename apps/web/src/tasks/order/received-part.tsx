@@ -62,16 +62,21 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
           ? say('● Every string is here, measured, and as ordered or taken by name.')
           : say('▲ Do not string this set yet: {what}.', {
               what: [
-                ...(order.state === 'delivered' ? [] : ['not all of it is here']),
+                ...(order.state === 'delivered' ? [] : [say('not all of it is here')]),
                 ...(beyond.length === 0
                   ? []
                   : [
-                      `${beyond.length} ${beyond.length === 1 ? 'reading differs' : 'readings differ'} from the order`,
+                      say(
+                        '{count, plural, one {# reading differs} other {# readings differ}} from the order',
+                        { count: beyond.length },
+                      ),
                     ]),
                 ...(notMeasured.length === 0
                   ? []
                   : [
-                      `${notMeasured.length} ${notMeasured.length === 1 ? 'string is' : 'strings are'} not measured`,
+                      say('{count, plural, one {# string is} other {# strings are}} not measured', {
+                        count: notMeasured.length,
+                      }),
                     ]),
               ].join(', '),
             })}
@@ -82,7 +87,7 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
         aria-label={say('Measure a string')}
       >
         <SelectField
-          label={say('String')}
+          label={say('[of a piano] String')}
           value={form.string}
           onChange={(string) => setForm({ ...form, string })}
           options={[
@@ -99,7 +104,7 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
           onChange={(quantity) => setForm({ ...form, quantity })}
           options={receivedQuantities.map((quantity) => ({
             value: quantity,
-            words: receivedQuantityNames[quantity],
+            words: say(receivedQuantityNames[quantity]),
           }))}
         />
         <TextField

@@ -37,11 +37,11 @@ export function stockMoveOf(form: StockForm, unit: LengthUnit, language: Languag
   if (!isWhole || read.value < least)
     throw new RangeError(
       say(
-        'Cannot note this: a whole number of {least} or more is needed{value}, {value2} was found. Type it again.',
+        "Cannot note this: a whole number of {least} or more is needed{kind, select, wire { in grams} other {}}, {found, select, none {nothing} other {'{found}'}} was found. Type it again.",
         {
           least,
-          value: item.kind === 'wire' ? say(' in grams') : '',
-          value2: form.quantity.trim() === '' ? 'nothing' : `'${form.quantity.trim()}'`,
+          kind: item.kind,
+          found: form.quantity.trim() === '' ? 'none' : form.quantity.trim(),
         },
       ),
     );
@@ -64,26 +64,26 @@ function stockItemOf(
   language: Language = english,
 ): StockItem {
   const { say } = language;
-  const length = (typed: string, what: string): number => {
+  const length = (typed: string, what: 'wire' | 'pin' | 'pinLength'): number => {
     const read = readTypedNumber(typed, language);
     const readUnit = read.is === 'number' ? (read.unit ?? unit) : undefined;
     if (read.is !== 'number' || (readUnit !== 'mm' && readUnit !== 'in') || read.value <= 0)
       throw new RangeError(
-        say('Cannot note this: {what} in mm or in is needed, {value} was found. Type it again.', {
-          what,
-          value: typed.trim() === '' ? 'nothing' : `'${typed.trim()}'`,
-        }),
+        say(
+          "Cannot note this: {what, select, wire {the diameter of the wire} pin {the diameter of the pin} other {the length of the pin}} in mm or in is needed, {found, select, none {nothing} other {'{found}'}} was found. Type it again.",
+          { what, found: typed.trim() === '' ? 'none' : typed.trim() },
+        ),
       );
     return inMetres(readUnit === 'mm' ? millimetres(read.value) : inches(read.value));
   };
   switch (kind) {
     case 'wire':
-      return { kind, diameter_m: length(diameter, 'the diameter of the wire') };
+      return { kind, diameter_m: length(diameter, 'wire') };
     case 'tuning pin':
       return {
         kind,
-        diameter_m: length(diameter, 'the diameter of the pin'),
-        ...(pinLength.trim() === '' ? {} : { length_m: length(pinLength, 'the length of the pin') }),
+        diameter_m: length(diameter, 'pin'),
+        ...(pinLength.trim() === '' ? {} : { length_m: length(pinLength, 'pinLength') }),
       };
     case 'other':
       if (name.trim() === '')

@@ -1,3 +1,4 @@
+import { type Message, message, sayKnown } from '@becket/core';
 import { SHOP_JOURNAL, type StockLine, type Ulid } from '@becket/journal';
 import {
   draftSupplyOrder,
@@ -57,9 +58,9 @@ export function StockPlace() {
             <ul>
               {reorder.map(({ line, quantity, because }) => (
                 <li key={line.id}>
-                  {say('{quantityWords} of {itemWords}: {because}.', {
-                    quantityWords: quantityWords(quantity, line.unit, language),
-                    itemWords: itemWords(line.item, language),
+                  {say('{quantity} of {item}: {because}.', {
+                    quantity: quantityWords(quantity, line.unit, language),
+                    item: itemWords(line.item, language),
                     because,
                   })}
                 </li>
@@ -133,18 +134,18 @@ function ShelfLine({ line }: { line: StockLine }) {
       </dl>
       {line.counted !== undefined && (
         <span className="soft">
-          {say('Counted {slice} by {by}.', { slice: line.counted.at.slice(0, 10), by: line.counted.by })}
+          {say('Counted {day} by {by}.', { day: line.counted.at.slice(0, 10), by: line.counted.by })}
         </span>
       )}
       {line.reservations.length > 0 && (
         <ul>
           {line.reservations.map((one) => (
             <li key={one.entry}>
-              {say('{words} for {jobTitle} ({by}, {slice})', {
-                words: words(one.open),
-                jobTitle: one.jobTitle,
+              {say('{quantity} for {job} ({by}, {day})', {
+                quantity: words(one.open),
+                job: sayKnown(one.jobTitle, language),
                 by: one.by,
-                slice: one.at.slice(0, 10),
+                day: one.at.slice(0, 10),
               })}{' '}
               <button
                 type="button"
@@ -165,11 +166,11 @@ function ShelfLine({ line }: { line: StockLine }) {
   );
 }
 
-const actionWords: Readonly<Record<StockForm['action'], string>> = {
-  counted: 'counted on the shelf',
-  'came in': 'came in',
-  used: 'was used',
-  'keep at least': 'keep at least',
+const actionWords: Readonly<Record<StockForm['action'], Message>> = {
+  counted: message('counted on the shelf'),
+  'came in': message('came in'),
+  used: message('was used'),
+  'keep at least': message('keep at least'),
 };
 
 function CountForm() {
@@ -191,7 +192,7 @@ function CountForm() {
       const move = stockMoveOf(form, unit, language);
       const done = await desk.run((context) => noteStock(context, [move]));
       if (done === undefined) return;
-      setSaid(`Noted: ${itemWords(move.item, language)}.`);
+      setSaid(say('Noted: {item}.', { item: itemWords(move.item, language) }));
       setLast(done.entries.at(-1)?.id);
       setForm({ ...form, quantity: '' });
     } catch (error) {
@@ -202,9 +203,11 @@ function CountForm() {
     const done = await desk.run((context) => withdrawStockMove(context, entry, 'undone at once'));
     if (done === undefined) return;
     setLast(undefined);
-    setSaid('It is taken back.');
+    setSaid(say('It is taken back.'));
   }
-  const quantityUnit = form.kind === 'wire' ? 'grams' : form.kind === 'tuning pin' ? 'pieces' : form.unit;
+  const unitWords = (one: StockForm['unit']) => (one === 'piece' || one === 'set' ? say(one) : one);
+  const quantityUnit =
+    form.kind === 'wire' ? say('grams') : form.kind === 'tuning pin' ? say('pieces') : unitWords(form.unit);
   return (
     <section aria-labelledby="count">
       <h3 id="count">{say('Count, receive or use')}</h3>
@@ -214,13 +217,13 @@ function CountForm() {
             label={say('What happened')}
             value={form.action}
             onChange={(action) => set({ action })}
-            options={stockActions.map((value) => ({ value, words: actionWords[value] }))}
+            options={stockActions.map((value) => ({ value, words: say(actionWords[value]) }))}
           />
           <SelectField
             label={say('Kind')}
             value={form.kind}
             onChange={(kind) => set({ kind })}
-            options={stockKinds.map((value) => ({ value, words: value }))}
+            options={stockKinds.map((value) => ({ value, words: say(value) }))}
           />
           {form.kind === 'other' ? (
             <>
@@ -234,7 +237,10 @@ function CountForm() {
                 label={say('Counted in')}
                 value={form.unit}
                 onChange={(next) => set({ unit: next })}
-                options={(['piece', 'set', 'mm', 'g'] as const).map((value) => ({ value, words: value }))}
+                options={(['piece', 'set', 'mm', 'g'] as const).map((value) => ({
+                  value,
+                  words: unitWords(value),
+                }))}
               />
             </>
           ) : (
@@ -257,7 +263,7 @@ function CountForm() {
             />
           )}
           <TextField
-            label={say('How much, {quantityUnit}', { quantityUnit })}
+            label={say('How much, {unit}', { unit: quantityUnit })}
             value={form.quantity}
             onChange={(quantity) => set({ quantity })}
             maxLength={12}
@@ -329,7 +335,7 @@ function Suppliers() {
         return;
       }
       const lines = kept.stock.priceLists.find((one) => one.supplier === supplier.trim())?.lines.length ?? 0;
-      setSaid(`${lines} articles of ${supplier.trim()} are kept.`);
+      setSaid(say('{lines} articles of {supplier} are kept.', { lines, supplier: supplier.trim() }));
     } catch (error) {
       setProblem(sentenceOf(error, language));
     }
@@ -341,26 +347,31 @@ function Suppliers() {
         <p>{say('No price list is kept yet.')}</p>
       ) : (
         <ul>
-          {stock.priceLists.map((list) => (
-            <li key={list.supplier}>
-              {say('{supplier}: {lines} articles in {currency}, kept {slice} from {file}{leadWords}', {
-                supplier: list.supplier,
-                lines: list.lines.length,
-                currency: list.currency,
-                slice: list.at.slice(0, 10),
-                file: list.file,
-                leadWords: leadWords(
-                  stock.suppliers.find((one) => one.supplier === list.supplier)?.leadTime_days,
-                ),
-              })}
-            </li>
-          ))}
+          {stock.priceLists.map((list) => {
+            const days = stock.suppliers.find((one) => one.supplier === list.supplier)?.leadTime_days;
+            return (
+              <li key={list.supplier}>
+                {say(
+                  '{supplier}: {lines} articles in {currency}, kept {day} from {file}; {lead, select, none {lead time not said} other {lead time {lead} {days, plural, one {day} other {days}}}}',
+                  {
+                    supplier: list.supplier,
+                    lines: list.lines.length,
+                    currency: list.currency,
+                    day: list.at.slice(0, 10),
+                    file: list.file,
+                    lead: String(days ?? 'none'),
+                    days: days ?? 0,
+                  },
+                )}
+              </li>
+            );
+          })}
         </ul>
       )}
       <h3>{say('Bring in a price list')}</h3>
       <p>
-        {say("A table as CSV with the columns {what}. It stands in place of the supplier's list before.", {
-          what: priceListColumns.join(', '),
+        {say("A table as CSV with the columns {columns}. It stands in place of the supplier's list before.", {
+          columns: priceListColumns.join(', '),
         })}
       </p>
       <div className="button-row">
@@ -427,6 +438,3 @@ function Suppliers() {
     </section>
   );
 }
-
-const leadWords = (days: number | undefined): string =>
-  days === undefined ? '; lead time not said' : `; lead time ${days} ${days === 1 ? 'day' : 'days'}`;

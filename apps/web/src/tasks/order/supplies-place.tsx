@@ -72,8 +72,8 @@ function Needed({ supplies }: { supplies: Supplies }) {
       <section aria-labelledby="needed">
         <h2 id="needed">{say('What the job needs')}</h2>
         <p className="notice">
-          {say('{value}Counted from {scale}.', {
-            value: supplies.isChosenScale ? '● ' : '▲ ',
+          {say('{sign} Counted from {scale}.', {
+            sign: supplies.isChosenScale ? '●' : '▲',
             scale: supplies.scale,
           })}
           {!supplies.isChosenScale && (
@@ -147,20 +147,24 @@ interface Covered {
 /** One group of supplies: its sums in the head, its lines inside. One is open at a time. */
 function Group({ group, covers }: { group: SupplyGroup; covers: readonly Covered[] }) {
   const language = useLanguage();
+  const { say } = language;
   // On a phone the heads are the page; on a wider screen the first group can stand open.
   const isPhone = useMedia('(max-width: 599px)');
   if (covers.length === 0) return null;
   const unknown = covers.filter(({ line }) => line.total === undefined).length;
   const toBuy = covers.filter(({ cover }) => cover.toBuy !== 0).length;
+  const head = say(group);
   return (
     <details name="supplies" className="order-card supply-group" open={!isPhone && group === 'plain wire'}>
       <summary>
-        <h3>{group.charAt(0).toUpperCase() + group.slice(1)}</h3>
+        <h3>{head.charAt(0).toUpperCase() + head.slice(1)}</h3>
         <span className="supply-sums">
           {[
             sumsOf(covers, language),
-            ...(unknown > 0 ? [`▲ ${unknown} unknown`] : []),
-            toBuy === 0 ? '● covered' : `${toBuy} of ${covers.length} to buy`,
+            ...(unknown > 0 ? [say('▲ {count} unknown', { count: unknown })] : []),
+            toBuy === 0
+              ? say('● covered')
+              : say('{some} of {all} to buy', { some: toBuy, all: covers.length }),
           ]
             .filter((words) => words !== '')
             .join(' · ')}
@@ -232,8 +236,8 @@ function NeededLine({ line, cover }: { line: SupplyLine; cover: Cover }) {
         </p>
         {line.extra.length > 0 && (
           <p>
-            {say('And {what}.', {
-              what: line.extra.map(({ name, quantity }) => `${words(quantity)} ${name}`).join(', '),
+            {say('And {extras}.', {
+              extras: line.extra.map(({ name, quantity }) => `${words(quantity)} ${name}`).join(', '),
             })}
           </p>
         )}
@@ -264,8 +268,8 @@ function tracedTo({ from }: SupplyLine, { say }: Language = english): string {
     return say('From {entries} {entries, plural, one {entry} other {entries}} of the record.', { entries });
   const [low, high] = [noteName(Math.min(...keys)), noteName(Math.max(...keys))];
   return say(
-    'From {from} {from, plural, one {string or pin} other {strings or pins}}, {value}, by {entries} entries of the journal.',
-    { from: from.length, value: low === high ? low : say('{low} to {high}', { low, high }), entries },
+    'From {from} {from, plural, one {string or pin} other {strings or pins}}, {notes}, by {entries} entries of the journal.',
+    { from: from.length, notes: low === high ? low : say('{low} to {high}', { low, high }), entries },
   );
 }
 
@@ -279,7 +283,7 @@ function Purchase({ supplies, orders }: { supplies: Supplies; orders: readonly O
     () => orders.findLast((order) => order.neededOn !== undefined)?.neededOn ?? '',
   );
   const day = neededOn === '' ? undefined : neededOn;
-  const list = purchaseList({ supplies, stock: shop.stock, job: desk.id, orders, neededOn: day });
+  const list = purchaseList({ supplies, stock: shop.stock, job: desk.id, orders, neededOn: day, language });
   return (
     <section aria-labelledby="purchase">
       <h2 id="purchase">{say('What to buy')}</h2>
@@ -315,7 +319,7 @@ function Purchase({ supplies, orders }: { supplies: Supplies; orders: readonly O
       {list.notListed.length > 0 && shop.stock.priceLists.length > 0 && (
         <details className="order-card">
           <summary>
-            {say('{notListed} to buy that stand in no price list', { notListed: list.notListed.length })}
+            {say('{count} to buy that stand in no price list', { count: list.notListed.length })}
           </summary>
           <ul>
             {list.notListed.map(({ line, cover }) => (
@@ -352,7 +356,7 @@ function SupplierCard({
           <li key={line.id}>
             <span>
               {packs} × {packWords}: {line.what} <span className="soft">({article})</span>
-              {by !== undefined && <span className="soft"> {say('order by {by}', { by })}</span>}
+              {by !== undefined && <span className="soft"> {say('order by {day}', { day: by })}</span>}
               {remark !== undefined && <span className="soft"> {remark}</span>}
             </span>
             <span className="number">{priceText(price, currency, language)}</span>
@@ -361,14 +365,14 @@ function SupplierCard({
       </ul>
       <p className="order-total">
         <strong>{priceText(total, currency, language)}</strong>
-        {orderBy !== undefined && <> {say('· order by {orderBy}', { orderBy })}</>}
+        {orderBy !== undefined && <> · {say('order by {day}', { day: orderBy })}</>}
       </p>
       {draft !== undefined && (
         <p>
           {sayNodes(
-            '▲ A draft of {slice} stands under {link}. Send it or cancel it before another is written.',
+            '▲ A draft of {day} stands under {link}. Send it or cancel it before another is written.',
             {
-              slice: draft.draftedAt.slice(0, 10),
+              day: draft.draftedAt.slice(0, 10),
               link: (
                 <a href={hashOf({ place: 'job', job: desk.id, task: 'order', part: 'orders' })}>
                   {say('Orders')}

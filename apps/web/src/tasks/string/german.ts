@@ -17,7 +17,7 @@ export const german: Catalogue = {
   'No bass set is ordered in this job, so nothing is known here of wound strings that go on. Measure them against the order or the scale before they do.':
     'In diesem Auftrag ist kein Basssatz bestellt; von umsponnenen Saiten, die aufgezogen werden, ist hier also nichts bekannt. Messen Sie sie vorher an der Bestellung oder der Mensur nach.',
   '● Every ordered string is here, measured, and as ordered or taken by name.':
-    '● Jede bestellte Saite ist da, gemessen und wie bestellt oder namentlich angenommen.',
+    '● Jede bestellte Saite ist da, gemessen und wie bestellt oder namentlich hingenommen.',
   '▲ {ready} of {count} ordered strings may go on.':
     '▲ {ready} von {count} bestellten Saiten dürfen aufgezogen werden.',
   'What came and what was measured of it is noted under {orders}.':
@@ -26,6 +26,6 @@ export const german: Catalogue = {
   '▲ Differs from the order: do not string': '▲ Weicht von der Bestellung ab: nicht aufziehen',
   '○ Here, not measured yet: do not string': '○ Da, noch nicht gemessen: nicht aufziehen',
   '○ Not here yet': '○ Noch nicht da',
-  '◆ Differs, and taken by name: may go on': '◆ Weicht ab, namentlich angenommen: darf aufgezogen werden',
+  '◆ Differs, and taken by name: may go on': '◆ Weicht ab, namentlich hingenommen: darf aufgezogen werden',
   '● As ordered: may go on': '● Wie bestellt: darf aufgezogen werden',
 };
