@@ -31,7 +31,7 @@ export function torqueBlocks(
       columns: [
         { heading: say('section'), align: 'left', share: 70 },
         { heading: say('pins'), align: 'right', share: 28 },
-        { heading: say('[of pins] read'), align: 'right', share: 32 },
+        { heading: say('[of pins] read'), align: 'right', share: 48 },
         ...torqueColumns(say('mean grip'), unit, 'core/pins/section-mean'),
         { heading: say('interval, {unit}', { unit: torqueUnit(unit) }), align: 'centre', share: 80 },
         { heading: say('lowest, {unit}', { unit: torqueUnit(unit) }), align: 'left', share: 90 },
@@ -127,7 +127,7 @@ export function bearingBlocks(
       width: 0.9,
       columns: [
         { heading: say('section'), align: 'left', share: 60 },
-        { heading: say('[bearing] what'), align: 'left', share: 110 },
+        { heading: say('[bearing] what'), align: 'left', share: 140 },
         { heading: say('[number of readings] n'), align: 'right', share: 20 },
         { heading: say('mean'), align: 'right', share: 40 },
         { heading: say('lowest to highest'), align: 'right', share: 70 },

@@ -62,7 +62,6 @@ export function handOverRecordPaper(job: Job, options: PaperOptions, figures: Ha
       is: 'signature lines',
       names: [say('day'), say('[hand-over] handed over by'), say('[hand-over] taken by')],
     },
-    { is: 'page break' },
     { is: 'heading', level: 2, text: say('The strings that are on') },
     ...stringsTable(job, figures, unit, language),
     { is: 'heading', level: 2, text: say('Torque of the tuning pins, as strung') },

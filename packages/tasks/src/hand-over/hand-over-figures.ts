@@ -53,7 +53,7 @@ export function handOverFigures(
     stillOpen:
       handOver?.stillOpen ??
       stillOpen(job, { settling, scale, today }, language).map(({ sentence }) => sentence),
-    torque: pinTorqueMap(job, { stage: 'as strung' }).sections,
+    torque: pinTorqueMap(job, { stage: 'as strung', language }).sections,
     bearing: bearingOf(job),
     pitch: finalPitch(job, settling),
     settling,
