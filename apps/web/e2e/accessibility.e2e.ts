@@ -1,44 +1,10 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { places } from './places.ts';
 import { expect, test } from './server.ts';
 
 /** WCAG 2.2 at level AA and everything below it. */
 const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-
-/** Every place of a job: its task in the address, then its part. */
-const places = [
-  'appraise',
-  'appraise/survey',
-  'appraise/air',
-  'appraise/torque',
-  'appraise/pins',
-  'appraise/decision',
-  'appraise/estimate',
-  'record',
-  'record/strings',
-  'record/instruments',
-  'record/sections',
-  'record/sizes',
-  'record/lengths',
-  'record/loops',
-  'record/seen',
-  'record/photos',
-  'record/table',
-  'record/strip',
-  'scale',
-  'scale/propose',
-  'scale/compare',
-  'scale/hear',
-  'scale/loops',
-  'order',
-  'order/bass',
-  'order/orders',
-  'order/stock',
-  'order/papers',
-  'string',
-  'settle',
-  'hand-over',
-];
 
 /**
  * Targets that WCAG 2.2, 2.5.8 lets be smaller: links in a sentence (inline), and what the browser draws itself and a
