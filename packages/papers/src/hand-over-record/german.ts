@@ -23,7 +23,7 @@ export const german: Catalogue = {
   'To be tuned on': 'Zu stimmen am',
   'nothing said': 'nichts gesagt',
   Also: 'Außerdem',
-  '[a remark] Note': 'Anmerkung',
+  '[a remark] Note': 'Notiz',
   'New strings stretch: the piano goes flat several times in its first year, and needs a tuning each time.':
     'Neue Saiten dehnen sich: Das Instrument sinkt im ersten Jahr mehrmals und braucht jedes Mal eine Stimmung.',
   'The strings pull with many tonnes together. Leave pins, strings and plate to a technician.':

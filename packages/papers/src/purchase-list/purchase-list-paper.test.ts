@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { renderCsv } from '../render/csv.ts';
 import { fontsOnNode } from '../render/fonts-on-node.ts';
 import { renderPdf } from '../render/pdf.ts';
+import { germanOptions } from '../testing/german-options.ts';
 import { testOptions } from '../testing/paper-options.ts';
 import { readPdf, withoutSpaces } from '../testing/read-pdf.ts';
 import { smallJob } from '../testing/small-job.ts';
@@ -64,6 +65,13 @@ describe('purchaseListPaper()', () => {
   it('says what to buy from whom, by when, and what it costs', () => {
     expect(text()).toContain('29.00 EUR, to be ordered by 22 March 2026');
     expect(text()).toContain('"A-18","Plain wire 1.041 mm","63 g","40 g on the shelf","2","coil of 500 g"');
+  });
+
+  it('leaves a blank where nobody knows in German too', () => {
+    const unknown = [{ ...figures.unknown[0]!, what: 'Filzscheiben', needed: 'unbekannt' }];
+    const paper = purchaseListPaper(smallJob(), germanOptions, { ...figures, unknown });
+    expect(JSON.stringify(paper)).toContain('["Filzscheiben",{"blank":"unbekannt"}');
+    expect(paper.title).toBe('Einkaufsliste');
   });
 
   it('leaves a blank where nobody knows, and says what is not counted', () => {

@@ -38,7 +38,7 @@ export const german: Catalogue = {
   'Pass {pass} is not finished: {sections}.': 'Durchgang {pass} ist nicht beendet: {sections}.',
   'The follow-up of {day} is not done.': 'Der Nachtermin vom {day} ist nicht erledigt.',
   'A follow-up is planned for {day}.': 'Ein Nachtermin ist für den {day} geplant.',
-  'The change order has no answer yet: {what}.': 'Der Nachtrag hat noch keine Antwort: {what}.',
+  'The change order has no answer yet: {what}.': 'Das Nachtragsangebot hat noch keine Antwort: {what}.',
   'The scale was left as it was found, decided on {day}: {reason}.':
     'Die Mensur blieb wie vorgefunden, entschieden am {day}: {reason}.',
   'The scale “{name}” was chosen on {day}: {reason}.':

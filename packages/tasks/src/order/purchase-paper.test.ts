@@ -1,5 +1,8 @@
+import { english } from '@becket/core';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
+import { readPdf, withoutSpaces } from '../../../papers/src/testing/read-pdf.ts';
+import { languageFor } from '../language-for.ts';
 import { makePaper } from '../make-paper.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { wireJob } from '../testing/wire-job.ts';
@@ -29,6 +32,26 @@ async function csvOf(withPrices: boolean) {
     skipEmptyLines: true,
   });
 }
+
+describe('the purchase list in German', () => {
+  it('names what is needed, and leaves a blank for an amount that nobody knows', async () => {
+    const language = await languageFor('de-DE');
+    const context = { ...memoryContext(), language };
+    const job = await wireJob(context);
+    const wordsIn = async (own: typeof context) => {
+      const { pages } = await readPdf((await makePaper(own, job, { paper: 'purchase-list' })).bytes);
+      return pages.map(({ words }) => words).join('');
+    };
+    const words = await wordsIn(context);
+    expect(words).toContain('Einkaufsliste');
+    expect(words).toContain(withoutSpaces('Blanker Draht 1,041 mm'));
+    const blanks = words.match(/____unbekannt/g)?.length ?? 0;
+    expect(blanks).toBeGreaterThan(0);
+    expect(words).not.toMatch(/unknown|needed|tohave/i);
+    // As many as in English: what is unknown is so in every language.
+    expect((await wordsIn({ ...context, language: english })).match(/____unknown/g)).toHaveLength(blanks);
+  });
+});
 
 describe('the purchase list as CSV', () => {
   it('has a line for each thing a supplier sells, less what is on the shelf', async () => {
