@@ -73,7 +73,7 @@ export function AfterStripPlace() {
       </p>
       <form onSubmit={submit} aria-label={say('Note damage')}>
         {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
-        {field('what', 'What was found', 'such as a crack along the bridge pins')}
+        {field('what', say('What was found'), say('such as a crack along the bridge pins'))}
         <div className="fields">
           <Field label={say('Section')}>
             {(ids) => (
@@ -92,21 +92,21 @@ export function AfterStripPlace() {
               </select>
             )}
           </Field>
-          {field('note', 'Note', 'if it belongs to one, such as F#3')}
-          {field('point', 'Where exactly')}
+          {field('note', say('Note'), say('if it belongs to one, such as F#3'))}
+          {field('point', say('Where exactly'))}
         </div>
         <Choice
           label={say('Gravity')}
           value={form.gravity}
           onChange={(gravity) => take({ gravity })}
-          options={damageGravities.map((value) => ({ value, words: value }))}
+          options={damageGravities.map((value) => ({ value, words: say(value) }))}
         />
-        {field('whatToDo', 'What to do about it')}
-        {field('why', 'Why it did not show before the strip', 'such as under the felt')}
+        {field('whatToDo', say('What to do about it'))}
+        {field('why', say('Why it did not show before the strip'), say('such as under the felt'))}
         <div className="fields">
-          {field('price', 'Price', 'empty while it is not known')}
-          {field('currency', 'Currency', 'three letters, ISO 4217')}
-          {field('days', 'Working days it adds')}
+          {field('price', say('Price'), say('empty while it is not known'))}
+          {field('currency', say('Currency'), say('three letters, ISO 4217'))}
+          {field('days', say('Working days it adds'))}
           {job.photos.length > 0 && (
             <Field label={say('Photo')}>
               {(ids) => (
@@ -119,7 +119,7 @@ export function AfterStripPlace() {
                   <option value="">{say('none')}</option>
                   {job.photos.map(({ digest, shows, at }) => (
                     <option key={digest} value={digest}>
-                      {shows ?? say('photo of {localeString}', { localeString: localMoment(at) })}
+                      {shows ?? say('photo of {moment}', { moment: localMoment(at) })}
                     </option>
                   ))}
                 </select>
@@ -147,7 +147,7 @@ export function AfterStripPlace() {
 
 function ChangeOrder() {
   const language = useLanguage();
-  const { localDay, say, sayNodes } = language;
+  const { list, localDay, plain, say, sayNodes } = language;
   const { desk, job } = useDesk();
   const totals = changeOrderTotals(job.damages);
   if (job.damages.length === 0)
@@ -162,8 +162,8 @@ function ChangeOrder() {
       </div>
       <p className="faint">
         {say(
-          'Found after the as-found record was sealed on {localeDateString}. Nothing of it is agreed until the customer has signed.',
-          { localeDateString: localDay(job.seal!.at) },
+          'Found after the as-found record was sealed on {day}. Nothing of it is agreed until the customer has signed.',
+          { day: localDay(job.seal!.at) },
         )}
       </p>
       <ol>
@@ -171,26 +171,33 @@ function ChangeOrder() {
           const { place, priceMinorUnits, currency, days } = one;
           const where = [
             place.key === undefined ? undefined : noteName(place.key),
-            place.section === undefined ? undefined : `section ${place.section}`,
+            place.section === undefined ? undefined : say('section {section}', { section: place.section }),
             place.point,
           ].filter((word) => word !== undefined);
           return (
             <li key={one.entry} className="change-line">
               {sayNodes(
-                '{strong}, {value} ({gravity}). To do: {whatToDo}. Not seen before: {reason}. {value2}, {value3}.{value4} {span}',
+                '{what}, {where} ({gravity}). To do: {whatToDo}. Not seen before: {reason}. {price}, {days}. {by}',
                 {
-                  strong: <strong>{one.what}</strong>,
-                  value: where.length === 0 ? say('the whole piano') : where.join(', '),
-                  gravity: one.gravity,
+                  what: <strong>{one.what}</strong>,
+                  where: where.length === 0 ? say('the whole piano') : where.join(', '),
+                  gravity: say(one.gravity),
                   whatToDo: one.whatToDo,
                   reason: one.reason,
-                  value2:
+                  price:
                     priceMinorUnits === undefined || currency === undefined
                       ? say('Not priced yet')
                       : moneyText(priceMinorUnits, currency, language),
-                  value3: days === undefined ? say('days not known') : say('{days} working days', { days }),
-                  value4: one.photo !== undefined ? say(' With a photo.') : '',
-                  span: <span className="faint">{say('Noted by {by}.', { by: one.by })}</span>,
+                  days:
+                    days === undefined
+                      ? say('days not known')
+                      : say('{days} working days', { days: plain(days) }),
+                  by: (
+                    <>
+                      {one.photo !== undefined && `${say('With a photo.')} `}
+                      <span className="faint">{say('Noted by {by}.', { by: one.by })}</span>
+                    </>
+                  ),
                 },
               )}{' '}
               <button
@@ -199,7 +206,7 @@ function ChangeOrder() {
                 aria-label={say('Take back {what}', { what: one.what })}
                 onClick={() =>
                   void desk.run((context, id) =>
-                    withdrawEntry(context, id, one.entry, 'taken off the change order'),
+                    withdrawEntry(context, id, one.entry, say('taken off the change order')),
                   )
                 }
               >
@@ -210,26 +217,22 @@ function ChangeOrder() {
         })}
       </ol>
       <p className="sum" data-sum>
-        {say('Together: {value}{value2}{value3}{value4}.', {
-          value:
-            totals.prices.length === 0
-              ? say('no price yet')
-              : totals.prices
-                  .map(({ minorUnits, currency }) => moneyText(minorUnits, currency, language))
-                  .join(' and '),
-          value2:
-            totals.withoutDays < job.damages.length
-              ? say(', {days} working days', { days: totals.days })
-              : '',
-          value3:
-            totals.withoutPrice > 0
-              ? say('; {withoutPrice} not priced yet', { withoutPrice: totals.withoutPrice })
-              : '',
-          value4:
-            totals.withoutDays > 0
-              ? say('; days not known for {withoutDays}', { withoutDays: totals.withoutDays })
-              : '',
-        })}
+        {say(
+          'Together: {sum}{days, select, none {} other {, {days} working days}}{withoutPrice, plural, =0 {} other {; # not priced yet}}{withoutDays, plural, =0 {} other {; days not known for #}}.',
+          {
+            sum:
+              totals.prices.length === 0
+                ? say('no price yet')
+                : list(
+                    totals.prices.map(({ minorUnits, currency }) =>
+                      moneyText(minorUnits, currency, language),
+                    ),
+                  ),
+            days: totals.withoutDays < job.damages.length ? plain(totals.days) : 'none',
+            withoutPrice: totals.withoutPrice,
+            withoutDays: totals.withoutDays,
+          },
+        )}
       </p>
       <p>{say('Agreed, customer, date:')}</p>
       <div className="signature" />

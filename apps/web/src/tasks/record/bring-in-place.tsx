@@ -35,7 +35,7 @@ export function BringInPlace() {
       setComing(await readFile(file, language));
     } catch (error) {
       setComing(undefined);
-      setProblem(sentenceOf(error));
+      setProblem(sentenceOf(error, language));
     }
   }
 
@@ -45,7 +45,13 @@ export function BringInPlace() {
     if (result === undefined) return;
     const { readings, notes } = result.plan.counts;
     setComing(undefined);
-    setDone(`${readings} readings of ${notes} notes were brought in from ${coming.table.fileName}.`);
+    setDone(
+      say('{readings} readings of {notes} notes were brought in from {file}.', {
+        readings,
+        notes,
+        file: coming.table.fileName,
+      }),
+    );
   }
 
   if (job.piano === undefined) {
@@ -118,10 +124,10 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
   return (
     <>
       <h3>
-        {say('{fileName}: {rows} rows, {header} columns', {
-          fileName: table.fileName,
+        {say('{file}: {rows} rows, {columns} columns', {
+          file: table.fileName,
           rows: table.rows.length,
-          header: table.header.length,
+          columns: table.header.length,
         })}
       </h3>
       <ul>
@@ -145,7 +151,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
               <th scope="col">{say('column')}</th>
               <th scope="col">{say('its first cells')}</th>
               <th scope="col">{say('means')}</th>
-              <th scope="col">in</th>
+              <th scope="col">{say('[a unit] in')}</th>
             </tr>
           </thead>
           <tbody>
@@ -153,12 +159,12 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
               // Two columns may bear the same name; their place tells them apart.
               // biome-ignore lint/suspicious/noArrayIndexKey: columns never change places
               <tr key={column}>
-                <th scope="row">{name || say('column {value}', { value: column + 1 })}</th>
+                <th scope="row">{name || say('column {number}', { number: column + 1 })}</th>
                 <td className="faint">{firstCells(coming, column)}</td>
                 <td>
                   <select
                     className="input"
-                    aria-label={say('Meaning of column {value}', { value: name || column + 1 })}
+                    aria-label={say('Meaning of column {name}', { name: name || column + 1 })}
                     value={nameOfMeaning(mapping.columns[column] ?? { is: 'left out' })}
                     onChange={(event) =>
                       onChange(
@@ -172,7 +178,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
                   >
                     {meaningChoices.map((choice) => (
                       <option key={choice.name} value={choice.name}>
-                        {choice.words}
+                        {say(choice.words)}
                       </option>
                     ))}
                   </select>
@@ -199,7 +205,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
           <CellList
             title={say('Cells that cannot be read')}
             empty={say('Every cell can be read.')}
-            rule="Nothing is brought in while one is left: correct it, or leave it out."
+            rule={say('Nothing is brought in while one is left: correct it, or leave it out.')}
             cells={plan.problems}
             coming={coming}
             onChange={onChange}
@@ -207,7 +213,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
           <CellList
             title={say('Cells in question')}
             empty={say('No value is in question.')}
-            rule="They may stay as they are."
+            rule={say('They may stay as they are.')}
             cells={plan.questions}
             coming={coming}
             onChange={onChange}
@@ -264,19 +270,14 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
               {say('Leave it')}
             </button>
             <span className="faint">
-              {say('{notes} notes, {blankCells} blank cells{value}', {
-                notes: plan.counts.notes,
-                blankCells: plan.counts.blankCells,
-                value:
-                  plan.problems.length > 0
-                    ? say(
-                        '; {problems} {problems, plural, one {cell stands} other {cells stand}} in the way',
-                        {
-                          problems: plan.problems.length,
-                        },
-                      )
-                    : '',
-              })}
+              {say(
+                '{notes} notes, {blank} blank cells{problems, plural, =0 {} one {; # cell stands in the way} other {; # cells stand in the way}}',
+                {
+                  notes: plan.counts.notes,
+                  blank: plan.counts.blankCells,
+                  problems: plan.problems.length,
+                },
+              )}
             </span>
           </div>
         </>
@@ -348,8 +349,8 @@ function CellList({ title, empty, rule, cells, coming, onChange }: CellListProps
       {cells.length > mostShown && (
         <p>
           {say(
-            '… and {value} more. When this many cannot be read, look at the meanings and units of the columns first.',
-            { value: cells.length - mostShown },
+            '… and {count} more. When this many cannot be read, look at the meanings and units of the columns first.',
+            { count: cells.length - mostShown },
           )}
         </p>
       )}
@@ -366,7 +367,7 @@ function CellCorrection({
   const suggestion = 'suggestion' in cell ? cell.suggestion : undefined;
   const [use, setUse] = useState(suggestion ?? cell.found);
   const [reason, setReason] = useState('');
-  const name = `row ${cell.row}, ${cell.columnName}`;
+  const name = say('row {row}, {column}', { row: cell.row, column: cell.columnName });
   const { row, column } = cell;
   return (
     <>
@@ -387,7 +388,7 @@ function CellCorrection({
             className="input"
             aria-label={say('Reason for {name}', { name })}
             value={reason}
-            placeholder={usualReasons.changed}
+            placeholder={say(usualReasons.changed)}
             maxLength={300}
             onChange={(event) => setReason(event.target.value)}
           />
@@ -403,7 +404,7 @@ function CellCorrection({
                 row,
                 column,
                 use: use.trim(),
-                reason: reason.trim() || usualReasons.changed,
+                reason: reason.trim() || say(usualReasons.changed),
               }),
             )
           }
@@ -420,7 +421,7 @@ function CellCorrection({
                 row,
                 column,
                 use: null,
-                reason: reason.trim() || usualReasons['left out'],
+                reason: reason.trim() || say(usualReasons['left out']),
               }),
             )
           }

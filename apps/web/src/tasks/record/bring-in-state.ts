@@ -1,4 +1,4 @@
-import { english, type Language } from '@becket/core';
+import { english, type Language, type Message, message } from '@becket/core';
 import {
   type Job,
   type ReadingQuantityName,
@@ -54,7 +54,7 @@ export function planOf(
   try {
     return { plan: planImport(job, table, mapping, changes, language), sentence: undefined };
   } catch (error) {
-    return { plan: undefined, sentence: sentenceOf(error) };
+    return { plan: undefined, sentence: sentenceOf(error, language) };
   }
 }
 
@@ -81,16 +81,16 @@ export function withoutChange(
 }
 
 /** Every meaning a column can be given, by a name that fits a list: 'note', 'reading/wire-diameter'. */
-export const meaningChoices: readonly { readonly name: string; readonly words: string }[] = [
-  { name: 'left out', words: 'left out' },
-  { name: 'note', words: 'note' },
-  { name: 'section', words: 'section' },
-  { name: 'bridge', words: 'bridge' },
-  { name: 'front termination', words: 'front termination' },
-  { name: 'strings', words: 'strings of the note' },
-  { name: 'winding', words: 'plain or wound' },
-  { name: 'layers', words: 'layers of winding' },
-  { name: 'remark', words: 'remark' },
+export const meaningChoices: readonly { readonly name: string; readonly words: Message }[] = [
+  { name: 'left out', words: message('left out') },
+  { name: 'note', words: message('note') },
+  { name: 'section', words: message('section') },
+  { name: 'bridge', words: message('bridge') },
+  { name: 'front termination', words: message('front termination') },
+  { name: 'strings', words: message('strings of the note') },
+  { name: 'winding', words: message('plain or wound') },
+  { name: 'layers', words: message('layers of winding') },
+  { name: 'remark', words: message('remark') },
   ...readingQuantityNames.map((quantity) => ({
     name: `reading/${quantity}`,
     words: readingQuantities[quantity].label,
@@ -115,4 +115,7 @@ export function unitsOf(quantity: ReadingQuantityName): ReadUnit[] {
 }
 
 /** Reasons that stand on a changed cell unless another is typed. */
-export const usualReasons = { changed: 'slip in the table', 'left out': 'cannot be right' } as const;
+export const usualReasons = {
+  changed: message('slip in the table'),
+  'left out': message('cannot be right'),
+} as const;

@@ -12,7 +12,8 @@ import { unitWords } from './unit-words.ts';
  * every further reading of its sort names it.
  */
 export function InstrumentInHand({ quantity }: { quantity: ReadingQuantityName }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   const device = useDevice();
   const { unit } = useSettings();
@@ -26,9 +27,9 @@ export function InstrumentInHand({ quantity }: { quantity: ReadingQuantityName }
       label={say('Instrument')}
       hint={
         showsOther
-          ? say('It shows {unitWords}; the screen is in {unitWords2}.', {
-              unitWords: unitWords(held.unit),
-              unitWords2: unitWords(unit),
+          ? say('It shows {shown}; the screen is in {unit}.', {
+              shown: unitWords(held.unit, language),
+              unit: unitWords(unit, language),
             })
           : undefined
       }
@@ -42,7 +43,7 @@ export function InstrumentInHand({ quantity }: { quantity: ReadingQuantityName }
         { value: '', words: say('not named') },
         ...known.map(({ instrument, unit: shows }) => ({
           value: instrument,
-          words: `${instrument} (${unitWords(shows)})`,
+          words: `${instrument} (${unitWords(shows, language)})`,
         })),
       ]}
     />

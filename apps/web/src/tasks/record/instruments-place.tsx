@@ -63,7 +63,7 @@ export function InstrumentsPlace() {
                 className="button quiet"
                 aria-label={say('Take back {instrument}', { instrument: one.instrument })}
                 onClick={() =>
-                  void desk.run((context, id) => withdrawEntry(context, id, one.entry, 'taken back'))
+                  void desk.run((context, id) => withdrawEntry(context, id, one.entry, say('taken back')))
                 }
               >
                 {say('Take back')}
@@ -87,7 +87,7 @@ function readingsWords({ readings }: Job, name: string, { say }: Language = engl
   const count = readings.filter(({ instrument }) => instrument === name).length;
   return count === 0
     ? say('no reading names it')
-    : say('{count} {count, plural, one {reading names} other {readings name}} it', { count });
+    : say('{count, plural, one {# reading names} other {# readings name}} it', { count });
 }
 
 function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; onClose: () => void }) {
@@ -134,19 +134,22 @@ function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; 
                 unit: measures === 'length' ? unit : unitsForDimension(measures)[0]!,
               })
             }
-            options={measuredDimensions}
+            options={measuredDimensions.map(({ value, words }) => ({ value, words: say(words) }))}
           />
         )}
         <SelectField
           label={say('Unit it shows')}
           value={form.unit}
           onChange={(next) => setForm({ ...form, unit: next })}
-          options={unitsForDimension(form.measures).map((value) => ({ value, words: unitWords(value) }))}
+          options={unitsForDimension(form.measures).map((value) => ({
+            value,
+            words: unitWords(value, language),
+          }))}
         />
         <TextField
           label={say('Smallest step')}
-          hint={say('in {unitWords}: the last digit, or the finest line', {
-            unitWords: unitWords(form.unit),
+          hint={say('in {unit}: the last digit, or the finest line', {
+            unit: unitWords(form.unit, language),
           })}
           isNumber
           value={form.resolution}
@@ -155,8 +158,8 @@ function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; 
       </div>
       <TextField
         label={say('Stated uncertainty')}
-        hint={say('in {unitWords}; empty when nothing is stated, which is not the same as none', {
-          unitWords: unitWords(form.unit),
+        hint={say('in {unit}; empty when nothing is stated, which is not the same as none', {
+          unit: unitWords(form.unit, language),
         })}
         isNumber
         value={form.stated}
@@ -167,7 +170,7 @@ function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; 
           label={say('Stated as')}
           value={form.statedAs}
           onChange={(statedAs) => setForm({ ...form, statedAs })}
-          options={waysOfStating.map((value) => ({ value, words: statedWords[value] }))}
+          options={waysOfStating.map((value) => ({ value, words: say(statedWords[value]) }))}
         />
       )}
       <TextField

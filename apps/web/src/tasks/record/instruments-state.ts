@@ -1,4 +1,4 @@
-import { english, type Language } from '@becket/core';
+import { english, type Language, type Message, message } from '@becket/core';
 import {
   dimensionOfUnit,
   type FactOf,
@@ -21,21 +21,21 @@ export type Instrument = FactOf<'instrument-described'>;
 type Dimension = ReadingQuantity['dimension'];
 
 /** What an instrument can measure, in the words of the screen. */
-export const measuredDimensions: readonly { readonly value: Dimension; readonly words: string }[] = [
-  { value: 'length', words: 'lengths and diameters' },
-  { value: 'torque', words: 'torque' },
-  { value: 'angle', words: 'angles' },
-  { value: 'count', words: 'turns, by counting' },
-  { value: 'pitch offset', words: 'pitch' },
-  { value: 'relative humidity', words: 'relative humidity' },
-  { value: 'temperature', words: 'temperature' },
+export const measuredDimensions: readonly { readonly value: Dimension; readonly words: Message }[] = [
+  { value: 'length', words: message('lengths and diameters') },
+  { value: 'torque', words: message('torque') },
+  { value: 'angle', words: message('angles') },
+  { value: 'count', words: message('turns, by counting') },
+  { value: 'pitch offset', words: message('pitch') },
+  { value: 'relative humidity', words: message('relative humidity') },
+  { value: 'temperature', words: message('temperature') },
 ];
 
 /** The ways of stating an uncertainty, in the words of the screen. */
-export const statedWords: Record<StatedAs, string> = {
-  limit: '± limit',
-  'expanded, k = 2': 'certificate, k = 2',
-  standard: 'standard uncertainty',
+export const statedWords: Record<StatedAs, Message> = {
+  limit: message('± limit'),
+  'expanded, k = 2': message('certificate, k = 2'),
+  standard: message('standard uncertainty'),
 };
 
 export interface InstrumentForm {
@@ -65,14 +65,14 @@ export function instrumentForm(instrument: Instrument | undefined, screenUnit: '
 export function instrumentOf(form: InstrumentForm, language: Language = english): InstrumentToDescribe {
   const { say } = language;
   const { unit, usedFor } = form;
-  const resolution = numberIn(form.resolution, unit, 'the smallest step', language);
+  const resolution = numberIn(form.resolution, unit, say('the smallest step'), language);
   if (resolution === undefined)
     throw new RangeError(
       say(
         'Cannot keep this instrument: its smallest step is needed, none was found. Type what the last digit of its display, or the finest line of its scale, stands for.',
       ),
     );
-  const stated = numberIn(form.stated, unit, 'the uncertainty', language);
+  const stated = numberIn(form.stated, unit, say('the uncertainty'), language);
   return {
     instrument: form.name.trim(),
     unit,
@@ -105,12 +105,19 @@ function numberIn(
 /** 'shows mm, step 0.001; ± 0.003 as a limit' */
 export function instrumentWords(
   { unit, resolution, stated }: Instrument,
-  { say }: Language = english,
+  language: Language = english,
 ): string {
-  const step = `shows ${unitWords(unit)}, step ${resolution}`;
-  return stated === undefined
-    ? say('{step}, uncertainty not stated', { step })
-    : `${step}, ${stated.as === 'limit' ? `± ${stated.value}` : `${stated.value} (${statedWords[stated.as]})`}`;
+  const { plain, say } = language;
+  return say('shows {unit}, step {step}, {uncertainty}', {
+    unit: unitWords(unit, language),
+    step: plain(resolution),
+    uncertainty:
+      stated === undefined
+        ? say('uncertainty not stated')
+        : stated.as === 'limit'
+          ? `± ${plain(stated.value)}`
+          : `${plain(stated.value)} (${say(statedWords[stated.as])})`,
+  });
 }
 
 /** The instruments that can measure a quantity, by name. */

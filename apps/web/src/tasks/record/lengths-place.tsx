@@ -11,10 +11,11 @@ import { bothUnits } from './typed-length.ts';
 
 /** Speaking lengths against a line through their section, and what the wound strings' readings say against each other. */
 export function LengthsPlace() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const { unit } = useSettings();
-  const sections = useMemo(() => fittedLengths(job, { lengthUnit: unit }), [job, unit]);
+  const sections = useMemo(() => fittedLengths(job, { lengthUnit: unit, language }), [job, unit, language]);
   return (
     <section aria-labelledby="lengths">
       <h2 id="lengths">{say('Lengths')}</h2>
@@ -61,9 +62,9 @@ function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
         {say('{section}: {read} of {notes} read', { section, read, notes: notes.length })}
         {scatter !== undefined && (
           <span className="faint">
-            {say(', about the line within {bothUnits}', {
-              bothUnits: bothUnits(scatter, unit, 'length', language),
-            })}
+            {`, ${say('about the line within {scatter}', {
+              scatter: bothUnits(scatter, unit, 'length', language),
+            })}`}
           </span>
         )}
       </h3>
@@ -94,10 +95,10 @@ function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
                   <strong>{one.note}</strong> <em>{say('filled')}</em>{' '}
                   {one.fitted === undefined
                     ? ''
-                    : say('{bothUnits}, 95 %: {lengthText} to {lengthText2}', {
-                        bothUnits: bothUnits(one.fitted.speakingLength, unit, 'length', language),
-                        lengthText: lengthText(one.fitted.low, unit, 'length', language),
-                        lengthText2: lengthText(one.fitted.high, unit, 'length', language),
+                    : say('{length}, 95 %: {low} to {high}', {
+                        length: bothUnits(one.fitted.speakingLength, unit, 'length', language),
+                        low: lengthText(one.fitted.low, unit, 'length', language),
+                        high: lengthText(one.fitted.high, unit, 'length', language),
                       })}
                 </span>
                 {measureButton(one)}

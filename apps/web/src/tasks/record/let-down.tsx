@@ -13,7 +13,7 @@ import './record-parts.css';
 /** How far to turn a pin: degrees, and eighths of a turn beside them. */
 function turnText(turn: Radians, { fixed, say }: Language = english): string {
   const angle = inDegrees(turn);
-  return say('{figure}° ({figure2} eighths)', { figure: fixed(angle, 0), figure2: fixed(angle / 45, 1) });
+  return say('{degrees}° ({eighths} eighths)', { degrees: fixed(angle, 0), eighths: fixed(angle / 45, 1) });
 }
 
 /** The let-down plan: pass by pass, section by section, with its cautions first. */
@@ -29,7 +29,7 @@ export function LetDownPlan() {
       <h3 id="let-down">{say('Letting the strings down')}</h3>
       <ul className="notice cautions">
         {letDownCautions.map((caution) => (
-          <li key={caution}>▲ {caution}</li>
+          <li key={caution}>▲ {say(caution)}</li>
         ))}
       </ul>
       {plan === undefined ? (
@@ -66,7 +66,7 @@ export function LetDownPlan() {
               <table className="table let-down-table">
                 <caption>
                   <strong>{say('Pass {pass}', { pass })}</strong>
-                  {pass === plan.passes.length ? say(', until every string is slack') : ''}
+                  {pass === plan.passes.length ? `, ${say('until every string is slack')}` : ''}
                 </caption>
                 <thead>
                   <tr>

@@ -125,7 +125,7 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
     if (isFocused) board.current?.querySelector<HTMLElement>(`[data-index="${index}"]`)?.focus();
   }
 
-  type Make = (strings: readonly LoopString[], index: number) => LoopAction | undefined;
+  type Make = (strings: readonly LoopString[], index: number, language: Language) => LoopAction | undefined;
   /** Gives back undefined when there was nothing to keep, or it could not be kept. */
   function act(make: Make): Promise<LoopAction | undefined> {
     const isFocused = board.current?.contains(document.activeElement) === true;
@@ -133,7 +133,7 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
       const { strings: now, at: here } = latest.current;
       let action: LoopAction | undefined;
       const step = await desk.run(async (context, id) => {
-        action = make(now, here);
+        action = make(now, here, language);
         return action && keepAction(context, id, action, { at: here, said });
       });
       if (step === undefined || action === undefined) return undefined;
@@ -151,7 +151,9 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
       const kept = loopStepsOf(desk.id);
       const step = kept.get().at(-1);
       if (step === undefined) return;
-      const done = await desk.run((context, id) => undoLoopStep(context, id, step, said.reason));
+      const done = await desk.run((context, id) =>
+        undoLoopStep(context, id, step, said.reason ?? say('taken back while recording')),
+      );
       if (done === undefined) return;
       kept.set(kept.get().slice(0, -1));
       goTo(Math.min(step.at, latest.current.strings.length - 1), isFocused);
@@ -206,7 +208,7 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
                     <strong>{one.string}</strong>
                     <small>{wireWords(one, language)}</small>
                     {one.path?.hitchPin !== undefined && (
-                      <small>{say('pin {pinWords}', { pinWords: pinWords(one) })}</small>
+                      <small>{say('pin {pin}', { pin: pinWords(one, language) })}</small>
                     )}
                     {one.path?.note !== undefined && <small>{say('noted')}</small>}
                   </button>
@@ -221,7 +223,7 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
         <p aria-live="polite">
           <strong>{here?.name}</strong> {here === undefined ? '' : spokenWire(here, language)}
           {steps.length > 0 && (
-            <span className="faint">{say('. Last: {title}', { title: steps.at(-1)!.title })}</span>
+            <span className="faint">{`. ${say('Last: {title}', { title: steps.at(-1)!.title })}`}</span>
           )}
         </p>
         <div className="button-row">
@@ -231,8 +233,8 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
             aria-label={say('Loop with next')}
             onClick={() => void act(loopWithNext)}
           >
-            {sayNodes('Loop{span} {kbd}', {
-              span: <span className="wide-only"> {say('with next')}</span>,
+            {sayNodes('Loop{withNext} {kbd}', {
+              withNext: <span className="wide-only"> {say('with next')}</span>,
               kbd: <kbd className="wide-only">L</kbd>,
             })}
           </button>
@@ -245,8 +247,8 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
             aria-label={say('Loop on from here')}
             onClick={() => void act(loopOnFrom)}
           >
-            {sayNodes('Loop on{span} {kbd}', {
-              span: <span className="wide-only"> {say('from here')}</span>,
+            {sayNodes('Loop on{fromHere} {kbd}', {
+              fromHere: <span className="wide-only"> {say('from here')}</span>,
               kbd: <kbd className="wide-only">F</kbd>,
             })}
           </button>
@@ -297,12 +299,12 @@ function WireSheet({
   const close = (done: unknown) => {
     if (done !== undefined) onClose();
   };
-  const repair = "a predecessor's repair";
+  const repair = say("a predecessor's repair");
   return (
     <RecordSheet
-      title={say('The wire of {name}: {wireWords}', {
+      title={say('The wire of {name}: {joined}', {
         name: string.name,
-        wireWords: wireWords(string, language),
+        joined: wireWords(string, language),
       })}
       keep={say('Keep the wire')}
       onClose={onClose}
@@ -330,7 +332,7 @@ function WireSheet({
         />
       </div>
       <TextField
-        label={say('Note')}
+        label={say('[a remark] Note')}
         hint={say('what is odd about it')}
         maxLength={300}
         value={form.note}
@@ -351,15 +353,17 @@ function WireSheet({
   );
 }
 
-const pinWords = ({ path }: LoopString): string =>
-  [path?.hitchPin, path?.otherHitchPin].filter((pin) => pin !== undefined).join(' and ');
+const pinWords = ({ path }: LoopString, { list }: Language): string =>
+  list([path?.hitchPin, path?.otherHitchPin].filter((pin) => pin !== undefined));
 
 /** All that is said of the wire of a string, in one line. */
 function spokenWire(string: LoopString, language: Language = english): string {
   const { path } = string;
   return [
     wireWords(string, language),
-    ...(path?.hitchPin === undefined ? [] : [`hitch pin ${pinWords(string)}`]),
+    ...(path?.hitchPin === undefined
+      ? []
+      : [language.say('hitch pin {pin}', { pin: pinWords(string, language) })]),
     ...(path?.note === undefined ? [] : [path.note]),
   ].join(', ');
 }
@@ -367,11 +371,11 @@ function spokenWire(string: LoopString, language: Language = english): string {
 function wireWords({ joined, withString }: LoopString, { say }: Language = english): string {
   switch (joined) {
     case 'looped':
-      return say('with {withString}', { withString: withString ?? '' });
+      return say('with {string}', { string: withString ?? '' });
     case 'tied':
       return say('tied');
     case 'unknown':
-      return 'unknown';
+      return say('unknown');
     default:
       return say('not said');
   }

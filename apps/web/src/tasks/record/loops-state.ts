@@ -154,7 +154,7 @@ export function numberPinsFrom(
       ),
     );
   return {
-    title: say('{facts} hitch pins from {first} on', { facts: facts.length, first }),
+    title: say('{count} hitch pins from {first} on', { count: facts.length, first }),
     facts,
     next: index,
   };
@@ -241,7 +241,7 @@ export function loopOnFrom(
     }
   }
   return {
-    title: say('{facts} wires from {name} on', { facts: facts.length, name: first.name }),
+    title: say('{count} wires from {name} on', { count: facts.length, name: first.name }),
     facts,
     next: strings.length - 1,
   };
@@ -266,7 +266,7 @@ export function tapOn(
 
 function loopOf(one: LoopString, other: LoopString, next: number, { say }: Language = english): LoopAction {
   return {
-    title: say('{name} and {name2} on one wire', { name: one.name, name2: other.name }),
+    title: say('{first} and {second} on one wire', { first: one.name, second: other.name }),
     facts: [looped(one, other)],
     next,
   };

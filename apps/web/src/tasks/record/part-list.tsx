@@ -46,10 +46,10 @@ export function Line({
       <button
         type="button"
         className="button quiet"
-        aria-label={say('Take back {spoken}', { spoken })}
+        aria-label={say('Take back {what}', { what: spoken })}
         onClick={() =>
           void desk.run((context, id) =>
-            withdrawEntry(context, id, fact.entry, said.reason ?? 'taken back while recording'),
+            withdrawEntry(context, id, fact.entry, said.reason ?? say('taken back while recording')),
           )
         }
       >

@@ -64,9 +64,9 @@ export function softPartOf(
       answer: { is: form.answer, ...text('reason', form.why) },
     };
   const lengths = {
-    ...length('thickness_m', form.thickness, unit, 'thickness', language),
-    ...length('length_m', form.length, unit, 'length', language),
-    ...length('width_m', form.width, unit, 'width', language),
+    ...length('thickness_m', form.thickness, unit, say('thickness'), language),
+    ...length('length_m', form.length, unit, say('length'), language),
+    ...length('width_m', form.width, unit, say('width'), language),
   };
   const answer = {
     is: 'known' as const,
@@ -78,7 +78,7 @@ export function softPartOf(
     throw new RangeError(
       say(
         'Cannot keep the {part}: a thickness, a length, a colour or a place is needed, none was found. Fill one in, or choose another answer.',
-        { part },
+        { part: say(part) },
       ),
     );
   return { kind: 'soft-part', part, section, answer };
@@ -90,15 +90,15 @@ export function softPartWords(
   unit: LengthUnit,
   language: Language = english,
 ): string {
+  const { say } = language;
   if (answer.is !== 'known')
-    return answer.reason === undefined ? answer.is : `${answer.is}: ${answer.reason}`;
+    return answer.reason === undefined ? say(answer.is) : `${say(answer.is)}: ${answer.reason}`;
   const { thickness_m, length_m, width_m, colour, where } = answer;
-  const size = (label: string, value: number | undefined) =>
-    value === undefined ? [] : [`${label} ${bothUnits(value, unit, 'length', language)}`];
+  const size = (value: number) => bothUnits(value, unit, 'length', language);
   return [
-    ...size('thick', thickness_m),
-    ...size('long', length_m),
-    ...size('wide', width_m),
+    ...(thickness_m === undefined ? [] : [say('thick {size}', { size: size(thickness_m) })]),
+    ...(length_m === undefined ? [] : [say('long {size}', { size: size(length_m) })]),
+    ...(width_m === undefined ? [] : [say('wide {size}', { size: size(width_m) })]),
     ...(colour === undefined ? [] : [colour]),
     ...(where === undefined ? [] : [where]),
   ].join(', ');
@@ -138,14 +138,14 @@ export function platePartOf(
       ),
     );
   const distances = form.distances.flatMap(({ from, distance }) => {
-    const value = typedLength(distance, unit, 'distance', language);
+    const value = typedLength(distance, unit, say('distance'), language);
     const point = from.trim();
     if (value === undefined && point === '') return [];
     if (value === undefined || point === '')
       throw new RangeError(
         say(
-          'Cannot keep the distances of {part}: both the point and the distance are needed, only {value} was found. Fill in the other, or clear both.',
-          { part, value: point === '' ? say('a distance') : `'${point}'` },
+          'Cannot keep the distances of {part}: both the point and the distance are needed, only {found} was found. Fill in the other, or clear both.',
+          { part, found: point === '' ? say('a distance') : `'${point}'` },
         ),
       );
     return [{ from: point, distance_m: value }];
@@ -197,8 +197,8 @@ export function windingsOf(
   if (keys.length === 0)
     throw new RangeError(
       say(
-        'Cannot keep this winding: a note with wound strings is needed, none is described from {from} to {value}. Check the notes, or the stringing.',
-        { from: form.from, value: form.to || form.from },
+        'Cannot keep this winding: a note with wound strings is needed, none is described from {from} to {to}. Check the notes, or the stringing.',
+        { from: form.from, to: form.to || form.from },
       ),
     );
   return keys.map((key) => ({
@@ -263,7 +263,7 @@ export function placeReadingOf(
 ): ReadingToRecord {
   const { say } = language;
   const { quantity } = form;
-  const { label } = readingQuantities[quantity];
+  const label = say(readingQuantities[quantity].label);
   const typed = readTypedNumber(form.value, language);
   if (typed.is !== 'number')
     throw new RangeError(
@@ -282,7 +282,7 @@ export function placeReadingOf(
         { label },
       ),
     );
-  const span = typedLength(form.span, screenUnit, 'span', language);
+  const span = typedLength(form.span, screenUnit, say('span'), language);
   if (needs && (span === undefined || span === 0))
     throw new RangeError(
       say(
@@ -372,8 +372,8 @@ export function sampleOf(
   if (what === '' || label === '')
     throw new RangeError(
       say(
-        'Cannot keep this sample: what it is and the label on its bag are needed, {value} was not found. Fill it in, so that the bag can be found again.',
-        { value: what === '' ? say('the first') : say('the second') },
+        'Cannot keep this sample: what it is and the label on its bag are needed, {which} was not found. Fill it in, so that the bag can be found again.',
+        { which: what === '' ? say('the first') : say('the second') },
       ),
     );
   return {

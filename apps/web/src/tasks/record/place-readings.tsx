@@ -30,7 +30,7 @@ import { unitWords } from './unit-words.ts';
 /** What is read here and there: of a section, or of the piano as a whole. */
 export function PlaceReadings({ section }: { section: string | undefined }) {
   const language = useLanguage();
-  const { say } = language;
+  const { plain, say } = language;
   const { job } = useDesk();
   const { unit } = useSettings();
   const [isOpen, setOpen] = useState(false);
@@ -49,21 +49,23 @@ export function PlaceReadings({ section }: { section: string | undefined }) {
       <ul className="plain-list">
         {placeReadingsOf(job, section).map((one) => {
           const { quantity, place, asRead, value_si, origin, span_m, loaded, instrument } = one;
-          const { label, dimension } = readingQuantities[quantity];
-          const where = place.key !== undefined ? noteName(place.key) : (place.section ?? 'the whole piano');
+          const { dimension } = readingQuantities[quantity];
+          const label = say(readingQuantities[quantity].label);
+          const where =
+            place.key !== undefined ? noteName(place.key) : (place.section ?? say('the whole piano'));
           return (
             <Line key={one.entry} fact={one} spoken={`${label}, ${where}`}>
               <strong>{label}</strong>, {where}
               {place.point !== undefined && `, ${place.point}`}:{' '}
               {dimension === 'length'
                 ? bothUnits(value_si, unit, 'length', language)
-                : `${asRead.value} ${asRead.unit}`}
+                : `${plain(asRead.value)} ${unitWords(asRead.unit, language)}`}
               {span_m !== undefined &&
-                say(', over a span of {bothUnits}', {
-                  bothUnits: bothUnits(span_m, unit, 'length', language),
-                })}
-              {loaded !== undefined && `, ${loaded ? 'loaded' : 'unloaded'}`}{' '}
-              <span className="faint">{instrument ?? origin}</span>
+                `, ${say('over a span of {span}', {
+                  span: bothUnits(span_m, unit, 'length', language),
+                })}`}
+              {loaded !== undefined && `, ${loaded ? say('loaded') : say('unloaded')}`}{' '}
+              <span className="faint">{instrument ?? say(origin)}</span>
             </Line>
           );
         })}
@@ -126,8 +128,7 @@ function PlaceReadingSheet({ section, onClose }: { section: string | undefined; 
       }
     >
       <p role="status" className="faint">
-        {kept > 0 &&
-          say('{kept} {kept, plural, one {reading} other {readings}} kept; the next one.', { kept })}
+        {kept > 0 && say('{kept, plural, one {# reading} other {# readings}} kept; the next one.', { kept })}
       </p>
       <SelectField
         label={say('What is read')}
@@ -136,7 +137,7 @@ function PlaceReadingSheet({ section, onClose }: { section: string | undefined; 
           setForm({ ...form, quantity: next });
           setUnit(undefined);
         }}
-        options={placeQuantityNames.map((value) => ({ value, words: readingQuantities[value].label }))}
+        options={placeQuantityNames.map((value) => ({ value, words: say(readingQuantities[value].label) }))}
       />
       <div className="fields">
         <TextField
@@ -149,7 +150,7 @@ function PlaceReadingSheet({ section, onClose }: { section: string | undefined; 
           label={say('Unit')}
           value={unit}
           onChange={setUnit}
-          options={units.map((value) => ({ value, words: unitWords(value) }))}
+          options={units.map((value) => ({ value, words: unitWords(value, language) }))}
         />
         <InstrumentInHand quantity={quantity} />
       </div>
@@ -175,7 +176,7 @@ function PlaceReadingSheet({ section, onClose }: { section: string | undefined; 
         {needsSpan(quantity) && (
           <TextField
             label={say('Span it was read over')}
-            hint={say('in {unitWords}, or with its unit', { unitWords: unitWords(screenUnit) })}
+            hint={say('in {unit}, or with its unit', { unit: unitWords(screenUnit, language) })}
             value={form.span}
             onChange={(span) => setForm({ ...form, span })}
           />
@@ -186,7 +187,10 @@ function PlaceReadingSheet({ section, onClose }: { section: string | undefined; 
           label={say('Were the strings pressing on the board?')}
           value={form.loaded}
           onChange={(loaded) => setForm({ ...form, loaded })}
-          options={(['not said', 'loaded', 'unloaded'] as const).map((value) => ({ value, words: value }))}
+          options={(['not said', 'loaded', 'unloaded'] as const).map((value) => ({
+            value,
+            words: say(value),
+          }))}
         />
       )}
     </RecordSheet>

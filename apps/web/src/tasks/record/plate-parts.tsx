@@ -35,10 +35,10 @@ export function PlateParts({ section }: { section: string }) {
               <strong>{one.part}</strong>, {one.isMovable ? say('movable') : say('fixed')}
               {one.distances.map(({ from, distance_m }) => (
                 <span key={from}>
-                  {say('; {bothUnits} from {from}', {
-                    bothUnits: bothUnits(distance_m, unit, 'length', language),
+                  {`; ${say('{distance} from {from}', {
+                    distance: bothUnits(distance_m, unit, 'length', language),
                     from,
-                  })}
+                  })}`}
                 </span>
               ))}
               {one.note !== undefined && `; ${one.note}`}
@@ -94,13 +94,13 @@ function PlatePartSheet({ section, onClose }: { section: string; onClose: () => 
         // biome-ignore lint/suspicious/noArrayIndexKey: distances never change places
         <div className="row-form" key={index}>
           <TextField
-            label={say('Distance {value}', { value: index + 1 })}
-            hint={say('in {unitWords}, or with its unit', { unitWords: unitWords(unit) })}
+            label={say('Distance {number}', { number: index + 1 })}
+            hint={say('in {unit}, or with its unit', { unit: unitWords(unit, language) })}
             value={one.distance}
             onChange={(distance) => change(index, { distance })}
           />
           <TextField
-            label={say('From which point ({value})', { value: index + 1 })}
+            label={say('From which point ({number})', { number: index + 1 })}
             hint={say('such as the first agraffe')}
             value={one.from}
             onChange={(from) => change(index, { from })}
@@ -114,7 +114,11 @@ function PlatePartSheet({ section, onClose }: { section: string; onClose: () => 
       >
         {say('One more distance')}
       </button>
-      <TextField label={say('Note')} value={form.note} onChange={(note) => setForm({ ...form, note })} />
+      <TextField
+        label={say('[a remark] Note')}
+        value={form.note}
+        onChange={(note) => setForm({ ...form, note })}
+      />
     </RecordSheet>
   );
 }

@@ -64,7 +64,12 @@ export async function keepSection(
     [section],
     language,
   );
-  await takeSectionOut(context, job, before, reason ?? `renamed to ${section.section}`);
+  await takeSectionOut(
+    context,
+    job,
+    before,
+    reason ?? language.say('renamed to {section}', { section: section.section }),
+  );
   return describeSections(context, job, [section]);
 }
 

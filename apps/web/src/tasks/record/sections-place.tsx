@@ -1,4 +1,4 @@
-import { noteName, parseNote } from '@becket/core';
+import { type Language, message, noteName, parseNote } from '@becket/core';
 import { frontTerminations, type Section } from '@becket/journal';
 import { describeUnisons } from '@becket/tasks';
 import { useState } from 'react';
@@ -24,11 +24,17 @@ export function SectionsPlace() {
   );
 }
 
-const rangeWords = ({ firstKey, lastKey }: { firstKey: number; lastKey: number }) =>
-  firstKey === lastKey ? noteName(firstKey) : `${noteName(firstKey)} to ${noteName(lastKey)}`;
+const rangeWords = (
+  { firstKey, lastKey }: { firstKey: number; lastKey: number },
+  { say }: Language,
+): string =>
+  firstKey === lastKey
+    ? noteName(firstKey)
+    : say('{first} to {last}', { first: noteName(firstKey), last: noteName(lastKey) });
 
 function Sections() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const [open, setOpen] = useState<{ form: SectionForm; before: Section | undefined }>();
   const left = keysLeft(job.piano!, (key) =>
@@ -61,9 +67,9 @@ function Sections() {
               {job.sections.map((section) => (
                 <tr key={section.section}>
                   <th scope="row">{section.section}</th>
-                  <td>{rangeWords(section)}</td>
-                  <td>{section.bridge}</td>
-                  <td>{section.frontTermination}</td>
+                  <td>{rangeWords(section, language)}</td>
+                  <td>{section.bridge === 'unknown' ? say('unknown') : section.bridge}</td>
+                  <td>{say(section.frontTermination)}</td>
                   <td>
                     <button
                       type="button"
@@ -81,7 +87,11 @@ function Sections() {
         </TableFrame>
       )}
       {left.length > 0 && (
-        <p>{say('In no section yet: {what}.', { what: left.map(rangeWords).join(', ') })}</p>
+        <p>
+          {say('In no section yet: {notes}.', {
+            notes: left.map((range) => rangeWords(range, language)).join(', '),
+          })}
+        </p>
       )}
       <button
         type="button"
@@ -144,7 +154,7 @@ function SectionSheet({ form: start, before, onClose }: SectionSheetProps) {
             className="button quiet"
             onClick={async () => {
               const done = await desk.run((context, id) =>
-                takeSectionOut(context, id, before, reason ?? 'not a section of this piano'),
+                takeSectionOut(context, id, before, reason ?? say('not a section of this piano')),
               );
               if (done) onClose();
             }}
@@ -154,31 +164,36 @@ function SectionSheet({ form: start, before, onClose }: SectionSheetProps) {
         )
       }
     >
-      {field('name', 'Name of the section')}
+      {field('name', say('Name of the section'))}
       <div className="fields">
-        {field('firstNote', 'First note of the section')}
-        {field('lastNote', 'Last note of the section')}
+        {field('firstNote', say('First note of the section'))}
+        {field('lastNote', say('Last note of the section'))}
       </div>
-      {field('bridge', 'Bridge', 'its name in this job, such as bass or long; empty when nobody has looked')}
+      {field(
+        'bridge',
+        say('Bridge'),
+        say('its name in this job, such as bass or long; empty when nobody has looked'),
+      )}
       <SelectField
         label={say('Front termination')}
         value={form.frontTermination}
         onChange={(frontTermination) => setForm({ ...form, frontTermination })}
-        options={frontTerminations.map((value) => ({ value, words: value }))}
+        options={frontTerminations.map((value) => ({ value, words: say(value) }))}
       />
     </RecordSheet>
   );
 }
 
 const kindWords = {
-  'plain/0': 'plain',
-  'wound/1': 'wound, one layer',
-  'wound/2': 'wound, two layers',
+  'plain/0': message('plain'),
+  'wound/1': message('wound, one layer'),
+  'wound/2': message('wound, two layers'),
 } as const;
 type Kind = keyof typeof kindWords;
 
 function Stringing() {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const [open, setOpen] = useState<Partial<StringingRun>>();
   const runs = stringingRuns(job.unisons);
@@ -207,15 +222,15 @@ function Stringing() {
             <tbody>
               {runs.map((run) => (
                 <tr key={run.firstKey}>
-                  <th scope="row">{rangeWords(run)}</th>
+                  <th scope="row">{rangeWords(run, language)}</th>
                   <td>{run.strings}</td>
-                  <td>{kindWords[`${run.winding}/${run.layers}` as Kind]}</td>
+                  <td>{say(kindWords[`${run.winding}/${run.layers}` as Kind])}</td>
                   <td>
                     <button
                       type="button"
                       className="button quiet"
-                      aria-label={say('Change the stringing of {rangeWords}', {
-                        rangeWords: rangeWords(run),
+                      aria-label={say('Change the stringing of {notes}', {
+                        notes: rangeWords(run, language),
                       })}
                       onClick={() => setOpen(run)}
                     >
@@ -229,7 +244,11 @@ function Stringing() {
         </TableFrame>
       )}
       {left.length > 0 && (
-        <p>{say('Not described yet: {what}.', { what: left.map(rangeWords).join(', ') })}</p>
+        <p>
+          {say('Not described yet: {notes}.', {
+            notes: left.map((range) => rangeWords(range, language)).join(', '),
+          })}
+        </p>
       )}
       <button type="button" className="button" onClick={() => setOpen(left[0] ?? {})}>
         {say('Describe a run of notes')}
@@ -285,7 +304,7 @@ function StringingSheet({ run, onClose }: { run: Partial<StringingRun>; onClose:
         label={say('Kind')}
         value={kind}
         onChange={setKind}
-        options={(Object.keys(kindWords) as Kind[]).map((value) => ({ value, words: kindWords[value] }))}
+        options={(Object.keys(kindWords) as Kind[]).map((value) => ({ value, words: say(kindWords[value]) }))}
       />
     </RecordSheet>
   );

@@ -47,9 +47,9 @@ export function SeenPlace() {
           ...open.map((one) => ({
             value: `section ${one.section}`,
             words: one.count === 0 ? `${one.section} ✓` : `${one.section}: ${one.count}`,
-            spoken: say('{section}, {value} open', {
+            spoken: say('{section}, {count, plural, =0 {nothing} other {#}} open', {
               section: one.section,
-              value: one.count === 0 ? say('nothing') : one.count,
+              count: one.count,
             }),
           })),
           { value: 'whole piano', words: say('whole piano'), spoken: say('the whole piano') },
@@ -78,7 +78,7 @@ function ThingsSeen({ section }: { section: string | undefined }) {
   const [open, setOpen] = useState<ObservedThing>();
   const things = useMemo(() => thingsSeen(job, record, section, language), [job, record, section, language]);
   const left = things.filter(({ isOpen }) => isOpen).length;
-  const where = section === undefined ? 'whole piano' : `section ${section}`;
+  const where = section === undefined ? say('whole piano') : say('section {section}', { section });
   const answer = ({ thing, seen }: ThingSeen, is: Absence) =>
     void desk.run((context, id) =>
       keepSeen(context, id, { thing, section, seen }, { answer: is, text: '' }, said, language),
@@ -91,12 +91,15 @@ function ThingsSeen({ section }: { section: string | undefined }) {
           ? say('What is noted here speaks for every section of which nothing else is said.')
           : left === 0
             ? say('Nothing is open in this section.')
-            : say('{left} of {value} things are open in this section.', { left, value: things.length - 1 })}
+            : say('{left} of {things} things are open in this section.', {
+                left,
+                things: things.length - 1,
+              })}
       </p>
       <ul className="seen-list" aria-label={say('Things seen, {where}', { where })}>
         {things.map((one) => (
           <li key={one.thing} data-open={one.isOpen || undefined}>
-            <strong>{observedThings[one.thing]}</strong>
+            <strong>{say(observedThings[one.thing])}</strong>
             <span className={one.seen === undefined ? 'faint' : undefined}>
               {one.isOpen && <span aria-hidden="true">○ </span>}
               {one.words}
@@ -105,10 +108,14 @@ function ThingsSeen({ section }: { section: string | undefined }) {
               <button
                 type="button"
                 className="button"
-                aria-label={`${one.seen === undefined ? 'Note' : 'Change'} ${observedThings[one.thing]}, ${where}`}
+                aria-label={say('{is, select, new {Note} other {Change}} {thing}, {where}', {
+                  is: one.seen === undefined ? 'new' : 'seen',
+                  thing: say(observedThings[one.thing]),
+                  where,
+                })}
                 onClick={() => setOpen(one.thing)}
               >
-                {one.seen === undefined ? say('Note') : say('Change')}
+                {one.seen === undefined ? say('[write down] Note') : say('Change')}
               </button>
               {one.isOpen &&
                 absences
@@ -118,10 +125,10 @@ function ThingsSeen({ section }: { section: string | undefined }) {
                       key={is}
                       type="button"
                       className="button quiet"
-                      aria-label={`${observedThings[one.thing]}: ${is}`}
+                      aria-label={`${say(observedThings[one.thing])}: ${say(is)}`}
                       onClick={() => answer(one, is)}
                     >
-                      {is}
+                      {say(is)}
                     </button>
                   ))}
             </span>
@@ -130,7 +137,7 @@ function ThingsSeen({ section }: { section: string | undefined }) {
       </ul>
       {open !== undefined && (
         <SeenSheet
-          title={`${observedThings[open]}, ${where}`}
+          title={`${say(observedThings[open])}, ${where}`}
           one={things.find(({ thing }) => thing === open)!}
           section={section}
           onClose={() => setOpen(undefined)}
@@ -174,7 +181,7 @@ function SeenSheet({
         onChange={(answer) => setForm({ ...form, answer })}
         options={[
           { value: 'known', words: say('it is there') },
-          ...absences.map((value) => ({ value, words: value })),
+          ...absences.map((value) => ({ value, words: say(value) })),
         ]}
       />
       <TextField

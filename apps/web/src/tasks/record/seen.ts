@@ -17,10 +17,10 @@ export function seenAt(job: Job, thing: ObservedThing, section: string | undefin
   return job.observations.findLast((one) => one.thing === thing && one.place.section === section);
 }
 
-export function seenWords(seen: Seen): string {
+export function seenWords(seen: Seen, { say }: Language = english): string {
   const { answer } = seen;
   if (answer.is === 'known') return answer.text;
-  return answer.reason === undefined ? answer.is : `${answer.is}: ${answer.reason}`;
+  return answer.reason === undefined ? say(answer.is) : `${say(answer.is)}: ${answer.reason}`;
 }
 
 /** How it stands with one thing of a section. */
@@ -50,7 +50,7 @@ export function thingsSeen(
         thing,
         seen,
         isOpen: section !== undefined && thing !== 'remarks' && seen.answer.is === 'unknown',
-        words: seenWords(seen),
+        words: seenWords(seen, language),
       };
     if (section === undefined || thing === 'remarks')
       return { thing, seen, isOpen: false, words: say('nothing noted') };
@@ -60,7 +60,7 @@ export function thingsSeen(
         thing,
         seen,
         isOpen: false,
-        words: say('on the whole piano: {seenWords}', { seenWords: seenWords(everywhere) }),
+        words: say('on the whole piano: {seen}', { seen: seenWords(everywhere, language) }),
       };
     const measured = measuredAnswer(job, { thing, section, notes });
     return { thing, seen, ...ofMeasured(measured, everywhere !== undefined, language) };
@@ -75,16 +75,16 @@ function ofMeasured(
 ): Pick<ThingSeen, 'isOpen' | 'words'> {
   switch (measured.is) {
     case 'answered':
-      return { isOpen: false, words: 'measured' };
+      return { isOpen: false, words: say('measured') };
     case 'in part':
       return {
         isOpen: true,
-        words: say('{value} of {of} strings noted', { value: measured.of - measured.left, of: measured.of }),
+        words: say('{noted} of {of} strings noted', { noted: measured.of - measured.left, of: measured.of }),
       };
     case 'looked in vain':
-      return { isOpen: true, words: 'unknown' };
+      return { isOpen: true, words: say('unknown') };
     case 'nothing':
-      return { isOpen: true, words: wasLookedFor ? 'unknown' : 'open' };
+      return { isOpen: true, words: wasLookedFor ? say('unknown') : say('open') };
   }
 }
 

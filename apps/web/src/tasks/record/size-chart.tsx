@@ -63,11 +63,15 @@ export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
   const words =
     chosen === undefined
       ? undefined
-      : `size ${chosen.size}, ${bothUnits(chosen.diameter, unit, 'diameter', language)}, ${oddsText(chosen.odds, language)}; ${
-          chosen.readings.length === 0
-            ? 'no reading'
-            : `read ${chosen.readings.map(({ value_si }) => lengthText(value_si, unit, 'diameter', language)).join(', ')}`
-        }`;
+      : say('size {size}, {diameter}, {odds}; {readings, plural, =0 {no reading} other {read {values}}}', {
+          size: chosen.size,
+          diameter: bothUnits(chosen.diameter, unit, 'diameter', language),
+          odds: oddsText(chosen.odds, language),
+          readings: chosen.readings.length,
+          values: chosen.readings
+            .map(({ value_si }) => lengthText(value_si, unit, 'diameter', language))
+            .join(', '),
+        });
 
   function choose(event: PointerEvent<HTMLDivElement>): void {
     const { left } = event.currentTarget.getBoundingClientRect();
@@ -90,7 +94,7 @@ export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
         ) : (
           <>
             <strong>{chosen.note}</strong> {words}
-            {chosen.isDoubtful && <span className="warn"> {say('◇ doubtful')}</span>}
+            {chosen.isDoubtful && <span className="warn"> {`◇ ${say('doubtful')}`}</span>}
           </>
         )}
       </p>

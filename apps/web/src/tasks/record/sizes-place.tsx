@@ -59,7 +59,7 @@ export function SizesPlace() {
         onChange={numbering.set}
         options={[
           { value: 'as the readings say', words: say('let the readings say') },
-          ...wireLatticeNames.map((value) => ({ value, words: value })),
+          ...wireLatticeNames.map((value) => ({ value, words: say(value) })),
         ]}
       />
       <div aria-live="polite" aria-busy={!isFresh}>
@@ -107,10 +107,12 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
       <p>{biasSentence(sizes, unit, language)}</p>
       {sizes.shiftDoubt !== undefined && <p className="notice">◇ {sizes.shiftDoubt}</p>}
       <h3>
-        {sayNodes('Doubtful notes: {doubtful}{span}', {
+        {sayNodes('Doubtful notes: {doubtful}{among}', {
           doubtful: doubtful.length,
-          span: (
-            <span className="faint">{say(', of {notes} plain notes', { notes: sizes.notes.length })}</span>
+          among: (
+            <span className="faint">
+              {`, ${say('of {notes} plain notes', { notes: sizes.notes.length })}`}
+            </span>
           ),
         })}
       </h3>
@@ -125,16 +127,16 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
                 <strong>{note}</strong> {size}, {bothUnits(diameter, unit, 'diameter', language)}:{' '}
                 {oddsText(odds, language)}
                 {otherwise !== undefined &&
-                  say('; else {size}, {oddsText}', {
+                  `; ${say('else {size}, {odds}', {
                     size: otherwise.size,
-                    oddsText: oddsText(otherwise.odds, language),
-                  })}
+                    odds: oddsText(otherwise.odds, language),
+                  })}`}
                 .{' '}
                 <span className="faint">
                   {readings.length === 0
                     ? say('No reading.')
-                    : say('Read {what}.', {
-                        what: readings
+                    : say('Read {diameters}.', {
+                        diameters: readings
                           .map(({ value_si }) => lengthText(value_si, unit, 'diameter', language))
                           .join(', '),
                       })}
@@ -147,7 +149,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
           ))}
         </ul>
       )}
-      <h3>{say('Sizes along the compass, {lattice} numbers', { lattice: sizes.lattice })}</h3>
+      <h3>{say('Sizes along the compass, {lattice} numbers', { lattice: say(sizes.lattice) })}</h3>
       <TableFrame label={say('Sizes along the compass')}>
         <table className="table size-table">
           <thead>
@@ -166,7 +168,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
                 <td>
                   {first.key === last.key
                     ? first.note
-                    : say('{note} to {note2}', { note: first.note, note2: last.note })}{' '}
+                    : say('{first} to {last}', { first: first.note, last: last.note })}{' '}
                   <span className="faint">({notes})</span>
                 </td>
                 <td>
@@ -206,20 +208,25 @@ function Stamps() {
 
   return (
     <section aria-labelledby="stamps">
-      <h3 id="stamps">{say('Size stamps: {sizeStamps}', { sizeStamps: job.sizeStamps.length })}</h3>
+      <h3 id="stamps">{say('Size stamps: {count}', { count: job.sizeStamps.length })}</h3>
       {job.sizeStamps.length > 0 && (
         <ul className="plain-list">
           {job.sizeStamps.map(({ entry, key, on, text, lattice, says }) => (
             <li key={entry}>
               <span>
-                {sayNodes('{strong} “{text}” {says}, on the {on}, {value}', {
-                  strong: <strong>{noteName(key)}</strong>,
-                  text,
-                  says,
-                  on,
-                  value:
-                    lattice === 'unknown' ? say('numbering unknown') : say('{lattice} number', { lattice }),
-                })}
+                {sayNodes(
+                  '{note} “{text}” {says, select, starts {starts here} other {ends here}}, on the {on, select, bridge {bridge} plate {plate} other {elsewhere}}, {numbering}',
+                  {
+                    note: <strong>{noteName(key)}</strong>,
+                    text,
+                    says: says === 'starts here' ? 'starts' : 'ends',
+                    on,
+                    numbering:
+                      lattice === 'unknown'
+                        ? say('numbering unknown')
+                        : say('{lattice} number', { lattice: say(lattice) }),
+                  },
+                )}
               </span>
               <button
                 type="button"
@@ -227,7 +234,7 @@ function Stamps() {
                 aria-label={say('Take back the stamp {text} at {note}', { text, note: noteName(key) })}
                 onClick={() =>
                   void desk.run((context, id) =>
-                    withdrawEntry(context, id, entry, said.reason ?? 'taken back while recording'),
+                    withdrawEntry(context, id, entry, said.reason ?? say('taken back while recording')),
                   )
                 }
               >
@@ -268,13 +275,16 @@ function Stamps() {
             label={say('Where')}
             value={form.on}
             onChange={(on) => setForm({ ...form, on })}
-            options={(['bridge', 'plate', 'elsewhere'] as const).map((value) => ({ value, words: value }))}
+            options={(['bridge', 'plate', 'elsewhere'] as const).map((value) => ({
+              value,
+              words: say(value),
+            }))}
           />
           <Choice
             label={say('The size')}
             value={form.says}
             onChange={(says) => setForm({ ...form, says })}
-            options={(['starts here', 'ends here'] as const).map((value) => ({ value, words: value }))}
+            options={(['starts here', 'ends here'] as const).map((value) => ({ value, words: say(value) }))}
           />
           <Choice
             label={say('Its numbering')}
@@ -282,8 +292,8 @@ function Stamps() {
             onChange={(lattice) => setForm({ ...form, lattice })}
             options={(['unknown', 'US', 'metric'] as const).map((value) => ({
               value,
-              words: value,
-              spoken: say('numbering {value}', { value }),
+              words: say(value),
+              spoken: say('numbering {lattice}', { lattice: say(value) }),
             }))}
           />
         </div>

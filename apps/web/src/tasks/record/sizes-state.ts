@@ -63,36 +63,46 @@ export function numberingSentence(
 ): string {
   const { say } = language;
   if (isLatticeFixed)
-    return say('You fixed the {lattice} numbering; the readings and stamps are not asked.', { lattice });
+    return say('You fixed the {lattice} numbering; the readings and stamps are not asked.', {
+      lattice: say(lattice),
+    });
   const odds = latticeOdds[lattice];
-  return say('The readings and stamps speak for {lattice} numbers{value}.', {
-    lattice,
-    value: odds === undefined ? '' : ` (${oddsText(odds, language)})`,
-  });
+  return say(
+    'The readings and stamps speak for {lattice} numbers{odds, select, none {} other { ({odds})}}.',
+    {
+      lattice: say(lattice),
+      odds: odds === undefined ? 'none' : oddsText(odds, language),
+    },
+  );
 }
 
 /** How far worn wire reads from new wire, with its interval, in one sentence. */
 export function biasSentence(
   { bias, scatter }: InferredWireSizes,
   unit: LengthUnit,
-  { say }: Language = english,
+  language: Language = english,
 ): string {
-  const side = (value: number) => `${smallText(Math.abs(value), unit)} ${value < 0 ? 'thinner' : 'thicker'}`;
+  const { say } = language;
+  const side = (value: number) =>
+    say('{difference} {is, select, thinner {thinner} other {thicker}}', {
+      difference: smallText(Math.abs(value), unit, language),
+      is: value < 0 ? 'thinner' : 'thicker',
+    });
   return say(
-    'As a whole the readings are {side} than new wire (between {side2} and {side3}, 95 %); single readings scatter by {smallText}.',
+    'As a whole the readings are {bias} than new wire (between {low} and {high}, 95 %); single readings scatter by {scatter}.',
     {
-      side: side(bias.value),
-      side2: side(bias.low),
-      side3: side(bias.high),
-      smallText: smallText(scatter.value, unit),
+      bias: side(bias.value),
+      low: side(bias.low),
+      high: side(bias.high),
+      scatter: smallText(scatter.value, unit, language),
     },
   );
 }
 
 /** '2 µm (0.08 thou)': differences of diameters, which a diameter's own digits would round away. */
-function smallText(length_m: number, unit: LengthUnit): string {
-  const micrometres = `${(inMicrometres(metres(length_m))).toFixed(0)} µm`;
-  const thou = `${inMils(metres(length_m)).toFixed(2)} thou`;
+function smallText(length_m: number, unit: LengthUnit, { fixed }: Language): string {
+  const micrometres = `${fixed(inMicrometres(metres(length_m)), 0)} µm`;
+  const thou = `${fixed(inMils(metres(length_m)), 2)} thou`;
   return unit === 'mm' ? `${micrometres} (${thou})` : `${thou} (${micrometres})`;
 }
 

@@ -27,10 +27,10 @@ export function SoftParts({ section }: { section: string }) {
           <tbody>
             {softParts.map((part) => {
               const known = job.softParts.find((one) => one.section === section && one.part === part);
-              const verb = known === undefined ? 'Measure' : 'Change';
+              const verb = known === undefined ? say('Measure') : say('Change');
               return (
                 <tr key={part}>
-                  <th scope="row">{part}</th>
+                  <th scope="row">{say(part)}</th>
                   <td className="seen-words">
                     {known === undefined ? (
                       <span className="faint">{say('nothing measured')}</span>
@@ -42,7 +42,14 @@ export function SoftParts({ section }: { section: string }) {
                     <button
                       type="button"
                       className="button quiet"
-                      aria-label={say('{verb} {part}, section {section}', { verb, part, section })}
+                      aria-label={say(
+                        '{is, select, new {Measure} other {Change}} {part}, section {section}',
+                        {
+                          is: known === undefined ? 'new' : 'known',
+                          part: say(part),
+                          section,
+                        },
+                      )}
                       onClick={() => setOpen(part)}
                     >
                       {verb}
@@ -74,10 +81,10 @@ function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: st
       language,
     ),
   );
-  const hint = `in ${unitWords(unit)}, or with its unit`;
+  const hint = say('in {unit}, or with its unit', { unit: unitWords(unit, language) });
   return (
     <RecordSheet
-      title={say('{part}, section {section}', { part, section })}
+      title={say('{part}, section {section}', { part: say(part), section })}
       keep={say('Keep it')}
       onClose={onClose}
       onKeep={() =>
@@ -92,7 +99,7 @@ function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: st
         onChange={(answer) => setForm({ ...form, answer })}
         options={[
           { value: 'known', words: say('it is there') },
-          ...absences.map((value) => ({ value, words: value })),
+          ...absences.map((value) => ({ value, words: say(value) })),
         ]}
       />
       {form.answer === 'known' ? (

@@ -98,7 +98,7 @@ export function StringsPlace() {
           // What was refused comes back into its field, unless something else was typed there since.
           const input = inputOf(name);
           if (input !== null && input.value === '') input.value = text;
-          const title = `${name} ${readingQuantities[ownRound.quantity].label}`;
+          const title = `${name} ${language.say(readingQuantities[ownRound.quantity].label)}`;
           view.update({
             readBack: { is: 'not saved', title, value: desk.problem.get() ?? '', alsoAs: undefined },
           });
@@ -147,11 +147,16 @@ export function StringsPlace() {
 
   const takeOut = useCallback(
     (row: StringRow, entry: string, words: string) => {
-      const title = `the taking back of ${words}, ${row.name}`;
+      const title = language.say('the taking back of {words}, {name}', { words, name: row.name });
       void inTurn.current(async () => {
         const { reason } = latest.current;
         const entries = await desk.run(async (context, id) =>
-          takeBack(context, id, entry, await reasonFor(context, id, reason, 'taken back while recording')),
+          takeBack(
+            context,
+            id,
+            entry,
+            await reasonFor(context, id, reason, language.say('taken back while recording')),
+          ),
         );
         if (entries === undefined) return;
         view.update({
@@ -160,7 +165,7 @@ export function StringsPlace() {
         });
       });
     },
-    [desk, view],
+    [desk, view, language],
   );
 
   const answerWith = (answer: Absence) => {
@@ -203,16 +208,13 @@ export function StringsPlace() {
         <>
           <p data-strings role="status">
             {say(
-              '{readCount} of {rows} strings have their {label}. Numbers are read in {unitWords}{value}; one typed with its unit keeps it.',
+              '{read} of {rows} strings have their {quantity}. Numbers are read in {unit}{instrument, select, none {} other { by {instrument}}}; one typed with its unit keeps it.',
               {
-                readCount,
+                read: readCount,
                 rows: rows.length,
-                label: readingQuantities[quantity].label,
-                unitWords: unitWords(ownUnit),
-                value:
-                  instrument === undefined
-                    ? ''
-                    : say(' by {instrument}', { instrument: instrument.instrument }),
+                quantity: say(readingQuantities[quantity].label),
+                unit: unitWords(ownUnit, language),
+                instrument: instrument?.instrument ?? 'none',
               },
             )}
           </p>
@@ -253,6 +255,14 @@ function inputOf(name: string): HTMLInputElement | null {
   return document.querySelector(`input[data-string="${name}"]`);
 }
 
+/** The groups of quantities, in words. */
+const groupWords = {
+  'The wire': message('The wire'),
+  Lengths: message('Lengths'),
+  'Tuning pin': message('Tuning pin'),
+  'Hitch pin': message('Hitch pin'),
+} as const satisfies Record<keyof typeof stringQuantities, string>;
+
 const stringsChoices = [
   { value: 'not said', words: message('not said') },
   { value: 'on', words: message('on, at tension') },
@@ -276,7 +286,8 @@ function RoundFields({
   offered: readonly ReadingQuantityName[];
   onChange: (round: StringRound) => void;
 }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk, job } = useDesk();
   return (
     <div className="fields round-fields">
@@ -292,12 +303,12 @@ function RoundFields({
             }
           >
             {Object.entries(stringQuantities).map(([group, quantities]) => (
-              <optgroup key={group} label={group}>
+              <optgroup key={group} label={say(groupWords[group as keyof typeof groupWords])}>
                 {(Object.keys(quantities) as ReadingQuantityName[])
                   .filter((name) => offered.includes(name))
                   .map((name) => (
                     <option key={name} value={name}>
-                      {readingQuantities[name].label}
+                      {say(readingQuantities[name].label)}
                     </option>
                   ))}
               </optgroup>
@@ -309,7 +320,7 @@ function RoundFields({
         label={say('Point')}
         hint={say('may stay empty')}
         maxLength={120}
-        words={pointsOf(job, round.quantity)}
+        words={pointsOf(job, round.quantity, language)}
         value={round.point}
         onChange={(point) => onChange({ ...round, point })}
       />
@@ -317,13 +328,13 @@ function RoundFields({
         label={say('The strings are')}
         value={round.strings}
         onChange={(strings) => onChange({ ...round, strings })}
-        options={stringsChoices}
+        options={stringsChoices.map(({ value, words }) => ({ value, words: say(words) }))}
       />
       <SelectField
         label={say('The wire is')}
         value={round.surface}
         onChange={(surface) => onChange({ ...round, surface })}
-        options={surfaceChoices}
+        options={surfaceChoices.map(({ value, words }) => ({ value, words: say(words) }))}
       />
       <InstrumentInHand quantity={round.quantity} />
       <p className="instruments-link">
@@ -352,7 +363,8 @@ interface RowProps {
 
 const Row = memo(
   function Row({ row, question, quantity, unit, onCommit, onGoOn, onEnter, onTakeOut }: RowProps) {
-    const { say } = useLanguage();
+    const language = useLanguage();
+    const { say } = language;
     const { name, readings, ofNote, absence } = row;
     function send(input: HTMLInputElement): void {
       const text = input.value;
@@ -374,8 +386,8 @@ const Row = memo(
         <input
           className="input"
           data-string={name}
-          aria-label={`${name} ${readingQuantities[quantity].label}`}
-          placeholder={absence}
+          aria-label={`${name} ${say(readingQuantities[quantity].label)}`}
+          placeholder={absence === undefined ? undefined : say(absence)}
           inputMode="decimal"
           enterKeyHint="next"
           autoComplete="off"
@@ -386,7 +398,7 @@ const Row = memo(
         />
         <span className="string-readings">
           {readings.map((reading) => {
-            const words = stringReadingWords(reading, unit);
+            const words = stringReadingWords(reading, unit, language);
             return (
               <button
                 key={reading.entry}
@@ -400,7 +412,7 @@ const Row = memo(
             );
           })}
           {ofNote > 0 && row.string === 1 && (
-            <span className="faint">{say('and {ofNote} of the note', { ofNote })}</span>
+            <span className="faint">{say('and {count} of the note', { count: ofNote })}</span>
           )}
         </span>
         {question !== '' && (

@@ -1,4 +1,4 @@
-import { english, type Language, noteName } from '@becket/core';
+import { english, type Language, type Message, message, noteName } from '@becket/core';
 import {
   type Absence,
   type FactOf,
@@ -51,21 +51,32 @@ const belongsTo = Object.assign({}, ...Object.values(stringQuantities)) as Parti
 >;
 
 /** Usual points to read at; any other may be named. Common practice, no source. */
-export function usualPoints(quantity: ReadingQuantityName): readonly string[] {
+export function usualPoints(quantity: ReadingQuantityName): readonly Message[] {
   if (quantity.startsWith('pin-'))
-    return ['at the top', 'above the coils', 'below the coils', 'at the thread'];
-  if (quantity === 'hitch-pin-diameter') return ['at the plate', 'where the wire lies'];
+    return [
+      message('at the top'),
+      message('above the coils'),
+      message('below the coils'),
+      message('at the thread'),
+    ];
+  if (quantity === 'hitch-pin-diameter') return [message('at the plate'), message('where the wire lies')];
   return readingQuantities[quantity].label.includes('diameter')
-    ? ['near the front termination', 'in the middle', 'near the bridge', 'front length', 'back length']
+    ? [
+        message('near the front termination'),
+        message('in the middle'),
+        message('near the bridge'),
+        message('front length'),
+        message('back length'),
+      ]
     : [];
 }
 
 /** Points to offer: those that readings of this job name already, then the usual ones. */
-export function pointsOf(job: Job, quantity: ReadingQuantityName): string[] {
+export function pointsOf(job: Job, quantity: ReadingQuantityName, { say }: Language = english): string[] {
   const used = job.readings
     .filter((one) => one.quantity === quantity && one.place.point !== undefined)
     .map(({ place }) => place.point!);
-  return [...new Set([...used, ...usualPoints(quantity)])];
+  return [...new Set([...used, ...usualPoints(quantity).map((point) => say(point))])];
 }
 
 /** One string of a section, with what was read of it. */
@@ -184,14 +195,15 @@ export async function commitString(
   const word = text.trim().toLowerCase();
   if (word === '') return undefined;
   const { quantity } = around.round;
-  const title = `${name} ${readingQuantities[quantity].label}`;
+  const { say } = language;
+  const title = `${name} ${say(readingQuantities[quantity].label)}`;
   const said = around.reason.trim() === '' ? {} : { reason: around.reason.trim() };
   const answer = absenceKeys.find(({ answer: full, typed }) => typed.includes(word) || full === word)?.answer;
   if (answer !== undefined) {
     const changed = await recordAbsence(context, job, { quantity, place: { key, string }, answer, ...said });
     const entry = changed.absences.at(-1)?.entry;
     return {
-      readBack: { is: 'saved', title, value: answer, alsoAs: undefined },
+      readBack: { is: 'saved', title, value: say(answer), alsoAs: undefined },
       step: { title, entries: entry === undefined ? [] : [entry] },
     };
   }
@@ -242,15 +254,21 @@ function readingOf(
 }
 
 /** '1.025 mm, near the bridge, cleaned' */
-export function stringReadingWords(reading: StandingReading, unit: LengthUnit): string {
+export function stringReadingWords(
+  reading: StandingReading,
+  unit: LengthUnit,
+  { say }: Language = english,
+): string {
   const { place, condition } = reading;
   return [
     readingText(reading, unit),
     place.point,
     condition === undefined || condition.strings === 'unknown' || condition.strings === 'on'
       ? undefined
-      : `strings ${condition.strings}`,
-    condition?.surface,
+      : say('strings {is, select, down {let down} other {off}}', {
+          is: condition.strings === 'let down' ? 'down' : 'off',
+        }),
+    condition?.surface && say(condition.surface),
   ]
     .filter((part) => part !== undefined)
     .join(', ');

@@ -15,8 +15,8 @@ export function StripDoubts() {
   const { unit } = useSettings();
   const [, select] = useSelectedKey();
   const wound = useMemo(
-    () => woundDoubts(job, { lengthUnit: unit }).flatMap(({ contradictions }) => contradictions),
-    [job, unit],
+    () => woundDoubts(job, { lengthUnit: unit, language }).flatMap(({ contradictions }) => contradictions),
+    [job, unit, language],
   );
   const wires = useMemo(() => loopMap(job, { lengthUnit: unit }, language).questions, [job, unit, language]);
   const open = wound.length + wires.length;
@@ -44,7 +44,7 @@ export function StripDoubts() {
           <li key={`${kind}/${sentence}`}>
             <span>
               ◇ {sentence}
-              {noted !== undefined && say(' Noted of it: {noted}.', { noted })}
+              {noted !== undefined && ` ${say('Noted of it: {noted}.', { noted })}`}
             </span>
             <a
               className="button quiet"

@@ -1,3 +1,4 @@
+import { type Message, message } from '@becket/core';
 import { type Gap, type GapRank, gapRanks, stripCheck } from '@becket/journal';
 import { acceptGaps, sealRecord } from '@becket/tasks';
 import { useMemo, useState } from 'react';
@@ -9,16 +10,16 @@ import { LetDownPlan } from './let-down.tsx';
 import { recordViewOf } from './record-state.ts';
 import { StripDoubts } from './strip-doubts.tsx';
 
-const rankWords: Record<GapRank, string> = {
-  'lost for ever': 'Lost for ever once the strings are off',
-  costly: 'Costly to find out later',
-  convenient: 'Convenient to have',
+const rankWords: Record<GapRank, Message> = {
+  'lost for ever': message('Lost for ever once the strings are off'),
+  costly: message('Costly to find out later'),
+  convenient: message('Convenient to have'),
 };
 
 /** The strip check: what is still missing, and the seal. */
 export function StripPlace() {
   const language = useLanguage();
-  const { say, sayNodes } = language;
+  const { plain, say, sayNodes } = language;
   const { desk, job } = useDesk();
   const check = useMemo(() => stripCheck(job, language), [job, language]);
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
@@ -50,20 +51,22 @@ export function StripPlace() {
       <h2 id="strip-check">{say('Strip check')}</h2>
       <p className="notice" role="status">
         {check.isPassed
-          ? sayNodes('{strong} Nothing is open{value}', {
-              strong: <strong>{say('● Passed.')}</strong>,
-              value:
-                check.gaps.length > 0
-                  ? say('; {gaps} gaps were accepted by name.', { gaps: check.gaps.length })
-                  : '.',
-            })
-          : sayNodes('{strong} {openGaps} {openGaps, plural, one {gap is} other {gaps are}} open: {what}.', {
-              strong: <strong>{say('▲ Not passed.')}</strong>,
-              openGaps: check.openGaps.length,
-              what: gapRanks
+          ? sayNodes(
+              '{passed} Nothing is open{gaps, plural, =0 {} other {; {count} gaps were accepted by name}}.',
+              {
+                passed: <strong>{`● ${say('Passed.')}`}</strong>,
+                gaps: check.gaps.length,
+                count: plain(check.gaps.length),
+              },
+            )
+          : sayNodes('{notPassed} {count} {gaps, plural, one {gap is} other {gaps are}} open: {ranks}.', {
+              notPassed: <strong>{`▲ ${say('Not passed.')}`}</strong>,
+              count: plain(check.openGaps.length),
+              gaps: check.openGaps.length,
+              ranks: gapRanks
                 .map((rank) => ({ rank, count: check.openGaps.filter((gap) => gap.rank === rank).length }))
                 .filter(({ count }) => count > 0)
-                .map(({ rank, count }) => `${count} ${rank}`)
+                .map(({ rank, count }) => `${count} ${say(rank)}`)
                 .join(', '),
             })}
       </p>
@@ -115,8 +118,9 @@ export function StripPlace() {
           >
             {taken.length === 0
               ? say('Accept the ticked gaps')
-              : say('Accept {taken} {taken, plural, one {gap} other {gaps}} by name', {
-                  taken: taken.length,
+              : say('Accept {count} {gaps, plural, one {gap} other {gaps}} by name', {
+                  count: plain(taken.length),
+                  gaps: taken.length,
                 })}
           </button>
         </div>
@@ -137,7 +141,7 @@ export function StripPlace() {
             className="button"
             href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'after-strip' })}
           >
-            {say('Found after the strip: {damages}', { damages: job.damages.length })}
+            {say('Found after the strip: {count}', { count: job.damages.length })}
           </a>
         </p>
       )}
@@ -161,8 +165,8 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
   const openNames = gaps.filter(({ accepted }) => accepted === undefined).map(({ name }) => name);
   const areAllChosen = openNames.length > 0 && openNames.every((name) => chosen.has(name));
   return (
-    <section aria-label={rankWords[rank]}>
-      <h3>{say('{value}: {openNames} open', { value: rankWords[rank], openNames: openNames.length })}</h3>
+    <section aria-label={say(rankWords[rank])}>
+      <h3>{say('{rank}: {count} open', { rank: say(rankWords[rank]), count: openNames.length })}</h3>
       {openNames.length > 1 && (
         <label className="tick">
           <input
@@ -170,7 +174,7 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
             checked={areAllChosen}
             onChange={(event) => onChoose(openNames, event.target.checked)}
           />
-          {say('tick all {openNames}', { openNames: openNames.length })}
+          {say('tick all {count}', { count: openNames.length })}
         </label>
       )}
       <ul className="gaps">
@@ -187,11 +191,10 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
               </label>
             ) : (
               <p className="faint gap-open">
-                {say('✓ {sentence} Accepted by {by}: {reason}.', {
-                  sentence,
+                {`✓ ${sentence} ${say('Accepted by {by}: {reason}.', {
                   by: accepted.by,
                   reason: accepted.reason,
-                })}
+                })}`}
               </p>
             )}
             <a

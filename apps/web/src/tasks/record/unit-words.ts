@@ -1,4 +1,8 @@
+import { english, type Language } from '@becket/core';
 import type { ReadUnit } from '@becket/journal';
 
 /** A unit as it reads in a sentence: 'in' would be taken for the word. */
-export const unitWords = (unit: ReadUnit): string => (unit === 'in' ? 'inch' : unit);
+export function unitWords(unit: ReadUnit, { say }: Language = english): string {
+  if (unit === 'in') return say('inch');
+  return unit === 'cents' ? say('cents') : unit;
+}

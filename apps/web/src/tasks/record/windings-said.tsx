@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { type Language, noteName } from '@becket/core';
 import type { Job } from '@becket/journal';
 import { recordFacts } from '@becket/tasks';
 import { useState } from 'react';
@@ -13,15 +13,21 @@ import { RecordSheet } from './record-sheet.tsx';
 
 /** Loop and twist of the wound strings of a section, in runs that are alike. */
 export function WindingsSaid({ section }: { section: string }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { job } = useDesk();
   const [isOpen, setOpen] = useState(false);
   const wound = woundKeys(job, section);
   if (wound.length === 0) return null;
-  const said = new Map(job.windings.map((one) => [one.key, `${one.loopStyle}, twist ${one.twist}`] as const));
+  const said = new Map(
+    job.windings.map(
+      (one) =>
+        [one.key, say('{loop}, twist {twist}', { loop: say(one.loopStyle), twist: say(one.twist) })] as const,
+    ),
+  );
   const groups = new Map<string, number[]>();
   for (const key of wound) {
-    const words = said.get(key) ?? 'nothing noted';
+    const words = said.get(key) ?? say('nothing noted');
     groups.set(words, [...(groups.get(words) ?? []), key]);
   }
   return (
@@ -36,7 +42,7 @@ export function WindingsSaid({ section }: { section: string }) {
         {[...groups].map(([words, keys]) => (
           <div key={words} style={{ display: 'contents' }}>
             <dt>{words}</dt>
-            <dd>{runsText(keys)}</dd>
+            <dd>{runsText(keys, language)}</dd>
           </div>
         ))}
       </dl>
@@ -58,7 +64,7 @@ function woundKeys(job: Job, section: string): number[] {
 }
 
 /** 'A0 to C1, E1' */
-function runsText(keys: readonly number[]): string {
+function runsText(keys: readonly number[], { say }: Language): string {
   const runs: [number, number][] = [];
   for (const key of keys) {
     const run = runs.at(-1);
@@ -66,7 +72,11 @@ function runsText(keys: readonly number[]): string {
     else runs.push([key, key]);
   }
   return runs
-    .map(([first, last]) => (first === last ? noteName(first) : `${noteName(first)} to ${noteName(last)}`))
+    .map(([first, last]) =>
+      first === last
+        ? noteName(first)
+        : say('{first} to {last}', { first: noteName(first), last: noteName(last) }),
+    )
     .join(', ');
 }
 
@@ -111,7 +121,7 @@ function WindingsSheet({ section, onClose }: { section: string; onClose: () => v
         onChange={(loopStyle) => setForm({ ...form, loopStyle })}
         options={loopStyles.map((value) => ({
           value,
-          words: value,
+          words: say(value),
           ...(value === 'unknown' ? { spoken: say('loop unknown') } : {}),
         }))}
       />
@@ -121,7 +131,7 @@ function WindingsSheet({ section, onClose }: { section: string; onClose: () => v
         onChange={(twist) => setForm({ ...form, twist })}
         options={twists.map((value) => ({
           value,
-          words: value,
+          words: say(value),
           ...(value === 'unknown' ? { spoken: say('twist unknown') } : {}),
         }))}
       />

@@ -13,7 +13,8 @@ import { useSection } from './section-choice.tsx';
  * the rest of the section as a count. It keeps nobody from going on.
  */
 export function WoundDoubts() {
-  const { say, sayNodes } = useLanguage();
+  const language = useLanguage();
+  const { say, sayNodes } = language;
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const [key] = useSelectedKey();
@@ -23,7 +24,10 @@ export function WoundDoubts() {
   // A reading of a plain string changes nothing here: a note keeps its object while nothing of it changes.
   const wound = useSame(asFoundRecord(settled).notes.filter(({ winding }) => winding === 'wound'));
   // biome-ignore lint/correctness/useExhaustiveDependencies: of the job only its sections and these notes count
-  const doubts = useMemo(() => woundDoubts(settled, { lengthUnit: unit }), [wound, settled.sections, unit]);
+  const doubts = useMemo(
+    () => woundDoubts(settled, { lengthUnit: unit, language }),
+    [wound, settled.sections, unit, language],
+  );
   const section =
     key === undefined
       ? chosen
@@ -43,9 +47,9 @@ export function WoundDoubts() {
       {rest > 0 && (
         <p className="faint">
           {sayNodes(
-            '{value}{rest} {rest, plural, one {thing does} other {things do}} not add up among the wound strings of this section; {link}.',
+            '{is, select, further {Further: } other {}}{rest, plural, one {# thing does} other {# things do}} not add up among the wound strings of this section; {link}.',
             {
-              value: here.length === 0 ? '' : say('Further: '),
+              is: here.length === 0 ? 'first' : 'further',
               rest,
               link: (
                 <a href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'lengths' })}>
