@@ -2,7 +2,7 @@ import type { Catalogue } from '@becket/core';
 
 export const german: Catalogue = {
   'A string under tension that breaks or slips can blind. Wear eye protection, keep faces out of the line of the wire, and bring the whole piano up evenly.':
-    'Eine gespannte Saite, die reißt oder abrutscht, kann das Augenlicht kosten. Augenschutz tragen, mit dem Gesicht aus der Richtung des Drahts bleiben und das ganze Klavier gleichmäßig hochziehen.',
+    'Eine gespannte Saite, die reißt oder abrutscht, kann das Augenlicht kosten. Augenschutz tragen, mit dem Gesicht aus der Richtung des Drahts bleiben und das ganze Instrument gleichmäßig hochziehen.',
   'Stringing sheets': 'Bezugsblätter',
   'Loop plan and cut list': 'Schlaufenplan und Zuschnittliste',
   'Stringing on the screen': 'Beziehen am Bildschirm',
