@@ -1,5 +1,8 @@
 import { english, type Language, type Sayable } from '@becket/core';
+import { german as core } from '@becket/core/german';
+import { german as journal } from '@becket/journal/german';
 import { describe, expect, it } from 'vitest';
+import { german as papersGerman } from '../german.ts';
 import type { PageTree } from '../page-tree.ts';
 import { allPapers } from '../testing/all-papers.ts';
 import { testOptions } from '../testing/paper-options.ts';
@@ -7,8 +10,17 @@ import { testOptions } from '../testing/paper-options.ts';
 /** English in which whatever was said, and every day, row and amount, stands in brackets. */
 const bracketing: Language = {
   ...english,
-  say: <const Text extends string>(text: Sayable<Text>, values?: Parameters<Language['say']>[1]) =>
-    `⟦${english.say(text, values)}⟧`,
+  // What is put into a message stands outside its brackets: it was said for itself, or it is a leak.
+  say: <const Text extends string>(text: Sayable<Text>, values: Parameters<Language['say']>[1] = {}) =>
+    `⟦${english.say(
+      text,
+      Object.fromEntries(
+        Object.entries(values as object).map(([name, value]) => [
+          name,
+          typeof value === 'string' && !text.includes(`{${name}, select`) ? `⟧${value}⟦` : value,
+        ]),
+      ) as typeof values,
+    )}⟧`,
   day: (at) => `⟦${english.day(at)}⟧`,
   moment: (at) => `⟦${english.moment(at)}⟧`,
   list: (items, last) => `⟦${english.list(items, last)}⟧`,
@@ -54,17 +66,29 @@ const written = new Set(
 /** Words of ours that stand in fields of those names. */
 const ours = new Set(['quantity', 'time', 'nothing', 'broke', 'tuning', 'cents']);
 
+/** Fields that hold words of ours until somebody types their own: typed are only those that are no message. */
+const oursUntilTyped = new Set(
+  'source lowBelowFrom adviceRestsOn strengthTable name contradiction remark'.split(' '),
+);
+const catalogue = { ...core, ...journal, ...papersGerman };
+const isOurs = (text: string): boolean => Object.hasOwn(catalogue, text);
+
 function writtenIn(value: unknown, isWritten = false): string[] {
   if (typeof value === 'string') return isWritten ? [value] : [];
   if (Array.isArray(value)) return value.flatMap((one) => writtenIn(one, isWritten));
   if (value instanceof Map) return [...value.values()].flatMap((one) => writtenIn(one));
   if (value instanceof Set) return [];
   if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([name, own]) => writtenIn(own, written.has(name)));
+  return Object.entries(value).flatMap(([name, own]) =>
+    oursUntilTyped.has(name) && typeof own === 'string' && isOurs(own)
+      ? []
+      : // What a bar stands off from is typed; every other `from` is a word of ours.
+        writtenIn(own, written.has(name) || (name === 'from' && 'distance_m' in value)),
+  );
 }
 
-/** Digests; sheets of a drawing. */
-const names = /\b[0-9a-f]{12,64}\b|\b\d[A-Z]\b/gu;
+/** Places for page numbers; digests; sheets of a drawing. */
+const names = /\{pages?\}|\b[0-9a-f]{12,64}\b|\b\d[A-Z]\b/gu;
 /** Units, notes, pages of core, standards, and the letters of formulas. */
 const anyLanguage =
   /\b(mm|cm|m|in|ft|N·m|in·lbf|lbf|N|kN|g|kg|h|min|Hz|EUR|JPY|SHA-256|[A-G]#?\d|core\/[\w/-]+|u|B)\b|°C|\d+[sci]/gu;

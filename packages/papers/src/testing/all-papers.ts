@@ -1,5 +1,5 @@
 import { cutLength, millimetres } from '@becket/core';
-import { asProposedNote, type Job, scaleNotesOf } from '@becket/journal';
+import { asProposedNote, foldJob, type Job, scaleNotesOf } from '@becket/journal';
 import { appraisalAnnexPaper } from '../appraisal-annex/appraisal-annex-paper.ts';
 import { appraisalReportPaper } from '../appraisal-report/appraisal-report-paper.ts';
 import { asFoundRecordPaper } from '../as-found-record/as-found-record-paper.ts';
@@ -21,7 +21,7 @@ import { appraisalFigures } from './appraisal-figures.ts';
 import { appraisedJob } from './appraised-job.ts';
 import { changedJob } from './changed-job.ts';
 import { handOverTestFigures, settledFigures, settledJob } from './settled-job.ts';
-import { smallJob } from './small-job.ts';
+import { smallJob, smallJournal } from './small-job.ts';
 import { wholeCompassJob } from './whole-compass-job.ts';
 
 /** The paper of every kind, as full as an invented job makes it, with the data it was made of. */
@@ -33,6 +33,7 @@ export function allPapers(options: PaperOptions): { tree: PageTree; data: readon
     appraisedJob({ estimate: 'accepted' }),
     appraisedJob({ estimate: 'none', isEmpty: true }),
   ];
+  const contradicting = contradictingJob();
   const changes = [changedJob(), changedJob({ isAnswered: true })];
   const scale = proposedJob();
   const settled = settledJob();
@@ -49,7 +50,9 @@ export function allPapers(options: PaperOptions): { tree: PageTree; data: readon
     ...changes.map((job) => ({ tree: changeOrderPaper(job, options), data: [job] })),
     { tree: asFoundRecordPaper(small, unchecked), data: [small] },
     { tree: asFoundRecordPaper(sealed, { ...options, isSealIntact: false }), data: [sealed] },
+    { tree: asFoundRecordPaper(contradicting, unchecked), data: [contradicting] },
     { tree: bassStringOrderPaper(sealed, options), data: [sealed] },
+    { tree: bassStringOrderPaper(contradicting, unchecked), data: [contradicting] },
     { tree: bassStringPlanPaper(sealed, options), data: [sealed] },
     { tree: purchaseListPaper(small, options, purchase), data: [small, purchase] },
     { tree: scaleComparisonPaper(scale, options), data: [scale] },
@@ -59,6 +62,23 @@ export function allPapers(options: PaperOptions): { tree: PageTree; data: readon
     { tree: settlingLogPaper(settled, options, log), data: [settled, log] },
     { tree: handOverRecordPaper(settled, options, record), data: [settled, record] },
   ];
+}
+
+/** The small job with a wound string that is thinner over all than its core. */
+function contradictingJob(): Job {
+  const journal = smallJournal();
+  const last = journal.at(-1)!;
+  const fact = {
+    kind: 'reading',
+    v: 1,
+    quantity: 'over-all-diameter',
+    place: { key: 25 },
+    value_si: 0.0009,
+    asRead: { value: 0.9, unit: 'mm' },
+    origin: 'measured',
+    stage: 'as found',
+  } as const;
+  return foldJob([...journal, { ...last, id: '01HF7YATFSGGGGGGGGGGGGGGG1', step: last.step + 1, fact }]);
 }
 
 /** The whole compass with thinner wire proposed for four notes. */
