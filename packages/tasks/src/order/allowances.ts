@@ -7,6 +7,7 @@ import {
   STARTING_RECEIVED_TOLERANCES as tolerances,
 } from './received-tolerances.ts';
 import { addToShop, readShop, type Shop } from './shop.ts';
+import { betweenSources } from './sources-in-words.ts';
 
 export const allowanceGroups = {
   wire: message('Plain wire'),
@@ -246,7 +247,9 @@ export function receivedTolerancesOf(kept: Kept): ReceivedTolerances {
 
 /** Where some figures come from, each source once. */
 function sourcesOf(kept: Kept, names: readonly AllowanceName[]): string {
-  return [...new Set(names.map((name) => kept.get(name)?.source ?? allowances[name].source))].join('; ');
+  return [...new Set(names.map((name) => kept.get(name)?.source ?? allowances[name].source))].join(
+    betweenSources,
+  );
 }
 
 export interface AllowanceToSet {

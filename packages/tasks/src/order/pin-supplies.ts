@@ -6,11 +6,11 @@ import {
   medianOf,
   message,
   pinsNeeded,
-  sayKnown,
 } from '@becket/core';
 import type { Job, StockItem } from '@becket/journal';
 import { pinChoice } from '../appraise/pin-choice.ts';
 import type { OrderPolicy } from './order-policy.ts';
+import { sourcesInWords } from './sources-in-words.ts';
 import { lineOf, type SupplyLine } from './supply-line.ts';
 
 /**
@@ -62,7 +62,7 @@ export function pinSupplies(
       needed: pins,
       extra: [
         {
-          name: say('spares ({source})', { source: sayKnown(allowance.source, language) }),
+          name: say('spares ({source})', { source: sourcesInWords(allowance.source, language) }),
           quantity: spares,
         },
         { name: say('test pins'), quantity: test },
@@ -98,7 +98,7 @@ export function pinSupplies(
             extra: [],
             total: quantity,
             because: say('remedies noted for single pins ({source} add none)', {
-              source: sayKnown(source, language),
+              source: sourcesInWords(source, language),
             }),
             assumed: [],
             from: job.pinRemedies

@@ -1,4 +1,4 @@
-import { english, type Language, plainMoneyText, sayKnown } from '@becket/core';
+import { english, type Language, plainMoneyText } from '@becket/core';
 import type { Job, Orders } from '@becket/journal';
 import type { PurchaseFigures } from '@becket/papers';
 import { orderPolicyOf } from './allowances.ts';
@@ -6,6 +6,7 @@ import { quantityWords } from './item-words.ts';
 import type { OrderPolicy } from './order-policy.ts';
 import { purchaseList } from './purchase-list.ts';
 import type { Shop } from './shop.ts';
+import { sourcesInWords } from './sources-in-words.ts';
 import { type Cover, coverFromStock } from './stock-cover.ts';
 import { suppliesOf } from './supplies.ts';
 import type { SupplyLine } from './supply-line.ts';
@@ -101,7 +102,7 @@ export function allowancesInWords(
   language: Language = english,
 ): string[] {
   const { say, fixed, plain } = language;
-  const from = (words: string) => sayKnown(words, language);
+  const from = (words: string) => sourcesInWords(words, language);
   const share = (part: number) => `${Math.round(100 * part)} %`;
   const mm = (length: number) => `${Math.round(length * 1000)} mm`;
   return [

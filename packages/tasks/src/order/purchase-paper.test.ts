@@ -6,7 +6,9 @@ import { languageFor } from '../language-for.ts';
 import { makePaper } from '../make-paper.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { wireJob } from '../testing/wire-job.ts';
+import { orderPolicyOf, setAllowance } from './allowances.ts';
 import { keepPriceList } from './price-list.ts';
+import { allowancesInWords } from './purchase-figures.ts';
 import { noteStock } from './stock-commands.ts';
 
 const prices = `article,kind,diameter_mm,sold_by,pack,pack_unit,price
@@ -50,6 +52,15 @@ describe('the purchase list in German', () => {
     expect(words).not.toMatch(/unknown|needed|tohave/i);
     // As many as in English: what is unknown is so in every language.
     expect((await wordsIn({ ...context, language: english })).match(/____unknown/g)).toHaveLength(blanks);
+  });
+});
+
+describe('allowancesInWords()', () => {
+  it('says each source of ours, and leaves what the shop typed, where figures of both are told together', async () => {
+    const context = memoryContext();
+    const shop = await setAllowance(context, { name: 'wire-spares', value: 2, source: 'our last ten jobs' });
+    const [wire] = allowancesInWords(orderPolicyOf(shop.allowances), await languageFor('de-DE'));
+    expect(wire).toContain('eigene Anfangswerte; our last ten jobs');
   });
 });
 

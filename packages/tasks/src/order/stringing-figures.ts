@@ -1,10 +1,11 @@
-import { english, inMillimetres, type Language, type Metres, metres, sayKnown } from '@becket/core';
+import { english, inMillimetres, type Language, type Metres, metres } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { StringingFigures } from '@becket/papers';
 import { pinChoice } from '../appraise/pin-choice.ts';
 import { listedSizeName } from './item-words.ts';
 import { type OrderPolicy, STARTING_ORDER_POLICY } from './order-policy.ts';
 import { type OrderedLength, type OrderString, orderStrings } from './order-strings.ts';
+import { sourcesInWords } from './sources-in-words.ts';
 import { wireCuts } from './wire-cuts.ts';
 
 /** What a piano is strung by: its wires with their cut lengths, by the scale that wire is bought for. */
@@ -44,7 +45,7 @@ export function stringingFigures(
         becket: mm(becket_m),
         waste: mm(waste_m),
         tie: mm(tie_m),
-        source: sayKnown(policy.cutSource, language),
+        source: sourcesInWords(policy.cutSource, language),
       },
     ),
   };

@@ -1,9 +1,10 @@
-import { english, inKilograms, type Language, message, metres, sayKnown, wireMass } from '@becket/core';
+import { english, inKilograms, type Language, message, metres, wireMass } from '@becket/core';
 import { type Job, type StockItem, stockItemId } from '@becket/journal';
 import { type OrderPolicy, STARTING_ORDER_POLICY } from './order-policy.ts';
 import { type OrderedFrom, type OrderString, orderStrings } from './order-strings.ts';
 import { pinSupplies } from './pin-supplies.ts';
 import { softSupplies } from './soft-supplies.ts';
+import { sourcesInWords } from './sources-in-words.ts';
 import { newPinDiameters } from './stringing-figures.ts';
 import { lineOf, type SupplyLine } from './supply-line.ts';
 import { type WireCut, wireCuts } from './wire-cuts.ts';
@@ -52,7 +53,7 @@ export function suppliesOf(
           extra: [],
           total: quantity,
           because: say("the shop's list of sundries ({source})", {
-            source: sayKnown(policy.source, language),
+            source: sourcesInWords(policy.source, language),
           }),
           assumed: [],
           from: [],
