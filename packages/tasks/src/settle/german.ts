@@ -39,7 +39,7 @@ export const german: Catalogue = {
   'Cannot keep this: a section of this piano is needed ({names}), ‘{found}’ was found. Choose one of them.':
     'Das kann nicht festgehalten werden: gebraucht wird ein Abschnitt dieses Instruments ({names}), gefunden wurde ‚{found}‘. Bitte einen davon wählen.',
   '{sections}: no fall of this piano is known yet, so the starting figure is used, {share} ± {uncertainty} % of the raise lost (common practice, no source). Two passes are needed: read each section again before the next one.':
-    '{sections}: von diesem Instrument ist noch kein Nachgeben bekannt, daher gilt der Anfangswert, {share} ± {uncertainty} % der Anhebung gehen verloren (übliche Praxis, ohne Quelle). Gebraucht werden zwei Durchgänge: jeden Abschnitt vor dem nächsten noch einmal messen.',
+    '{sections}: von diesem Instrument ist noch kein Nachgeben bekannt, daher gilt der Anfangswert, {share} ± {uncertainty} % der Anhebung gehen verloren (gängige Praxis, ohne Quelle). Gebraucht werden zwei Durchgänge: jeden Abschnitt vor dem nächsten noch einmal messen.',
   '{sections}: no string can be computed, so no overpull is told. Its wire and its lengths are needed.':
     '{sections}: keine Saite lässt sich berechnen, daher wird kein Überziehen genannt. Gebraucht werden Draht und Längen.',
   '{sections}: some notes cannot be computed and have no part in the limit.':
