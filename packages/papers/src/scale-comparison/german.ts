@@ -83,4 +83,5 @@ export const german: Catalogue = {
     'B wie in f = n·f₁·√(1 + B·n²); umsponnene Saiten aus ihren genauen Eigenschwingungen.',
   'Loads, beats and wire': 'Lasten, Schwebungen und Draht',
   'What changes': 'Was sich ändert',
+  strings: 'Saiten',
 };
