@@ -4,6 +4,7 @@ import {
   type CSSProperties,
   type KeyboardEvent,
   useCallback,
+  useContext,
   useDeferredValue,
   useEffect,
   useMemo,
@@ -14,6 +15,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { afterPicture } from '../../parts/after-picture.ts';
 import { Field } from '../../parts/field.tsx';
+import { LanguageContext, useLanguage } from '../../parts/language.tsx';
 import { useObservable, usePart } from '../../parts/observable.ts';
 import { useSame } from '../../parts/use-same.ts';
 import { cellAfter, cellOf, columnsFor, gridRows } from './grid.ts';
@@ -36,6 +38,8 @@ import { WoundDoubts } from './wound-doubts.tsx';
 
 /** The grid of the compass: a row a note, a column a quantity; Enter goes on. */
 export function GridPlace() {
+  // The same object for the whole program: what is kept by language is kept by this one.
+  const language = useContext(LanguageContext);
   const { desk, job, record, entries } = useDesk();
   const { unit } = useSettings();
   const view = recordViewOf(desk.id);
@@ -55,7 +59,7 @@ export function GridPlace() {
   const rows = useMemo(() => gridRows(notes, columns, order), [notes, columns, order]);
   // Every reading is held against all the others for this: typing goes first.
   const settled = useDeferredValue(record);
-  const questions = useMemo(() => questionsOf(settled), [settled]);
+  const questions = useMemo(() => questionsOf(settled, language), [settled, language]);
   const column = columns.some(({ quantity }) => quantity === wantedColumn)
     ? wantedColumn
     : (columns[0]?.quantity ?? 'speaking-length');
@@ -116,11 +120,12 @@ export function GridPlace() {
           take(await commitCell(context, id, what));
         });
         const problem = desk.problem.get();
-        if (problem !== undefined) view.update({ readBack: notKept(noteName(key), quantity, problem) });
+        if (problem !== undefined)
+          view.update({ readBack: notKept(noteName(key), quantity, problem, language) });
         void afterPicture().then(showNext);
       });
     },
-    [desk, find, showNext, take, view],
+    [desk, find, language, showNext, take, view],
   );
 
   const goOn = useCallback(
@@ -136,7 +141,7 @@ export function GridPlace() {
     [view],
   );
 
-  const say = useCallback(
+  const answerWith = useCallback(
     (answer: Absence) => {
       const at = active.current;
       if (at === undefined) return;
@@ -217,28 +222,34 @@ export function GridPlace() {
     ...new Set(record.notes.map((note) => note.section?.section).filter((name) => name !== undefined)),
   ]);
   const openQuestions = [...questions.values()].flat().length;
+  const { say } = language;
 
   return (
-    <section aria-label="Readings" className="grid-place" onKeyDown={takeBackKey}>
+    <section aria-label={say('Readings')} className="grid-place" onKeyDown={takeBackKey}>
       <GridTools desk={desk} columns={columns} column={column} sections={sections} />
       {job.seal !== undefined && <ReasonForChange />}
       {openQuestions > 0 && (
         <p className="faint">
           <span aria-hidden="true">? </span>
-          {openQuestions === 1 ? '1 value is' : `${openQuestions} values are`} in question; each stands beside
-          its cell and keeps nobody from going on.
+          {say(
+            '{count, plural, one {# value is} other {# values are}} in question; each stands beside its cell and keeps nobody from going on.',
+            { count: openQuestions },
+          )}
         </p>
       )}
-      <p className="faint">A value is kept once you leave its cell; what is half typed in it is not.</p>
+      <p className="faint">
+        {say('A value is kept once you leave its cell; what is half typed in it is not.')}
+      </p>
       <table className="grid" data-round={round} style={{ '--columns': columns.length } as CSSProperties}>
         <caption className="unseen">
-          Readings of the compass, {ordinals[round - 1]} reading of each string, in{' '}
-          {unit === 'mm' ? 'millimetres' : 'inches'}. Enter goes on; a question mark says unknown, a dash
-          none, a slash does not apply.
+          {say(
+            'Readings of the compass, {ordinal} reading of each string, in {unit, select, mm {millimetres} other {inches}}. Enter goes on; a question mark says unknown, a dash none, a slash does not apply.',
+            { ordinal: say(ordinals[round - 1] ?? ordinals[0]), unit },
+          )}
         </caption>
         <thead>
           <tr>
-            <th scope="col">note</th>
+            <th scope="col">{say('note')}</th>
             {columns.map(({ quantity, short, label }) => (
               <th
                 key={quantity}
@@ -246,7 +257,7 @@ export function GridPlace() {
                 data-quantity={quantity}
                 data-on={quantity === column || undefined}
               >
-                <abbr title={label}>{short}</abbr> <span className="faint">{unit}</span>
+                <abbr title={say(label)}>{say(short)}</abbr> <span className="faint">{unit}</span>
               </th>
             ))}
           </tr>
@@ -256,6 +267,7 @@ export function GridPlace() {
             <GridRow
               key={row.key}
               row={row}
+              language={language}
               columns={columns}
               column={column}
               unit={unit}
@@ -269,7 +281,7 @@ export function GridPlace() {
         </tbody>
       </table>
       <WoundDoubts />
-      <ReadBack onUndo={undo} onSay={say} />
+      <ReadBack onUndo={undo} onSay={answerWith} />
     </section>
   );
 }
@@ -278,11 +290,15 @@ const mapRest_ms = 150;
 const noQuestions: readonly Question[] = [];
 
 function ReasonForChange() {
+  const { say } = useLanguage();
   const { desk } = useDesk();
   const view = recordViewOf(desk.id);
   const reason = usePart(view, (shown) => shown.reason);
   return (
-    <Field label="Reason for changing the sealed record" hint="stands on every amendment you make now">
+    <Field
+      label={say('Reason for changing the sealed record')}
+      hint={say('stands on every amendment you make now')}
+    >
       {(ids) => (
         <input
           {...ids}

@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import type { ReadingQuantityName, Ulid } from '@becket/journal';
 import { memo, useEffect, useRef } from 'react';
 import { type LengthUnit, lengthNumber, uncertaintyText } from '../../parts/length-text.ts';
@@ -8,6 +9,7 @@ import { shownText } from './record-state.ts';
 
 interface RowProps {
   readonly row: Row;
+  readonly language: Language;
   readonly columns: readonly GridColumn[];
   readonly column: ReadingQuantityName;
   readonly unit: LengthUnit;
@@ -20,7 +22,9 @@ interface RowProps {
 
 /** One note of the grid, with what is in question of it. Drawn again only when something of it changed. */
 export const GridRow = memo(
-  function GridRow({ row, columns, column, unit, round, questions, onCommit, onGoOn, onEnter }: RowProps) {
+  function GridRow(props: RowProps) {
+    const { row, language, columns, column, unit, round, questions, onCommit, onGoOn, onEnter } = props;
+    const { say } = language;
     const { note } = row;
     return (
       <>
@@ -28,8 +32,12 @@ export const GridRow = memo(
           <tr className="grid-break">
             <th colSpan={columns.length + 1} scope="colgroup">
               {row.section === undefined
-                ? 'in no section'
-                : `${row.section.section}: ${row.section.bridge} bridge, ${row.section.frontTermination}`}
+                ? say('in no section')
+                : say('{section}: {bridge} bridge, {termination}', {
+                    section: row.section.section,
+                    bridge: row.section.bridge === 'unknown' ? say('unknown') : row.section.bridge,
+                    termination: say(row.section.frontTermination),
+                  })}
             </th>
           </tr>
         )}
@@ -38,8 +46,10 @@ export const GridRow = memo(
             <span className="note-name">{note.note}</span>{' '}
             <span className="faint grid-count">
               {note.strings === undefined
-                ? 'strings?'
-                : `${note.strings}×${note.winding === 'wound' ? ' wound' : ''}`}
+                ? say('strings?')
+                : note.winding === 'wound'
+                  ? say('{strings}× wound', { strings: note.strings })
+                  : `${note.strings}×`}
             </span>
           </th>
           {row.cells.map((cell, index) => (
@@ -51,7 +61,8 @@ export const GridRow = memo(
             >
               {cell.applies ? (
                 <CellInput
-                  label={`${note.note} ${columns[index]?.label}`}
+                  label={`${note.note} ${columns[index] && say(columns[index].label)}`}
+                  language={language}
                   rowKey={row.key}
                   cell={cell}
                   unit={unit}
@@ -62,7 +73,7 @@ export const GridRow = memo(
                   onEnter={onEnter}
                 />
               ) : (
-                <span aria-label="does not belong to this string" role="img">
+                <span aria-label={say('does not belong to this string')} role="img">
                   ·
                 </span>
               )}
@@ -93,7 +104,9 @@ export const GridRow = memo(
                       cellAt(row.key, question.quantity)?.focus();
                     }}
                   >
-                    It is {suggestionText(question.suggestion_si, unit)}
+                    {say('It is {length}', {
+                      length: suggestionText(question.suggestion_si, unit, language),
+                    })}
                   </button>
                 )}
               </div>
@@ -104,6 +117,7 @@ export const GridRow = memo(
     );
   },
   (before, after) =>
+    before.language === after.language &&
     before.columns === after.columns &&
     before.column === after.column &&
     before.unit === after.unit &&
@@ -120,14 +134,17 @@ export function cellAt(key: number, quantity?: ReadingQuantityName): HTMLInputEl
   return document.querySelector(`[data-row="${key}"] ${which}`);
 }
 
-interface CellProps extends Pick<RowProps, 'unit' | 'round' | 'onCommit' | 'onGoOn' | 'onEnter'> {
+interface CellProps
+  extends Pick<RowProps, 'language' | 'unit' | 'round' | 'onCommit' | 'onGoOn' | 'onEnter'> {
   readonly label: string;
   readonly rowKey: number;
   readonly cell: GridCell;
   readonly question: Question | undefined;
 }
 
-function CellInput({ label, rowKey, cell, unit, round, question, onCommit, onGoOn, onEnter }: CellProps) {
+function CellInput(props: CellProps) {
+  const { label, language, rowKey, cell, unit, round, question, onCommit, onGoOn, onEnter } = props;
+  const { say } = language;
   const input = useRef<HTMLInputElement>(null);
   const { quantity, figure, readings, absence } = cell;
   const text = shownText(cell, round, unit);
@@ -147,7 +164,11 @@ function CellInput({ label, rowKey, cell, unit, round, question, onCommit, onGoO
   }, [text, absence]);
   const isSeveral = figure !== undefined && readings.length > 1;
   const several = isSeveral
-    ? `${lengthNumber(figure.value, unit, lengthKindOf(quantity))} from ${readings.length} readings ${uncertaintyText(figure.standardUncertainty, unit, lengthKindOf(quantity))}`
+    ? say('{figure} from {readings} readings {uncertainty}', {
+        figure: lengthNumber(figure.value, unit, lengthKindOf(quantity), language),
+        readings: readings.length,
+        uncertainty: uncertaintyText(figure.standardUncertainty, unit, lengthKindOf(quantity), language),
+      })
     : undefined;
   return (
     <div className="cell-frame">
@@ -159,16 +180,9 @@ function CellInput({ label, rowKey, cell, unit, round, question, onCommit, onGoO
         data-several={isSeveral || undefined}
         aria-label={label}
         aria-description={
-          [
-            absence,
-            several &&
-              `${several} readings, ${figure && uncertaintyText(figure.standardUncertainty, unit, lengthKindOf(quantity))}`,
-            question?.sentence,
-          ]
-            .filter(Boolean)
-            .join('; ') || undefined
+          [absence && say(absence), several, question?.sentence].filter(Boolean).join('; ') || undefined
         }
-        placeholder={absence}
+        placeholder={absence && say(absence)}
         defaultValue={text}
         inputMode="decimal"
         enterKeyHint="next"
@@ -198,7 +212,7 @@ function CellInput({ label, rowKey, cell, unit, round, question, onCommit, onGoO
       />
       {isSeveral && (
         <small className="cell-note" aria-hidden="true">
-          {readings.length} readings
+          {say('{count} readings', { count: readings.length })}
         </small>
       )}
     </div>

@@ -1,16 +1,18 @@
+import { message } from '@becket/core';
 import type { ReadingQuantityName } from '@becket/journal';
 import { memo, useState } from 'react';
 import type { JobDesk } from '../../desk/job-desk.ts';
 import { useDevice, useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { useLanguage } from '../../parts/language.tsx';
 import { usePart } from '../../parts/observable.ts';
 import { type EnterOrder, enterOrders, type GridColumn } from './grid.ts';
 import { InstrumentInHand } from './instrument-in-hand.tsx';
 import { recordViewOf } from './record-state.ts';
 
 const rounds = [1, 2, 3, 4] as const;
-export const ordinals = ['1st', '2nd', '3rd', '4th'] as const;
+export const ordinals = [message('1st'), message('2nd'), message('3rd'), message('4th')] as const;
 
 interface Props {
   readonly desk: JobDesk;
@@ -21,6 +23,7 @@ interface Props {
 
 /** What is chosen above the grid. It stands apart, so that a value that is typed does not draw it again. */
 export const GridTools = memo(function GridTools({ desk, columns, column, sections }: Props) {
+  const { say } = useLanguage();
   const device = useDevice();
   const { unit } = useSettings();
   const view = recordViewOf(desk.id);
@@ -33,26 +36,26 @@ export const GridTools = memo(function GridTools({ desk, columns, column, sectio
     <>
       <div className="tools">
         <Choice
-          label="Unit"
+          label={say('Unit')}
           value={unit}
           onChange={(next) => device.settings.update({ unit: next })}
           options={[
-            { value: 'mm', words: 'mm', spoken: 'millimetres' },
-            { value: 'in', words: 'inch', spoken: 'inches' },
+            { value: 'mm', words: 'mm', spoken: say('millimetres') },
+            { value: 'in', words: say('inch'), spoken: say('inches') },
           ]}
         />
         <Choice
-          label="Reading of each string"
+          label={say('Reading of each string')}
           value={String(round)}
           onChange={(round) => view.update({ round: Number(round) })}
           options={rounds.map((round) => ({
             value: String(round),
-            words: ordinals[round - 1]!,
-            spoken: `${ordinals[round - 1]} reading of each string`,
+            words: say(ordinals[round - 1]!),
+            spoken: say('{ordinal} reading of each string', { ordinal: say(ordinals[round - 1]!) }),
           }))}
         />
         {sections.length > 1 && (
-          <Field label="Show">
+          <Field label={say('Show')}>
             {(ids) => (
               <select
                 {...ids}
@@ -60,7 +63,7 @@ export const GridTools = memo(function GridTools({ desk, columns, column, sectio
                 value={section ?? ''}
                 onChange={(event) => view.update({ section: event.target.value || undefined })}
               >
-                <option value="">whole compass</option>
+                <option value="">{say('whole compass')}</option>
                 {sections.map((name) => (
                   <option key={name}>{name}</option>
                 ))}
@@ -69,7 +72,7 @@ export const GridTools = memo(function GridTools({ desk, columns, column, sectio
           </Field>
         )}
         <div className="only-small">
-          <Field label="Column">
+          <Field label={say('Column')}>
             {(ids) => (
               <select
                 {...ids}
@@ -79,7 +82,7 @@ export const GridTools = memo(function GridTools({ desk, columns, column, sectio
               >
                 {columns.map(({ quantity, label }) => (
                   <option key={quantity} value={quantity}>
-                    {label}
+                    {say(label)}
                   </option>
                 ))}
               </select>
@@ -89,16 +92,16 @@ export const GridTools = memo(function GridTools({ desk, columns, column, sectio
         <button
           type="button"
           className="button quiet tools-switch"
-          aria-label={areToolsOpen ? 'Less to choose' : 'More to choose'}
+          aria-label={areToolsOpen ? say('Less to choose') : say('More to choose')}
           aria-expanded={areToolsOpen}
           onClick={() => setToolsOpen(!areToolsOpen)}
         >
-          {areToolsOpen ? 'Less' : 'More'}
+          {areToolsOpen ? say('Less') : say('More')}
         </button>
       </div>
       {areToolsOpen && (
         <div className="tools">
-          <Field label="Enter goes to">
+          <Field label={say('Enter goes to')}>
             {(ids) => (
               <select
                 {...ids}
@@ -108,7 +111,7 @@ export const GridTools = memo(function GridTools({ desk, columns, column, sectio
               >
                 {(Object.keys(enterOrders) as EnterOrder[]).map((order) => (
                   <option key={order} value={order}>
-                    {enterOrders[order]}
+                    {say(enterOrders[order])}
                   </option>
                 ))}
               </select>
@@ -121,7 +124,7 @@ export const GridTools = memo(function GridTools({ desk, columns, column, sectio
               checked={withFurther}
               onChange={(event) => view.update({ withFurther: event.target.checked })}
             />
-            front and back lengths, windings, pins
+            {say('front and back lengths, windings, pins')}
           </label>
         </div>
       )}

@@ -1,3 +1,4 @@
+import { type Message, message } from '@becket/core';
 import {
   type Absence,
   type AsFoundNote,
@@ -14,16 +15,16 @@ import type { ReadingOrder } from './reading-order.ts';
 export interface GridColumn {
   readonly quantity: ReadingQuantityName;
   /** The words of the journal. */
-  readonly label: string;
+  readonly label: Message;
   /** Short enough for the head of a column. */
-  readonly short: string;
+  readonly short: Message;
   /** Which strings the quantity belongs to. */
   readonly belongsTo: 'plain' | 'wound' | 'wound twice' | 'any';
 }
 
 const column = (
   quantity: ReadingQuantityName,
-  short: string,
+  short: Message,
   belongsTo: GridColumn['belongsTo'],
 ): GridColumn => ({
   quantity,
@@ -34,22 +35,22 @@ const column = (
 
 /** What the tension rests on; always in sight where it belongs. */
 export const stringColumns: readonly GridColumn[] = [
-  column('wire-diameter', 'wire', 'plain'),
-  column('core-diameter', 'core', 'wound'),
-  column('inner-layer-diameter', 'inner layer', 'wound twice'),
-  column('over-all-diameter', 'over all', 'wound'),
-  column('speaking-length', 'speaking length', 'any'),
-  column('bare-front', 'bare front', 'wound'),
-  column('bare-back', 'bare bridge', 'wound'),
+  column('wire-diameter', message('wire'), 'plain'),
+  column('core-diameter', message('core'), 'wound'),
+  column('inner-layer-diameter', message('inner layer'), 'wound twice'),
+  column('over-all-diameter', message('over all'), 'wound'),
+  column('speaking-length', message('speaking length'), 'any'),
+  column('bare-front', message('bare front'), 'wound'),
+  column('bare-back', message('bare bridge'), 'wound'),
 ];
 
 /** What else the strip destroys, in sight when it is asked for. */
 export const furtherColumns: readonly GridColumn[] = [
-  column('front-length', 'front length', 'any'),
-  column('back-length', 'back length', 'any'),
-  column('loop-to-winding', 'loop to winding', 'wound'),
-  column('winding-length', 'winding length', 'wound'),
-  column('pin-diameter', 'pin', 'any'),
+  column('front-length', message('front length'), 'any'),
+  column('back-length', message('back length'), 'any'),
+  column('loop-to-winding', message('loop to winding'), 'wound'),
+  column('winding-length', message('winding length'), 'wound'),
+  column('pin-diameter', message('pin'), 'any'),
 ];
 
 export interface GridCell {
@@ -125,13 +126,13 @@ export function cellOf(
 
 /** Where Enter goes: the notes are taken in one of these orders. */
 export const enterOrders = {
-  next: 'the next note',
-  'next-open': 'the next note without a value',
-  section: 'the next note, a section at a time',
-  'every-second': 'every second note',
-  'every-third': 'every third note',
-  'every-fourth': 'every fourth note',
-  octave: 'the same note an octave up',
+  next: message('the next note'),
+  'next-open': message('the next note without a value'),
+  section: message('the next note, a section at a time'),
+  'every-second': message('every second note'),
+  'every-third': message('every third note'),
+  'every-fourth': message('every fourth note'),
+  octave: message('the same note an octave up'),
 } as const;
 export type EnterOrder = keyof typeof enterOrders;
 

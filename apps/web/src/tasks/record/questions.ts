@@ -130,7 +130,7 @@ function runsOfAlike(notes: readonly AsFoundNote[]): ReadonlyMap<number, Run> {
 }
 
 /** A suggested length as it would be typed: with its unit, and no more digits than tell it apart. */
-export function suggestionText(length_m: number, unit: LengthUnit): string {
+export function suggestionText(length_m: number, unit: LengthUnit, { plain }: Language = english): string {
   const value = unit === 'mm' ? inMillimetres(metres(length_m)) : inInches(metres(length_m));
-  return `${Number(value.toPrecision(4))} ${unit}`;
+  return `${plain(Number(value.toPrecision(4)))} ${unit}`;
 }

@@ -1,4 +1,6 @@
+import { type Message, message } from '@becket/core';
 import type { Absence } from '@becket/journal';
+import { useLanguage } from '../../parts/language.tsx';
 import type { ReadBack } from './record-state.ts';
 
 interface Props {
@@ -9,28 +11,28 @@ interface Props {
   readonly onSay: (answer: Absence) => void;
 }
 
-const answers: readonly { answer: Absence; words: string; key: string }[] = [
-  { answer: 'unknown', words: 'Unknown', key: '?' },
-  { answer: 'none', words: 'None', key: '-' },
-  { answer: 'does not apply', words: 'Does not apply', key: '/' },
+const answers: readonly { answer: Absence; words: Message; key: string }[] = [
+  { answer: 'unknown', words: message('Unknown'), key: '?' },
+  { answer: 'none', words: message('None'), key: '-' },
+  { answer: 'does not apply', words: message('Does not apply'), key: '/' },
 ];
 
 /** Reads the last value back, large, and holds what can be done with one hand. */
 export function ReadBackBar({ readBack, canUndo, undoTitle, onUndo, onSay }: Props) {
+  const { say } = useLanguage();
   return (
     <div className="read-back" data-is={readBack?.is}>
       <output className="read-back-words" aria-live="polite">
         {readBack === undefined ? (
-          <span className="faint">The last value is read back here.</span>
+          <span className="faint">{say('The last value is read back here.')}</span>
         ) : (
           <>
             <span className="read-back-title">
               {readBack.is === 'saved'
-                ? 'Kept: '
+                ? say('Kept: {title}', { title: readBack.title })
                 : readBack.is === 'taken back'
-                  ? 'Taken back: '
-                  : '▲ Not kept: '}
-              {readBack.title}
+                  ? say('Taken back: {title}', { title: readBack.title })
+                  : `▲ ${say('Not kept: {title}', { title: readBack.title })}`}
             </span>
             <span>
               <span className={readBack.is === 'not saved' ? 'warn' : 'read-back-value'}>
@@ -47,12 +49,12 @@ export function ReadBackBar({ readBack, canUndo, undoTitle, onUndo, onSay }: Pro
             key={answer}
             type="button"
             className="button quiet"
-            aria-label={words}
+            aria-label={say(words)}
             // The cell keeps the focus, so that the answer belongs to it.
             onPointerDown={(event) => event.preventDefault()}
             onClick={() => onSay(answer)}
           >
-            {words} <kbd>{key}</kbd>
+            {say(words)} <kbd>{key}</kbd>
           </button>
         ))}
         <button
@@ -64,9 +66,9 @@ export function ReadBackBar({ readBack, canUndo, undoTitle, onUndo, onSay }: Pro
           onClick={() => {
             if (canUndo) onUndo();
           }}
-          aria-label={undoTitle === undefined ? 'Undo' : `Undo ${undoTitle}`}
+          aria-label={undoTitle === undefined ? say('Undo') : say('Undo {title}', { title: undoTitle })}
         >
-          Undo <kbd>Ctrl Z</kbd>
+          {say('Undo')} <kbd>{say('Ctrl Z')}</kbd>
         </button>
       </div>
     </div>

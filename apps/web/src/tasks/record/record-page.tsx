@@ -1,7 +1,8 @@
-import { message } from '@becket/core';
+import { type Message, message } from '@becket/core';
 import { lazy, Suspense } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
+import { useLanguage } from '../../parts/language.tsx';
 import { digestOfPart } from '../../photos/photo-place.ts';
 import { progressOf } from './grid.ts';
 import { GridPlace } from './grid-place.tsx';
@@ -56,13 +57,14 @@ const parts = {
 } as const;
 type PartName = keyof typeof parts;
 /** What a part is called where its word alone says too little. */
-const spoken: Partial<Record<PartName, string>> = { table: 'Bring in a table' };
+const spoken: Partial<Record<PartName, Message>> = { table: message('Bring in a table') };
 
 /** Found after the strip has its place once the record is sealed. */
 const partsIn = (isSealed: boolean): PartName[] =>
   (Object.keys(parts) as PartName[]).filter((one) => isSealed || one !== 'after-strip');
 
 export function RecordPage({ part }: { part: string | undefined }) {
+  const { say } = useLanguage();
   const { desk, job, record } = useDesk();
   const shownPhoto = digestOfPart(part);
   const wanted = shownPhoto === undefined ? part : 'photos';
@@ -71,8 +73,8 @@ export function RecordPage({ part }: { part: string | undefined }) {
   return (
     <>
       <div className="task-head">
-        <h2 className="unseen">Record</h2>
-        <nav aria-label="Parts of Record" className="part-bar">
+        <h2 className="unseen">{say('Record')}</h2>
+        <nav aria-label={say('Parts of {task}', { task: say('Record') })} className="part-bar">
           {partsIn(job.seal !== undefined).map((one) => (
             <a
               key={one}
@@ -82,26 +84,26 @@ export function RecordPage({ part }: { part: string | undefined }) {
                 task: 'record',
                 ...(one === 'readings' ? {} : { part: one }),
               })}
-              aria-label={spoken[one]}
+              aria-label={spoken[one] && say(spoken[one])}
               aria-current={one === name ? 'page' : undefined}
             >
-              {parts[one]}
+              {say(parts[one])}
             </a>
           ))}
         </nav>
         {job.piano !== undefined && (
           <p className="faint" data-progress>
             {needed === 0
-              ? 'Nothing can be counted until the stringing is described.'
-              : `${known} of ${needed} needed values are there.`}
+              ? say('Nothing can be counted until the stringing is described.')
+              : say('{known} of {needed} needed values are there.', { known, needed })}
             {undescribed > 0 && needed > 0
-              ? ` How ${undescribed} notes are strung is not described yet.`
+              ? ` ${say('How {undescribed} notes are strung is not described yet.', { undescribed })}`
               : ''}
           </p>
         )}
       </div>
       <SealNote />
-      <Suspense fallback={<p>Opening …</p>}>
+      <Suspense fallback={<p>{say('Opening …')}</p>}>
         <Part name={name} shownPhoto={shownPhoto} />
       </Suspense>
     </>
@@ -109,12 +111,15 @@ export function RecordPage({ part }: { part: string | undefined }) {
 }
 
 function Part({ name, shownPhoto }: { name: PartName; shownPhoto: string | undefined }) {
+  const { say } = useLanguage();
   const { desk, job } = useDesk();
   if (job.piano === undefined && name !== 'table' && name !== 'photos') {
     return (
       <p>
-        The piano is not described yet: its compass decides which notes there are.{' '}
-        <a href={hashOf({ place: 'job', job: desk.id, task: 'appraise' })}>Describe it in Appraise.</a>
+        {say('The piano is not described yet: its compass decides which notes there are.')}{' '}
+        <a href={hashOf({ place: 'job', job: desk.id, task: 'appraise' })}>
+          {say('Describe it in Appraise.')}
+        </a>
       </p>
     );
   }
@@ -147,16 +152,22 @@ function Part({ name, shownPhoto }: { name: PartName; shownPhoto: string | undef
 }
 
 function SealNote() {
+  const { localMoment, say, sayNodes } = useLanguage();
   const { job } = useDesk();
   if (job.seal === undefined) return null;
   return (
     <p className="notice">
-      <strong>Sealed</strong> on{' '}
-      {new Date(job.seal.at).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' })} by {job.seal.by}
-      , over {job.seal.entries} entries.{' '}
+      {sayNodes('{sealed} on {moment} by {by}, over {entries} entries.', {
+        sealed: <strong>{say('Sealed')}</strong>,
+        moment: localMoment(job.seal.at),
+        by: job.seal.by,
+        entries: job.seal.entries,
+      })}{' '}
       {job.amendments.length === 0
-        ? 'Every later change is an amendment and needs a reason.'
-        : `${job.amendments.length} ${job.amendments.length === 1 ? 'amendment' : 'amendments'} since.`}
+        ? say('Every later change is an amendment and needs a reason.')
+        : say('{count, plural, one {# amendment} other {# amendments}} since.', {
+            count: job.amendments.length,
+          })}
     </p>
   );
 }

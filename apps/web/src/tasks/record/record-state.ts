@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import type { Absence, Job, ReadingQuantityName, StandingReading, Ulid } from '@becket/journal';
 import { readingQuantities } from '@becket/journal';
 import {
@@ -89,9 +90,14 @@ export interface Committed {
 }
 
 /** The read-back of what was refused: what was typed still stands in its cell, and nothing of it is kept. */
-export const notKept = (note: string, quantity: ReadingQuantityName, sentence: string): ReadBack => ({
+export const notKept = (
+  note: string,
+  quantity: ReadingQuantityName,
+  sentence: string,
+  { say }: Language = english,
+): ReadBack => ({
   is: 'not saved',
-  title: `${note} ${readingQuantities[quantity].label}`,
+  title: `${note} ${say(readingQuantities[quantity].label)}`,
   value: sentence,
   alsoAs: undefined,
 });
@@ -121,11 +127,13 @@ export async function commitCell(
   job: Ulid,
   { key, note, cell, text, unit, round, reason, instrument }: CellToCommit,
 ): Promise<Committed | undefined> {
+  const language = context.language ?? english;
+  const { say } = language;
   const { quantity, readings } = cell;
   if (text.trim() === shownText(cell, round, unit)) return undefined;
-  const title = `${note} ${readingQuantities[quantity].label}`;
+  const title = `${note} ${say(readingQuantities[quantity].label)}`;
   const before = readings[round - 1];
-  const typed = readTypedCell(text, quantity, unit);
+  const typed = readTypedCell(text, quantity, unit, language);
   const ownReason = reason.trim() === '' ? undefined : reason.trim();
   switch (typed.do) {
     case 'object':
@@ -135,11 +143,11 @@ export async function commitCell(
       };
     case 'nothing': {
       if (before === undefined) return undefined;
-      const why = await reasonFor(context, job, reason, 'emptied while recording');
+      const why = await reasonFor(context, job, reason, say('emptied while recording'));
       const withdrawal = await takeBack(context, job, before.entry, why);
       return {
-        readBack: { is: 'taken back', title, value: readingText(before, unit), alsoAs: undefined },
-        step: { title: `the emptying of ${title}`, entries: withdrawal },
+        readBack: { is: 'taken back', title, value: readingText(before, unit, language), alsoAs: undefined },
+        step: { title: say('the emptying of {title}', { title }), entries: withdrawal },
       };
     }
     case 'record': {
@@ -150,7 +158,7 @@ export async function commitCell(
           ? {}
           : {
               replaces: before.entry,
-              reason: await reasonFor(context, job, reason, 'typed again while recording'),
+              reason: await reasonFor(context, job, reason, say('typed again while recording')),
             };
       const { entries, job: changed } = await recordReadings(context, job, [
         {
@@ -171,7 +179,7 @@ export async function commitCell(
           is: 'saved',
           title,
           value: `${numberAsTyped(text, typed.value)} ${typed.unit}`,
-          alsoAs: recorded && alsoAs(recorded, typed.unit === 'in' ? 'in' : 'mm'),
+          alsoAs: recorded && alsoAs(recorded, typed.unit === 'in' ? 'in' : 'mm', language),
         },
         step: { title, entries },
       };
@@ -195,10 +203,11 @@ export async function sayAbsence(
     reason,
   }: Pick<CellToCommit, 'key' | 'note' | 'cell' | 'reason'> & { answer: Absence },
 ): Promise<Committed> {
-  const title = `${note} ${readingQuantities[cell.quantity].label}`;
+  const { say } = context.language ?? english;
+  const title = `${note} ${say(readingQuantities[cell.quantity].label)}`;
   const ownReason = reason.trim() === '' ? undefined : reason.trim();
   // Before anything is taken back: what is refused leaves everything as it was.
-  const why = await reasonFor(context, job, reason, `found to be: ${answer}`);
+  const why = await reasonFor(context, job, reason, say('found to be: {answer}', { answer: say(answer) }));
   const entries: Ulid[] = [];
   for (const reading of cell.readings) entries.push(...(await takeBack(context, job, reading.entry, why)));
   const changed = await recordAbsence(context, job, {
@@ -209,7 +218,10 @@ export async function sayAbsence(
   });
   const last = changed.absences.at(-1);
   if (last !== undefined) entries.push(last.entry);
-  return { readBack: { is: 'saved', title, value: answer, alsoAs: undefined }, step: { title, entries } };
+  return {
+    readBack: { is: 'saved', title, value: say(answer), alsoAs: undefined },
+    step: { title, entries },
+  };
 }
 
 /** Takes a step back, the last entry of it first. */
@@ -219,9 +231,10 @@ export async function undoStep(
   step: Step,
   reason: string,
 ): Promise<ReadBack> {
-  const why = await reasonFor(context, job, reason, 'taken back while recording');
+  const { say } = context.language ?? english;
+  const why = await reasonFor(context, job, reason, say('taken back while recording'));
   for (const entry of [...step.entries].reverse()) await withdrawEntry(context, job, entry, why);
-  return { is: 'taken back', title: step.title, value: 'as it was before', alsoAs: undefined };
+  return { is: 'taken back', title: step.title, value: say('as it was before'), alsoAs: undefined };
 }
 
 /**
@@ -255,15 +268,19 @@ export async function takeBack(
   return withdrawal === undefined ? [] : [withdrawal.id];
 }
 
-export function readingText(reading: StandingReading, unit: LengthUnit): string {
+export function readingText(
+  reading: StandingReading,
+  unit: LengthUnit,
+  language: Language = english,
+): string {
   return readingQuantities[reading.quantity].dimension === 'length'
-    ? lengthText(reading.value_si, unit, lengthKindOf(reading.quantity))
-    : `${reading.asRead.value} ${reading.asRead.unit}`;
+    ? lengthText(reading.value_si, unit, lengthKindOf(reading.quantity), language)
+    : `${language.plain(reading.asRead.value)} ${reading.asRead.unit}`;
 }
 
-function alsoAs(reading: StandingReading, typedIn: LengthUnit): string | undefined {
+function alsoAs(reading: StandingReading, typedIn: LengthUnit, language: Language): string | undefined {
   if (readingQuantities[reading.quantity].dimension !== 'length') return undefined;
-  return lengthText(reading.value_si, otherUnit(typedIn), lengthKindOf(reading.quantity));
+  return lengthText(reading.value_si, otherUnit(typedIn), lengthKindOf(reading.quantity), language);
 }
 
 /** One after the other: what was typed first is kept first, however fast the next Enter comes. */

@@ -257,11 +257,12 @@ function readingOf(
 export function stringReadingWords(
   reading: StandingReading,
   unit: LengthUnit,
-  { say }: Language = english,
+  language: Language = english,
 ): string {
+  const { say } = language;
   const { place, condition } = reading;
   return [
-    readingText(reading, unit),
+    readingText(reading, unit, language),
     place.point,
     condition === undefined || condition.strings === 'unknown' || condition.strings === 'on'
       ? undefined

@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import {
   type Absence,
   type ReadingQuantityName,
@@ -23,12 +24,17 @@ export const absenceKeys: readonly { readonly answer: Absence; readonly typed: r
 ];
 
 /** Reads what was typed into a cell: a number with or without its unit, or one of the three answers. */
-export function readTypedCell(text: string, quantity: ReadingQuantityName, unit: LengthUnit): TypedCell {
+export function readTypedCell(
+  text: string,
+  quantity: ReadingQuantityName,
+  unit: LengthUnit,
+  language: Language = english,
+): TypedCell {
   const word = text.trim().toLowerCase();
   if (word === '') return { do: 'nothing' };
   const answer = absenceKeys.find(({ answer: name, typed }) => typed.includes(word) || name === word);
   if (answer !== undefined) return { do: 'say', answer: answer.answer };
-  const typed = readTypedNumber(text);
+  const typed = readTypedNumber(text, language);
   if (typed.is !== 'number')
     return typed.is === 'empty' ? { do: 'nothing' } : { do: 'object', sentence: typed.sentence };
   const { dimension, label } = readingQuantities[quantity];
@@ -39,7 +45,10 @@ export function readTypedCell(text: string, quantity: ReadingQuantityName, unit:
   if (fitting === undefined)
     return {
       do: 'object',
-      sentence: `Cannot record this ${label}: a unit of ${known.join(', ')} is needed, '${used}' was found. Type the number alone, or with one of these.`,
+      sentence: language.say(
+        "Cannot record this {label}: a unit of {units} is needed, '{found}' was found. Type the number alone, or with one of these.",
+        { label: language.say(label), units: known.join(', '), found: String(used) },
+      ),
     };
   return { do: 'record', value: typed.value, unit: fitting };
 }
