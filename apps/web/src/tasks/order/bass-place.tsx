@@ -242,8 +242,8 @@ function Strings({ order, unit, toRecord }: { order: BassOrder; unit: LengthUnit
         <table className="table">
           <caption>
             {say(
-              'In {unit}; ° is worked out from other readings. The paper has both units, tension and ends.',
-              { unit: unit === 'mm' ? say('millimetres') : say('inches') },
+              'In {unit, select, mm {millimetres} other {inches}}; ° is worked out from other readings. The paper has both units, tension and ends.',
+              { unit },
             )}
           </caption>
           <thead>

@@ -58,8 +58,8 @@ export const german: Catalogue = {
   'Draft the order': 'Bestellung entwerfen',
   'Who makes the strings': 'Wer die Saiten macht',
   'Draft the bass string order': 'Basssaitenbestellung entwerfen',
-  'In {unit}; ° is worked out from other readings. The paper has both units, tension and ends.':
-    'In {unit}; ° ist aus anderen Messwerten gerechnet. Auf dem Papier stehen beide Einheiten, Zugkraft und Enden.',
+  'In {unit, select, mm {millimetres} other {inches}}; ° is worked out from other readings. The paper has both units, tension and ends.':
+    'In {unit, select, mm {Millimetern} other {Zoll}}; ° ist aus anderen Messwerten gerechnet. Auf dem Papier stehen beide Einheiten, Zugkraft und Enden.',
   'The core diameter is not known': 'Der Kerndurchmesser ist nicht bekannt',
   'The diameter over the inner layer is not known': 'Der Durchmesser über der inneren Lage ist nicht bekannt',
   'The over-all diameter is not known': 'Der Außendurchmesser ist nicht bekannt',
@@ -152,7 +152,7 @@ export const german: Catalogue = {
   'set aside': 'zurückgelegt',
   free: 'frei',
   'keep at least': 'Mindestbestand',
-  'no minimum': 'kein Mindestbestand',
+  'no minimum': 'keiner',
   'Counted {day} by {by}.': 'Gezählt {day} von {by}.',
   '{quantity} for {job} ({by}, {day})': '{quantity} für {job} ({by}, {day})',
   Release: 'Aufheben',

@@ -19,7 +19,7 @@ export const german: Catalogue = {
   '● Every ordered string is here, measured, and as ordered or taken by name.':
     '● Jede bestellte Saite ist da, gemessen und wie bestellt oder namentlich hingenommen.',
   '▲ {ready} of {count} ordered strings may go on.':
-    '▲ {ready} von {count} bestellten Saiten dürfen aufgezogen werden.',
+    '▲ {ready} von {count} bestellten Saiten {ready, plural, one {darf} other {dürfen}} aufgezogen werden.',
   'What came and what was measured of it is noted under {orders}.':
     'Was gekommen ist und was daran gemessen wurde, wird unter {orders} notiert.',
   'Order › Orders': 'Bestellen › Bestellungen',
