@@ -470,4 +470,5 @@ export const german: Catalogue = {
   'taken back in the torque list': 'in der Drehmomentliste zurückgenommen',
   'turned {turning, select, sharp {sharp} other {flat}}':
     '{turning, select, sharp {höher} other {tiefer}} gedreht',
+  '[of a note] String': 'Saite',
 };

@@ -84,7 +84,7 @@ function PinsAsFound({ choice, unit }: PartProps) {
         label={say('Diameter of a pin')}
         fields={[
           { name: 'note', label: say('Note') },
-          { name: 'string', label: say('String'), options: strings },
+          { name: 'string', label: say('[of a note] String'), options: strings },
           { name: 'value', label: say('Diameter ({unit})', { unit }), keys: 'decimal' },
         ]}
         start={{ note: noteName(job.piano?.firstKey ?? 1), string: '1', value: '' }}
@@ -286,7 +286,7 @@ function TestPins({ choice, unit }: PartProps) {
         label={say('A test pin')}
         fields={[
           { name: 'note', label: say('Note') },
-          { name: 'string', label: say('String'), options: strings },
+          { name: 'string', label: say('[of a note] String'), options: strings },
           { name: 'diameter', label: say('Diameter of the test pin ({unit})', { unit }), keys: 'decimal' },
           {
             name: 'length',
@@ -428,7 +428,7 @@ function SinglePins({ choice, unit }: PartProps) {
         label={say('A pin of its own')}
         fields={[
           { name: 'note', label: say('Note') },
-          { name: 'string', label: say('String'), options: strings },
+          { name: 'string', label: say('[of a note] String'), options: strings },
           {
             name: 'remedy',
             label: say('It gets'),

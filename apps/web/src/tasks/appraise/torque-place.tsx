@@ -207,7 +207,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
           )}
         </Field>
         <Choice
-          label={say('String')}
+          label={say('[of a note] String')}
           value={String(form.string)}
           onChange={(string) => take({ string: Number(string) as TorqueForm['string'] })}
           options={(['1', '2', '3'] as const).map((value) => ({
