@@ -18,7 +18,6 @@ export const german: Catalogue = {
   'Cannot keep this answer: the name of whoever gave it is needed, nothing was found. Type it above.':
     'Die Antwort lässt sich nicht speichern: Gebraucht wird der Name dessen, der sie gab, gefunden wurde nichts. Geben Sie ihn oben ein.',
   'Answered by': 'Beantwortet von',
-  ', {days} working days': ', {days} Arbeitstage',
   'Waits for an answer.': 'Wartet auf Antwort.',
   Agreed: 'Vereinbart',
   Declined: 'Abgelehnt',
