@@ -13,7 +13,7 @@ export default defineConfig({
   reporter: [['list'], ['json']],
   use: {
     // Country and language of the device, which units, paper and marks start from.
-    locale: 'en-GB',
+    locale: 'en-IE',
     viewport: { width: 820, height: 1180 },
     launchOptions: {
       executablePath: process.env.BECKET_CHROMIUM ?? '/usr/bin/chromium',

@@ -89,4 +89,10 @@ export const german: Catalogue = {
   '= {tension}, each string; calculated': '= {tension}, je Saite; berechnet',
   'of the break load': 'der Bruchlast',
   '{table}, extended beyond its range': '{table}, über ihren Bereich hinaus verlängert',
+  'wound twice': 'doppelt umsponnen',
+  wound: 'umsponnen',
+  '{count, plural, one {# reading} other {# readings}}':
+    '{count, plural, one {# Messwert} other {# Messwerte}}',
+  'break share': 'Anteil an der Bruchlast',
+  inharmonicity: 'Inharmonizität',
 };

@@ -1,4 +1,4 @@
-import type { Language } from '@becket/core';
+import { currencyOf, type Language } from '@becket/core';
 import type { Job } from '@becket/journal';
 import {
   draftEstimate,
@@ -172,7 +172,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
   const { desk, job } = useDesk();
   const learned = useLearnedHours();
   const [rates, setRates] = useState<RatesForm>(() =>
-    from === undefined ? keptRates(storageHere) : ratesOfEstimate(from),
+    from === undefined ? keptRates(storageHere, currencyOf(language.locale)) : ratesOfEstimate(from),
   );
   const [lines, setLines] = useState<readonly LineForm[] | undefined>(() =>
     from === undefined ? undefined : linesOfEstimate(from, language),

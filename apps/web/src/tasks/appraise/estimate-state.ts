@@ -287,11 +287,12 @@ export const moneyWords = (amount: number, currency: string, language: Language 
 const keptAs = 'becket-rates';
 
 /** What this device last charged, so that it need not be typed for every job; nothing of it is part of a job. */
-export function keptRates(storage: Pick<Storage, 'getItem'> | undefined): RatesForm {
+export function keptRates(storage: Pick<Storage, 'getItem'> | undefined, currency = 'EUR'): RatesForm {
+  const start = { ...startingRates, currency };
   try {
     const kept = JSON.parse(storage?.getItem(keptAs) ?? '{}') as Partial<Record<keyof RatesForm, unknown>>;
     const words = (name: 'currency' | 'hourlyRate' | 'labourTax' | 'materialsTax') =>
-      typeof kept[name] === 'string' ? kept[name] : startingRates[name];
+      typeof kept[name] === 'string' ? kept[name] : start[name];
     return {
       currency: words('currency'),
       hourlyRate: words('hourlyRate'),
@@ -300,7 +301,7 @@ export function keptRates(storage: Pick<Storage, 'getItem'> | undefined): RatesF
       pricesIncludeTax: kept.pricesIncludeTax === true,
     };
   } catch {
-    return startingRates;
+    return start;
   }
 }
 

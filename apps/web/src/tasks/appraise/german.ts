@@ -256,7 +256,7 @@ export const german: Catalogue = {
   'Nothing was read yet. Read every section, and both ends of each; every fourth note is a fair first round.':
     'Noch wurde nichts gemessen. Messen Sie jeden Abschnitt und beide Enden; jeder vierte Ton ist eine gute erste Runde.',
   'What it looks like: {kind}': 'Wonach es aussieht: {kind}',
-  'Common practice, no source.': 'Übliche Praxis, ohne Quelle.',
+  'Common practice, no source.': 'Gängige Praxis, ohne Quelle.',
   '? No humidity was read that day: grip moves with the season. Take it under Pitch and air.':
     '? An dem Tag wurde keine Luftfeuchte gemessen: Das Haltemoment geht mit der Jahreszeit. Messen Sie sie unter „Stimmhöhe und Luft“.',
   'What may still hide': 'Was noch verborgen sein kann',

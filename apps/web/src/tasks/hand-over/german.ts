@@ -34,7 +34,7 @@ export const german: Catalogue = {
   'To be tuned, {count}': 'Zu stimmen, {count}',
   'In 1, 3 and 6 months': 'In 1, 3 und 6 Monaten',
   'New strings are usually tuned so often at first: common practice, no source.':
-    'So oft werden neue Saiten anfangs gewöhnlich gestimmt: übliche Praxis, ohne Quelle.',
+    'So oft werden neue Saiten anfangs gewöhnlich gestimmt: gängige Praxis, ohne Quelle.',
   'Further care': 'Weitere Pflege',
   'Left alone, and why': 'Belassen, und warum',
   'one a line, the reason after a colon: damper felt: not ordered':

@@ -1,4 +1,4 @@
-import { type Message, message, sayKnown } from '@becket/core';
+import { currencyOf, type Message, message, sayKnown } from '@becket/core';
 import { SHOP_JOURNAL, type StockLine, type Ulid } from '@becket/journal';
 import {
   draftSupplyOrder,
@@ -298,7 +298,7 @@ function Suppliers() {
   const { stock } = useShop();
   const fileId = useId();
   const [supplier, setSupplier] = useState('');
-  const [currency, setCurrency] = useState(stock.priceLists[0]?.currency ?? 'EUR');
+  const [currency, setCurrency] = useState(stock.priceLists[0]?.currency ?? currencyOf(language.locale));
   const [lead, setLead] = useState('');
   const [said, setSaid] = useState('');
   const [problem, setProblem] = useState<string>();

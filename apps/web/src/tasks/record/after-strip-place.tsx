@@ -1,4 +1,4 @@
-import { noteName } from '@becket/core';
+import { currencyOf, noteName } from '@becket/core';
 import { damageGravities } from '@becket/journal';
 import { changeOrderTotals, recordDamage, withdrawEntry } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
@@ -21,7 +21,7 @@ export function AfterStripPlace() {
   const { desk, job } = useDesk();
   const problem = useObservable(desk.problem);
   const lastCurrency = job.damages.findLast(({ currency }) => currency !== undefined)?.currency;
-  const [form, setForm] = useState<DamageForm>(newDamageForm(lastCurrency));
+  const [form, setForm] = useState<DamageForm>(newDamageForm(lastCurrency ?? currencyOf(language.locale)));
   const take = (part: Partial<DamageForm>) => setForm({ ...form, ...part });
 
   if (job.seal === undefined) {
