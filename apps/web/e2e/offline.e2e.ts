@@ -156,7 +156,7 @@ async function keepSomethingLarge(): Promise<string> {
   });
   return new Promise((done) => {
     const transaction = database.transaction('kept', 'readwrite');
-    transaction.objectStore('kept').add(new Uint8Array(20_000_000).map(() => Math.random() * 256));
+    transaction.objectStore('kept').add(new Uint8Array(70_000_000).map(() => Math.random() * 256));
     transaction.oncomplete = () => done('kept');
     transaction.onabort = () => {
       database.close();
@@ -178,7 +178,7 @@ test('a device without room says so in one sentence, keeps nothing by halves, an
       ...(quotaSize === undefined ? {} : { quotaSize }),
     });
   // Room for the program itself, papers and their type included, and for one job.
-  await leaveRoom(24_000_000);
+  await leaveRoom(60_000_000);
   await deviceWith(page, server, 'Ada');
   await page.getByRole('button', { name: 'Open the demo job' }).click();
   await type(page, 'A3 wire diameter', '1.011');
