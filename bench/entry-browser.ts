@@ -31,7 +31,7 @@ export async function openEntryBrowser(): Promise<EntryBrowser> {
       executablePath: process.env.BECKET_CHROMIUM ?? '/usr/bin/chromium',
       args: ['--no-sandbox', '--disable-gpu', '--no-first-run', '--disable-background-networking'],
     });
-    context = await browser.newContext({ viewport: { width: 820, height: 1180 } });
+    context = await browser.newContext({ locale: 'en-IE', viewport: { width: 820, height: 1180 } });
   } catch (error) {
     await browser?.close();
     await server.stop();
