@@ -521,7 +521,7 @@ export const german: Catalogue = {
   'does not belong to this string': 'gehört nicht zu dieser Saite',
   'It is {length}': 'Es sind {length}',
   '{figure} from {readings} readings {uncertainty}': '{figure} aus {readings} Messwerten {uncertainty}',
-  '{count} readings': '{count} Messwerte',
+  '{count} readings': '{count} Werte',
   '1st': '1.',
   '2nd': '2.',
   '3rd': '3.',
