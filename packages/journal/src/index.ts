@@ -190,6 +190,7 @@ export {
   strungDeviations,
   strungScale,
 } from './record/strung-scale.ts';
+export { type WoundQuantity, woundReadingsOf } from './record/wound-readings.ts';
 export { type MeasuredAnswer, measuredAnswer } from './strip/measured-answer.ts';
 export { isSealIntact, sealOf } from './strip/seal.ts';
 export { type Gap, type GapRank, gapRanks, type StripCheck, stripCheck } from './strip/strip-check.ts';

@@ -12,13 +12,7 @@ import {
   type WoundReadings,
   woundContradictions,
 } from '@becket/core';
-import {
-  type AsFoundNote,
-  asFoundRecord,
-  type Figure,
-  type Job,
-  type ReadingQuantityName,
-} from '@becket/journal';
+import { type AsFoundNote, asFoundRecord, type Figure, type Job, woundReadingsOf } from '@becket/journal';
 
 /** A note of a section with its length as read and as the rest of the section suggests. */
 export interface NoteLength {
@@ -135,21 +129,9 @@ const contradictionsOf = (
   );
 
 function woundReadings({ key, figures, absences }: AsFoundNote): WoundReadings {
-  const of = (quantity: ReadingQuantityName): Metres | undefined => {
+  return woundReadingsOf(key, (quantity) => {
     const value = figures[quantity]?.value;
     if (value !== undefined) return metres(value);
     return absences[quantity] === 'none' ? metres(0) : undefined;
-  };
-  return {
-    key,
-    speakingLength: of('speaking-length'),
-    backLength: of('back-length'),
-    loopToWinding: of('loop-to-winding'),
-    windingLength: of('winding-length'),
-    bareFront: of('bare-front'),
-    bareBack: of('bare-back'),
-    coreDiameter: of('core-diameter'),
-    innerLayerDiameter: of('inner-layer-diameter'),
-    overAllDiameter: of('over-all-diameter'),
-  };
+  });
 }

@@ -3,7 +3,6 @@ import {
   analyseNote,
   COMMON_SHOP_POLICY,
   type Language,
-  type Metres,
   message,
   metres,
   noteName,
@@ -15,6 +14,7 @@ import {
 } from '@becket/core';
 import type { AsFoundNote } from './as-found-record.ts';
 import { type BassAllowances, type BassQuantity, type BassString, lengthIn } from './bass-string.ts';
+import { woundReadingsOf } from './wound-readings.ts';
 
 /** One check of the order. */
 export interface BassCheck {
@@ -133,22 +133,10 @@ function groupBySection(strings: readonly BassString[]): BassString[][] {
 }
 
 function woundReadings({ key, stated }: BassString): WoundReadings {
-  const of = (quantity: BassQuantity): Metres | undefined => {
+  return woundReadingsOf(key, (quantity) => {
     const value = lengthIn(stated[quantity]);
     return value === undefined ? undefined : metres(value);
-  };
-  return {
-    key,
-    speakingLength: of('speaking-length'),
-    backLength: of('back-length'),
-    loopToWinding: of('loop-to-winding'),
-    windingLength: of('winding-length'),
-    bareFront: of('bare-front'),
-    bareBack: of('bare-back'),
-    coreDiameter: of('core-diameter'),
-    innerLayerDiameter: of('inner-layer-diameter'),
-    overAllDiameter: of('over-all-diameter'),
-  };
+  });
 }
 
 /** A wound string is a hand's work; more than this between the strings of one note is a slip or a replaced string. Common practice, no source. */
