@@ -14,7 +14,6 @@ export const german: Catalogue = {
   'Parts of {task}': 'Teile von {task}',
   Appraise: 'Begutachten',
   Record: 'Aufnehmen',
-  Scale: 'Mensur',
   Order: 'Bestellen',
   String: 'Beziehen',
   Settle: 'Setzen lassen',

@@ -55,7 +55,6 @@ export const german: Catalogue = {
   'What the photo shows': 'Was das Foto zeigt',
   '{count, plural, one {# mark} other {# marks}}':
     '{count, plural, one {# Markierung} other {# Markierungen}}',
-  Photo: 'Foto',
   'Reading …': 'Wird gelesen …',
   '▲ damaged': '▲ beschädigt',
   'not on this device yet': 'noch nicht auf diesem Gerät',
@@ -87,7 +86,6 @@ export const german: Catalogue = {
     'Seine Einträge bleiben im Journal, und das Bild bleibt in der gesicherten Auftragsdatei.',
   Reason: 'Grund',
   'This photo is not in the record any more.': 'Dieses Foto ist nicht mehr in der Aufnahme.',
-  Photos: 'Fotos',
   'No photo yet. What the strip takes away is best seen on one.':
     'Noch kein Foto. Was beim Absaiten verschwindet, sieht man am besten auf einem.',
   'Photos of this job': 'Fotos dieses Auftrags',

@@ -80,7 +80,6 @@ export const german: Catalogue = {
   pitch: 'Tonhöhe',
   '{figure} Hz, equal temperament': '{figure} Hz, gleichstufig temperiert',
   'nothing to do': 'nichts zu tun',
-  'in no section': 'in keinem Abschnitt',
   'stringing not described; {where}': 'Bezug nicht beschrieben; {where}',
   '{count, plural, one {# string} other {# strings}}, {kind}; {where}':
     '{count, plural, one {# Saite} other {# Saiten}}, {kind}; {where}',

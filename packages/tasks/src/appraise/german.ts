@@ -2,48 +2,9 @@ import type { Catalogue } from '@becket/core';
 
 /** The messages of this folder in German, and the words of the survey that it says. */
 export const german: Catalogue = {
-  // The survey: things, parts, gravities.
-  dampers: 'Dämpfer',
-  'cracks at the bridge pins': 'Risse an den Stegstiften',
-  'bridge cap': 'Stegdoppel',
-  'bridge parting from the board': 'Steg löst sich vom Resonanzboden',
-  'loose bridge pins': 'lockere Stegstifte',
-  'cracks in the soundboard': 'Risse im Resonanzboden',
-  'crown of the soundboard': 'Wölbung des Resonanzbodens',
-  'earlier repairs of the soundboard': 'frühere Reparaturen am Resonanzboden',
-  'ribs parting from the board': 'Rippen lösen sich vom Resonanzboden',
-  'cracked ribs': 'gerissene Rippen',
-  'cracks in the pin block': 'Risse im Stimmstock',
-  'layers of the pin block parting': 'Lagen des Stimmstocks lösen sich',
-  'gap between pin block and plate flange': 'Spalt zwischen Stimmstock und Plattenkante',
-  'pin holes treated with liquid': 'mit Flüssigkeit behandelte Wirbellöcher',
-  'cracks in the plate': 'Risse in der Gussplatte',
-  'plate bolts and screws': 'Bolzen und Schrauben der Gussplatte',
-  agraffes: 'Agraffen',
-  'pressure bar and capo': 'Druckstab und Capo',
-  'hitch pins': 'Anhangstifte',
-  'felts and braid': 'Filze und Filzborte',
-  'action (noted and left aside)': 'Mechanik (nur notiert)',
-  plate: 'Gussplatte',
-  bridges: 'Stege',
-  soundboard: 'Resonanzboden',
-  'ribs, from beneath': 'Rippen, von unten',
-  'pin block': 'Stimmstock',
-  'agraffes, bars and hitch pins': 'Agraffen, Druckstäbe und Anhangstifte',
-  'dampers and felts': 'Dämpfer und Filze',
-  action: 'Mechanik',
-  slight: 'leicht',
-  clear: 'deutlich',
-  grave: 'schwer',
-  nothing: 'nichts',
-  'while the strings are off': 'bei abgenommenen Saiten',
-  'before stringing': 'vor dem Beziehen',
   accepted: 'angenommen',
   declined: 'abgelehnt',
   agreed: 'vereinbart',
-
-  // Comparing surveys.
-  '{note} string {string}': '{note} Saite {string}',
   'the whole piano': 'das ganze Instrument',
   'it grew by {by} mm{day, select, unknown {} other { since {day}}}; readings agree within {error} mm.':
     '{day, select, unknown {} other {seit {day} }}um {by} mm gewachsen; Messwerte stimmen auf {error} mm überein.',
@@ -263,10 +224,8 @@ export const german: Catalogue = {
   'Mend: {thing} ({place}): {what}': 'Ausbessern: {thing} ({place}): {what}',
   'seen at the visit ({gravity}); {when}': 'beim Besuch gesehen ({gravity}); {when}',
   'Tuning pins': 'Stimmwirbel',
-  pins: 'Wirbel',
   'one a string': 'einer je Saite',
   'Wound strings, made to order': 'Umsponnene Saiten, nach Maß',
-  strings: 'Saiten',
   'strings described as wound': 'als umsponnen beschriebene Saiten',
   'the stringing is not all described, so that the wound strings cannot be counted':
     'der Bezug ist nicht ganz beschrieben, die umsponnenen Saiten lassen sich nicht zählen',
@@ -344,7 +303,6 @@ export const german: Catalogue = {
     'Nicht gespeichert ({what}): Ein Ton von {first} bis {last} ist nötig, gefunden wurde {found}. Den Ton oder den Umfang des Instruments prüfen.',
   'Cannot keep {what}: a string from 1 to {strings} of {note} is needed, string {string} was found. Check the string, or the stringing of the note.':
     'Nicht gespeichert ({what}): Eine Saite von 1 bis {strings} von {note} ist nötig, gefunden wurde Saite {string}. Die Saite oder den Bezug des Tons prüfen.',
-  '{first} to {last}': '{first} bis {last}',
   '{note}, string not said': '{note}, Saite nicht genannt',
   'No pin has a grip yet: read torque first, some of it in every section.':
     'Noch hat kein Wirbel ein Haltemoment: Zuerst Drehmomente messen, einige in jedem Abschnitt.',

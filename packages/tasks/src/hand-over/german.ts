@@ -2,10 +2,6 @@ import type { Catalogue } from '@becket/core';
 
 /** The hand-over, in German. */
 export const german: Catalogue = {
-  core: 'Kerndraht',
-  'over all': 'Außen-Ø',
-  'speaking length': 'klingende Länge',
-  '{first} to {last}': '{first} bis {last}',
   '{note}, {quantity}: {measured} mm measured, {chosen} mm chosen.':
     '{note}, {quantity}: {measured} mm gemessen, {chosen} mm gewählt.',
   'Cannot hand this piano over: a job that is not handed over is needed, it was handed to {name} on {day}. Take that back first.':

@@ -83,8 +83,6 @@ export const german: Catalogue = {
   // Orders and deliveries.
   'Cannot note this order as {to}: an order that is {allowed} is needed, this one is {state}. Look at its state again.':
     'Die Bestellung lässt sich nicht als „{to}“ eintragen: Nötig ist eine, die „{allowed}“ ist, diese ist „{state}“. Ihren Stand noch einmal ansehen.',
-  '{one} or {other}': '{one} oder {other}',
-  '{one} and {other}': '{one} und {other}',
   'Cannot note this delivery: at least one line that came or one thing measured is needed, nothing was found. Say what came.':
     'Die Lieferung wird nicht eingetragen: Mindestens eine gelieferte Zeile oder ein Messwert ist nötig, nichts wurde gefunden. Sagen, was gekommen ist.',
   'Cannot note this delivery: an order that was sent is needed, this one is a draft. Note it as sent first.':
@@ -98,12 +96,6 @@ export const german: Catalogue = {
   'Cannot find this order: an order of this job is needed, {id} was found. Look at the orders again.':
     'Die Bestellung ist nicht zu finden: Eine Bestellung dieses Auftrags ist nötig, gefunden wurde {id}. Die Bestellungen noch einmal ansehen.',
   '{supplier}, {what}: {state}; {days}': '{supplier}, {what}: {state}; {days}',
-  drafted: 'entworfen',
-  sent: 'abgeschickt',
-  confirmed: 'bestätigt',
-  'partly delivered': 'teilweise geliefert',
-  delivered: 'geliefert',
-  cancelled: 'storniert',
   'bass strings': 'Basssaiten',
   supplies: 'Material',
 
@@ -138,8 +130,6 @@ export const german: Catalogue = {
 
   // Supplies and where they come from.
   "the chosen scale '{name}'": 'die gewählte Mensur „{name}“',
-  'the scale as found; no scale has been chosen yet':
-    'die vorgefundene Mensur; noch ist keine Mensur gewählt',
   'Tuning pins, size not settled': 'Stimmwirbel, Größe offen',
   'no pin diameter and torque has been read, so that no size can be advised':
     'weder Wirbeldurchmesser noch Drehmoment gemessen, darum keine Empfehlung zur Größe',
@@ -240,5 +230,4 @@ export const german: Catalogue = {
   'size inferred': 'Drahtstärke erschlossen',
   'line through the section': 'Linie durch den Abschnitt',
   'mean of the section': 'Mittel des Abschnitts',
-  'starting figure': 'Anfangswert',
 };

@@ -57,9 +57,6 @@ export const german: Catalogue = {
   'it is not a size number': 'es ist keine Drahtnummer',
   'Tensions are those at A4 = {pitch} Hz; strings that stand flat carry less, and come down sooner.':
     'Die Zugkräfte gelten bei A4 = {pitch} Hz; Saiten, die tiefer stehen, tragen weniger und sind eher entspannt.',
-  'front length': 'Vorderlänge',
-  'back length': 'Hinterlänge',
-  'pin diameter': 'Wirbeldurchmesser',
   'for {count, plural, one {# note} other {# notes}} the middle value of their section':
     'für {count, plural, one {# Ton} other {# Töne}} der mittlere Wert des Abschnitts',
   'for {count, plural, one {# note} other {# notes}} the middle value of the piano':

@@ -19,7 +19,6 @@ export const german: Catalogue = {
   'Your own experience, a maker, a book: it is printed beside the figure.':
     'Eigene Erfahrung, ein Hersteller, ein Buch: es wird neben dem Wert gedruckt.',
   'Counting …': 'Wird gezählt …',
-  unknown: 'unbekannt',
   'What this job needs by it': 'Was dieser Auftrag damit braucht',
   'No quantity of this job changes.': 'Keine Menge dieses Auftrags ändert sich.',
   "Cannot set this figure: {kind, select, length {a length in mm or in} share {a number of percent} other {a whole number}} is needed, {found, select, none {nothing} other {'{found}'}} was found. Type it again.":

@@ -445,7 +445,6 @@ export const german: Catalogue = {
   '{is, select, new {Note} other {Change}} {thing}, {where}':
     '{thing}, {where}: {is, select, new {notieren} other {ändern}}',
   '[write down] Note': 'Notieren',
-  '[a remark] Note': 'Notiz',
   'on the whole piano: {seen}': 'am ganzen Instrument: {seen}',
   '{noted} of {of} strings noted': '{noted} von {of} Saiten notiert',
   open: 'offen',
