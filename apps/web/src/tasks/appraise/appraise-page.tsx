@@ -1,7 +1,6 @@
 import { message } from '@becket/core';
-import { lazy, Suspense } from 'react';
-import { PartBar } from '../../desk/part-bar.tsx';
-import { useLanguage } from '../../parts/language.tsx';
+import { lazy } from 'react';
+import { PartFrame } from '../../desk/part-frame.tsx';
 import { PianoPlace } from './piano-place.tsx';
 import './appraise.css';
 
@@ -34,18 +33,11 @@ type PartName = keyof typeof parts;
 
 /** Should this piano be restrung, on which pins, and for how much: the visit and the decision after it. */
 export function AppraisePage({ part }: { part: string | undefined }) {
-  const { say } = useLanguage();
   const name: PartName = part !== undefined && part in parts ? (part as PartName) : 'piano';
   return (
-    <>
-      <div className="task-head">
-        <h2 className="unseen">{say('Appraise')}</h2>
-        <PartBar task="appraise" parts={parts} shown={name} />
-      </div>
-      <Suspense fallback={<p>{say('Opening …')}</p>}>
-        <Part name={name} />
-      </Suspense>
-    </>
+    <PartFrame task="appraise" parts={parts} shown={name}>
+      <Part name={name} />
+    </PartFrame>
   );
 }
 

@@ -6,12 +6,12 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { useShop } from '../../desk/use-shop.ts';
+import { DayField } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { type LengthUnit, lengthNumber } from '../../parts/length-text.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { type CheckGroup, checkGroups } from './check-groups.ts';
-import { DayField } from './day-field.tsx';
 import { useOrders } from './use-supplies.ts';
 
 const columns: readonly { readonly quantity: BassQuantity; readonly short: Message }[] = [

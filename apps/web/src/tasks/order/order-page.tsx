@@ -1,7 +1,6 @@
 import { message } from '@becket/core';
-import { lazy, Suspense } from 'react';
-import { PartBar } from '../../desk/part-bar.tsx';
-import { useLanguage } from '../../parts/language.tsx';
+import { lazy } from 'react';
+import { PartFrame } from '../../desk/part-frame.tsx';
 import './order.css';
 
 const SuppliesPlace = lazy(() =>
@@ -30,18 +29,11 @@ type PartName = keyof typeof parts;
 
 /** What is needed, what the shelf has, what is bought from whom, and what came. */
 export function OrderPage({ part }: { part: string | undefined }) {
-  const { say } = useLanguage();
   const name: PartName = part !== undefined && part in parts ? (part as PartName) : 'supplies';
   return (
-    <>
-      <div className="task-head">
-        <h2 className="unseen">{say('Order')}</h2>
-        <PartBar task="order" parts={parts} shown={name} />
-      </div>
-      <Suspense fallback={<p>{say('Opening …')}</p>}>
-        <Part name={name} />
-      </Suspense>
-    </>
+    <PartFrame task="order" parts={parts} shown={name}>
+      <Part name={name} />
+    </PartFrame>
   );
 }
 

@@ -5,13 +5,6 @@ import type { Order } from '@becket/journal';
 export const priceText = (amount: number, currency: string, language: Language = english): string =>
   `${language.money(minorUnits(amount), currency, 'none')} ${currency}`;
 
-/** Today on this device, YYYY-MM-DD. */
-export function todayOn(now: Date): string {
-  const month = String(now.getMonth() + 1).padStart(2, '0');
-  const day = String(now.getDate()).padStart(2, '0');
-  return `${now.getFullYear()}-${month}-${day}`;
-}
-
 /** The order of supplies to this supplier that was drafted and not sent yet: what stands in it is written twice by another. */
 export const draftTo = (supplier: string, orders: readonly Order[]): Order | undefined =>
   orders.findLast(

@@ -6,11 +6,11 @@ import { hashOf } from '../../desk/route.ts';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useShop } from '../../desk/use-shop.ts';
+import { DayField, todayHere } from '../../parts/day-field.tsx';
 import { FormSheet } from '../../parts/form-sheet.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
-import { DayField } from './day-field.tsx';
-import { priceText, todayOn } from './order-words.ts';
+import { priceText } from './order-words.ts';
 import { deliveryOf, type TypedCounts } from './received-form.ts';
 import { Received } from './received-part.tsx';
 import { useOrders } from './use-supplies.ts';
@@ -175,7 +175,7 @@ function MoveSheet({
 }) {
   const { say } = useLanguage();
   const { desk } = useDesk();
-  const [on, setOn] = useState(() => todayOn(new Date()));
+  const [on, setOn] = useState(() => todayHere());
   const [expectedOn, setExpectedOn] = useState('');
   const [note, setNote] = useState('');
   const [problem, setProblem] = useState<string>();
@@ -245,7 +245,7 @@ function ReceivedSheet({ order, onClose }: { order: Order; onClose: () => void }
   const language = useLanguage();
   const { say } = language;
   const { desk } = useDesk();
-  const [on, setOn] = useState(() => todayOn(new Date()));
+  const [on, setOn] = useState(() => todayHere());
   const [typed, setTyped] = useState<TypedCounts>({});
   const [problem, setProblem] = useState<string>();
   const open = order.lines.filter(({ outstanding }) => outstanding > 0);

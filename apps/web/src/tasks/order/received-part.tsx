@@ -13,11 +13,11 @@ import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice, useSettings } from '../../desk/use-device.ts';
 import { useShop } from '../../desk/use-shop.ts';
+import { todayHere } from '../../parts/day-field.tsx';
 import { FormSheet } from '../../parts/form-sheet.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
-import { todayOn } from './order-words.ts';
 import { type MeasureForm, measureOf, stringAfter } from './received-form.ts';
 
 /** What was measured of a bass set that came, against its order. */
@@ -46,7 +46,7 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
     event.preventDefault();
     setProblem(undefined);
     try {
-      const measure = measureOf(order, form, unit, todayOn(new Date()), language);
+      const measure = measureOf(order, form, unit, todayHere(), language);
       const done = await desk.run((context, job) => receiveGoods(context, job, measure));
       // The next string is what a hand goes on to: Enter, and measure.
       if (done !== undefined) setForm({ ...form, string: stringAfter(order, form.string), value: '' });

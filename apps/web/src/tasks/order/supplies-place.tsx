@@ -20,9 +20,9 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useMedia } from '../../desk/use-media.ts';
 import { useShop } from '../../desk/use-shop.ts';
+import { DayField } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { Papers } from '../../piano/papers.tsx';
-import { DayField } from './day-field.tsx';
 import { draftTo, priceText } from './order-words.ts';
 import { useOrders, useSupplies } from './use-supplies.ts';
 

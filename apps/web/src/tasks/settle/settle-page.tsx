@@ -1,7 +1,6 @@
 import { message } from '@becket/core';
-import { lazy, Suspense } from 'react';
-import { PartBar } from '../../desk/part-bar.tsx';
-import { useLanguage } from '../../parts/language.tsx';
+import { lazy } from 'react';
+import { PartFrame } from '../../desk/part-frame.tsx';
 
 const PassPlace = lazy(() => import('./pass-place.tsx').then(({ PassPlace: place }) => ({ default: place })));
 const CoursePlace = lazy(() =>
@@ -23,18 +22,11 @@ type PartName = keyof typeof parts;
 
 /** Bringing the piano to pitch and keeping it there: passes, what they show, and the days to come. */
 export function SettlePage({ part }: { part: string | undefined }) {
-  const { say } = useLanguage();
   const name: PartName = part !== undefined && part in parts ? (part as PartName) : 'pass';
   return (
-    <>
-      <div className="task-head">
-        <h2 className="unseen">{say('Settle')}</h2>
-        <PartBar task="settle" parts={parts} shown={name} />
-      </div>
-      <Suspense fallback={<p>{say('Opening …')}</p>}>
-        <Part name={name} />
-      </Suspense>
-    </>
+    <PartFrame task="settle" parts={parts} shown={name}>
+      <Part name={name} />
+    </PartFrame>
   );
 }
 
