@@ -60,6 +60,7 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
   const [problem, setProblem] = useState<{ row: string; sentence: string }>();
   const [kept, setKept] = useState<readonly Kept[]>([]);
   const fields = useRef(new Map<string, HTMLInputElement>());
+  const underWay = useRef(new Map<string, string>());
   const wanted = useRef<'first' | undefined>(isFresh ? 'first' : undefined);
   const told = toldOverpulls(pass, plan);
   const own = passRows(pass, job.sections, step, readAs);
@@ -84,6 +85,9 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
     try {
       const offset_cents = centsOf(text, language);
       if (offset_cents === undefined || offset_cents === before?.offset_cents) return true;
+      // Enter keeps a value and leaves its field, which keeps it as well: the second finds it under way.
+      if (underWay.current.get(row.id) === text) return true;
+      underWay.current.set(row.id, text);
       const { entries } = await runHere(desk, (context, id) =>
         recordPassValues(context, id, [
           {
@@ -95,12 +99,14 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
           },
         ]),
       );
+      underWay.current.delete(row.id);
       setKept((now) => [
         ...now,
         { entries, words: `${nameOf(row)}, ${say(stepWords[step])}: ${offsetText(offset_cents, language)}` },
       ]);
       return true;
     } catch (error) {
+      underWay.current.delete(row.id);
       setProblem({ row: row.id, sentence: error instanceof Error ? error.message : String(error) });
       return false;
     }
@@ -109,12 +115,18 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
   async function goOn(event: KeyboardEvent, row: PassRow): Promise<void> {
     if (event.key !== 'Enter') return;
     event.preventDefault();
-    if (!(await keep(row))) return;
     const next = placeAfter(rows, row, step);
+    const isKept = keep(row);
+    // At once: what is typed next belongs to the next field, also while this value is being kept.
     if (next?.row !== undefined) {
       const field = fields.current.get(next.row.id);
       field?.focus();
       field?.select();
+    }
+    if (!(await isKept)) {
+      fields.current.get(row.id)?.focus();
+    } else if (next?.row !== undefined) {
+      return;
     } else if (next !== undefined) {
       wanted.current = 'first';
       setStep(next.step);
