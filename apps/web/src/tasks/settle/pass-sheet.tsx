@@ -81,7 +81,8 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
     const field = fields.current.get(row.id);
     const text = field?.value ?? '';
     const before = keptOf(pass, step, row);
-    setProblem(undefined);
+    // Only its own: a refusal brings the focus back, and the field that is left by that must not wipe it out.
+    setProblem((now) => (now?.row === row.id ? undefined : now));
     try {
       const offset_cents = centsOf(text, language);
       if (offset_cents === undefined || offset_cents === before?.offset_cents) return true;
