@@ -1,3 +1,4 @@
+import { makeLanguage } from '@becket/core';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { numberAsTyped, readTypedNumber } from './typed-number.ts';
@@ -43,7 +44,7 @@ describe('readTypedNumber()', () => {
 describe('numberAsTyped()', () => {
   test.each([
     ['1.020', '1.020'],
-    [' 1,020 mm ', '1,020'],
+    [' 1,020 mm ', '1.020'],
     ['.0405"', '.0405'],
     ['15 3/8 in', '15 3/8'],
     ['41 thou', '0.041'],
@@ -51,5 +52,15 @@ describe('numberAsTyped()', () => {
   ])('reads %j back as %j', (text, words) => {
     const typed = readTypedNumber(text);
     expect(typed.is === 'number' && numberAsTyped(text, typed.value)).toBe(words);
+  });
+
+  test.each([
+    ['1.020', '1,020'],
+    ['1,020 mm', '1,020'],
+    ['15 3/8 in', '15 3/8'],
+    ['41 thou', '0,041'],
+  ])('reads %j back as %j to a German', (text, words) => {
+    const typed = readTypedNumber(text);
+    expect(typed.is === 'number' && numberAsTyped(text, typed.value, makeLanguage('de-DE'))).toBe(words);
   });
 });

@@ -63,11 +63,13 @@ export function readTypedNumber(text: string, { say }: Language = english): Type
 }
 
 /**
- * A typed number as it is read back: digit for digit, since 1.020 says more than 1.02; or its value, where it was typed
- * in a unit that is kept as another: '41 thou' is 0.041 in, and never 41 in.
+ * A typed number as it is read back: digit for digit, since 1.020 says more than 1.02, with the decimal mark of the
+ * language, so that 1,020 cannot be taken for a thousand; or its value, where it was typed in a unit that is kept as
+ * another: '41 thou' is 0.041 in, and never 41 in.
  */
-export function numberAsTyped(text: string, value: number): string {
+export function numberAsTyped(text: string, value: number, { fixed, plain }: Language = english): string {
   const digits = text.trim().replace(/\s*[a-zµμ"″]+$/i, '');
   const alone = readTypedNumber(digits);
-  return alone.is === 'number' && alone.value === value ? digits : String(value);
+  const mark = fixed(0.5, 1).charAt(1);
+  return alone.is === 'number' && alone.value === value ? digits.replace(/[.,]/, mark) : plain(value);
 }

@@ -147,7 +147,7 @@ function CellInput(props: CellProps) {
   const { say } = language;
   const input = useRef<HTMLInputElement>(null);
   const { quantity, figure, readings, absence } = cell;
-  const text = shownText(cell, round, unit);
+  const text = shownText(cell, round, unit, language);
   const shownBefore = useRef(text);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the sign of an answer, which was typed, makes room for it
   useEffect(() => {

@@ -1,3 +1,4 @@
+import { makeLanguage } from '@becket/core';
 import { asFoundRecord, foldJob, type ReadingQuantityName } from '@becket/journal';
 import { RecordIsSealed, type TaskContext } from '@becket/tasks';
 import { beforeEach, describe, expect, test } from 'vitest';
@@ -35,11 +36,21 @@ describe('commitCell()', () => {
     expect(done?.readBack).toEqual({
       is: 'saved',
       title: 'C4 wire diameter',
-      value: '1,025 mm',
+      value: '1.025 mm',
       alsoAs: '0.0404 in',
     });
     expect(await shown()).toBe('1.025');
     expect(await shown(1, 'in')).toBe('0.0404');
+  });
+
+  test('in German a value has a comma, whichever mark was typed, and shown so it is no correction', async () => {
+    const german = makeLanguage('de-DE');
+    context = { ...context, language: german };
+    const done = await type('1.025');
+    expect(done?.readBack).toMatchObject({ value: '1,025 mm', alsoAs: '0,0404 in' });
+    const { cell } = await cellOf(40, 'wire-diameter');
+    expect([shownText(cell, 1, 'mm', german), shownText(cell, 1, 'in', german)]).toEqual(['1,025', '0,0404']);
+    expect(await type('0,0404', { unit: 'in' })).toBeUndefined();
   });
 
   test('typing over a value corrects it, again and again, and a second round adds a reading', async () => {

@@ -9,7 +9,7 @@ import {
   type TaskContext,
   withdrawEntry,
 } from '@becket/tasks';
-import { type LengthUnit, lengthText, otherUnit } from '../../parts/length-text.ts';
+import { type LengthUnit, lengthNumber, lengthText, otherUnit } from '../../parts/length-text.ts';
 import { type Observable, observable } from '../../parts/observable.ts';
 import { numberAsTyped } from '../../parts/typed-number.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
@@ -103,17 +103,22 @@ export const notKept = (
 });
 
 /** What stands in a cell in this round, as it is shown in this unit. */
-export function shownText(cell: GridCell, round: number, unit: LengthUnit): string {
+export function shownText(
+  cell: GridCell,
+  round: number,
+  unit: LengthUnit,
+  language: Language = english,
+): string {
   const reading = cell.readings[round - 1];
   if (reading === undefined) return '';
-  return readingNumber(reading, unit);
+  return readingNumber(reading, unit, language);
 }
 
-function readingNumber(reading: StandingReading, unit: LengthUnit): string {
-  // What was read in this unit is shown digit for digit as it was read.
+function readingNumber(reading: StandingReading, unit: LengthUnit, language: Language): string {
+  // What was read in this unit is shown digit for digit as it was read, with the mark of the language.
   if (reading.asRead.unit === unit || readingQuantities[reading.quantity].dimension !== 'length')
-    return String(reading.asRead.value);
-  return lengthText(reading.value_si, unit, lengthKindOf(reading.quantity)).replace(/ \w+$/, '');
+    return language.plain(reading.asRead.value);
+  return lengthNumber(reading.value_si, unit, lengthKindOf(reading.quantity), language);
 }
 
 /**
@@ -130,7 +135,7 @@ export async function commitCell(
   const language = context.language ?? english;
   const { say } = language;
   const { quantity, readings } = cell;
-  if (text.trim() === shownText(cell, round, unit)) return undefined;
+  if (text.trim() === shownText(cell, round, unit, language)) return undefined;
   const title = `${note} ${say(readingQuantities[quantity].label)}`;
   const before = readings[round - 1];
   const typed = readTypedCell(text, quantity, unit, language);
@@ -178,7 +183,7 @@ export async function commitCell(
         readBack: {
           is: 'saved',
           title,
-          value: `${numberAsTyped(text, typed.value)} ${typed.unit}`,
+          value: `${numberAsTyped(text, typed.value, language)} ${typed.unit}`,
           alsoAs: recorded && alsoAs(recorded, typed.unit === 'in' ? 'in' : 'mm', language),
         },
         step: { title, entries },

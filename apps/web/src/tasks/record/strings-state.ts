@@ -216,7 +216,7 @@ export async function commitString(
     readBack: {
       is: 'saved',
       title: `${title}${at}`,
-      value: `${numberAsTyped(text, reading.value)} ${reading.unit}`,
+      value: `${numberAsTyped(text, reading.value, language)} ${reading.unit}`,
       alsoAs: isLength
         ? lengthText(
             kept.value_si,
