@@ -9,8 +9,8 @@ import { BecketServer } from '../apps/web/e2e/server.ts';
 export interface EntryTimes {
   /** From the Enter key to the end of the frame that shows the value read back. */
   readonly toPicture: number;
-  /** From the Enter key to the moment the read-back stands in the document, before it is painted. */
-  readonly toDocument: number;
+  /** From the Enter key to the end of the frame that says that it is kept: it is on the disk by then. */
+  readonly toKept: number;
 }
 
 export interface EntryBrowser {

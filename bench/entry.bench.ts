@@ -67,11 +67,14 @@ export const topic: BenchTopic = {
     const plain = await compassAt(1);
     const slowed = await compassAt(SLOWER);
     const pictures = (run: typeof plain) => run.times.map(({ toPicture }) => toPicture);
+    const signs = (run: typeof plain) => run.times.map(({ toKept }) => toKept);
     return [
       { name: `keys to enter ${plain.times.length} notes`, value: plain.keys, unit: 'keys' },
       { name: 'the program and its driver, without the hand', value: plain.seconds, unit: 's' },
-      ...figuresOf('Enter to the picture of the value kept', pictures(plain)),
+      ...figuresOf('Enter to the picture of the value', pictures(plain)),
       ...figuresOf(`the same, processor ${SLOWER} times slower`, pictures(slowed), 'p95 under 50 ms'),
+      ...figuresOf('Enter to the sign that it is kept', signs(plain)),
+      ...figuresOf(`the same, processor ${SLOWER} times slower`, signs(slowed)),
     ];
   },
 };

@@ -548,6 +548,7 @@ export const german: Catalogue = {
   None: 'Keine',
   'Does not apply': 'Trifft nicht zu',
   'Kept: {title}': 'Gespeichert: {title}',
+  'Being kept: {title}': 'Wird gespeichert: {title}',
   'Taken back: {title}': 'Zurückgenommen: {title}',
   'Not kept: {title}': 'Nicht gespeichert: {title}',
   'Undo {title}': 'Rückgängig: {title}',

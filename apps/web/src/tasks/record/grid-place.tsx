@@ -18,18 +18,19 @@ import { Field } from '../../parts/field.tsx';
 import { LanguageContext, useLanguage } from '../../parts/language.tsx';
 import { useObservable, usePart } from '../../parts/observable.ts';
 import { useSame } from '../../parts/use-same.ts';
-import { cellAfter, cellOf, columnsFor, gridRows } from './grid.ts';
+import { cellAfter, cellIn, cellOf, columnsFor, type GridCell, gridRows } from './grid.ts';
 import { cellAt, GridRow } from './grid-row.tsx';
 import { GridTools, ordinals } from './grid-tools.tsx';
 import { inHandOf, instrumentInHand } from './instruments-state.ts';
 import { type Question, questionsOf } from './questions.ts';
 import { ReadBackBar } from './read-back-bar.tsx';
+import { readBackTurns } from './read-back-turns.ts';
 import { readingOrder } from './reading-order.ts';
 import {
-  type Committed,
   commitCell,
   notKept,
   queue,
+  readBackAtOnce,
   recordViewOf,
   sayAbsence,
   undoStep,
@@ -69,17 +70,7 @@ export function GridPlace() {
   const latest = useRef({ rows, unit, inHand });
   latest.current = { rows, unit, inHand };
 
-  const take = useCallback(
-    (committed: Committed | undefined) => {
-      if (committed === undefined) return;
-      const { steps } = view.get();
-      view.update({
-        readBack: committed.readBack,
-        steps: committed.step === undefined ? steps : [...steps.slice(-199), committed.step],
-      });
-    },
-    [view],
-  );
+  const beginTurn = useMemo(() => readBackTurns(view), [view]);
 
   /** The cell as it stands in the journal now, which the screen may yet have to show. */
   const find = useCallback(
@@ -105,27 +96,33 @@ export function GridPlace() {
   const commit = useCallback(
     (key: number, quantity: ReadingQuantityName, text: string, doubted?: Ulid) => {
       const { round: ownRound, reason } = view.get();
-      const { unit: typedIn, inHand: held } = latest.current;
+      const { rows: shownRows, unit: typedIn, inHand: held } = latest.current;
+      // A reading that is in question is corrected in its own place, whichever round is being taken.
+      const roundIn = ({ readings }: GridCell) => {
+        const place = readings.findIndex(({ entry }) => entry === doubted);
+        return place === -1 ? ownRound : place + 1;
+      };
+      const shown = cellIn(shownRows, key, quantity);
+      const atOnce =
+        shown && readBackAtOnce({ ...shown, text, unit: typedIn, round: roundIn(shown.cell) }, language);
+      const outcome = beginTurn(atOnce);
       void inTurn.current(async () => {
-        // Read back as soon as it is kept, and before anything else is drawn that follows from it.
+        // Said to be kept as soon as it is, and before anything else is drawn that follows from it.
         await desk.runTyped(async (context, id) => {
           const found = await find(key, quantity);
-          if (found === undefined) return;
+          if (found === undefined) return outcome(undefined);
           const { note, cell } = found;
-          // A reading that is in question is corrected in its own place, whichever round is being taken.
-          const place = cell.readings.findIndex(({ entry }) => entry === doubted);
-          const taken = place === -1 ? ownRound : place + 1;
           const instrument = instrumentInHand(found.job, held, quantity)?.instrument;
-          const what = { key, note, cell, text, unit: typedIn, round: taken, reason, instrument };
-          take(await commitCell(context, id, what));
+          const what = { key, note, cell, text, unit: typedIn, round: roundIn(cell), reason, instrument };
+          outcome(await commitCell(context, id, what));
         });
         const problem = desk.problem.get();
         if (problem !== undefined)
-          view.update({ readBack: notKept(noteName(key), quantity, problem, language) });
+          outcome({ readBack: notKept(noteName(key), quantity, problem, language), step: undefined });
         void afterPicture().then(showNext);
       });
     },
-    [desk, find, language, showNext, take, view],
+    [beginTurn, desk, find, language, showNext, view],
   );
 
   const goOn = useCallback(
@@ -146,15 +143,16 @@ export function GridPlace() {
       const at = active.current;
       if (at === undefined) return;
       const { reason } = view.get();
+      const outcome = beginTurn(undefined);
       void inTurn.current(() =>
         desk.runTyped(async (context, id) => {
           const found = await find(at.key, at.quantity);
-          if (found !== undefined) take(await sayAbsence(context, id, { ...found, answer, reason }));
+          if (found !== undefined) outcome(await sayAbsence(context, id, { ...found, answer, reason }));
         }),
       );
       goOn(at.key, at.quantity, 1);
     },
-    [desk, find, goOn, take, view],
+    [beginTurn, desk, find, goOn, view],
   );
 
   const undo = useCallback(() => {

@@ -124,6 +124,17 @@ export function cellOf(
   return cell && { note: note.note, cell };
 }
 
+/** One cell of the rows on the screen, which may be a moment behind the journal. */
+export function cellIn(
+  rows: readonly GridRow[],
+  key: number,
+  quantity: ReadingQuantityName,
+): { readonly note: string; readonly cell: GridCell } | undefined {
+  const row = rows.find((one) => one.key === key);
+  const cell = row?.cells.find((one) => one.quantity === quantity);
+  return row && cell && { note: row.note.note, cell };
+}
+
 /** Where Enter goes: the notes are taken in one of these orders. */
 export const enterOrders = {
   next: message('the next note'),

@@ -22,17 +22,20 @@ export function ReadBackBar({ readBack, canUndo, undoTitle, onUndo, onSay }: Pro
   const { say } = useLanguage();
   return (
     <div className="read-back" data-is={readBack?.is}>
-      <output className="read-back-words" aria-live="polite">
+      {/* Busy until it is kept: it is seen at once, and spoken once. */}
+      <output className="read-back-words" aria-live="polite" aria-busy={readBack?.is === 'being kept'}>
         {readBack === undefined ? (
           <span className="faint">{say('The last value is read back here.')}</span>
         ) : (
           <>
             <span className="read-back-title">
-              {readBack.is === 'saved'
-                ? say('Kept: {title}', { title: readBack.title })
-                : readBack.is === 'taken back'
-                  ? say('Taken back: {title}', { title: readBack.title })
-                  : `▲ ${say('Not kept: {title}', { title: readBack.title })}`}
+              {readBack.is === 'being kept'
+                ? say('Being kept: {title}', { title: readBack.title })
+                : readBack.is === 'saved'
+                  ? say('Kept: {title}', { title: readBack.title })
+                  : readBack.is === 'taken back'
+                    ? say('Taken back: {title}', { title: readBack.title })
+                    : `▲ ${say('Not kept: {title}', { title: readBack.title })}`}
             </span>
             <span>
               <span className={readBack.is === 'not saved' ? 'warn' : 'read-back-value'}>

@@ -5,7 +5,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { testContext, testJob } from '../../testing/test-job.ts';
 import { gridRows, stringColumns } from './grid.ts';
 import { readingOrder } from './reading-order.ts';
-import { commitCell, queue, sayAbsence, shownText, undoStep } from './record-state.ts';
+import { commitCell, queue, readBackAtOnce, sayAbsence, shownText, undoStep } from './record-state.ts';
 
 let context: TaskContext;
 let job: string;
@@ -118,6 +118,28 @@ describe('commitCell()', () => {
     expect((await context.store.entries(job)).entries).toHaveLength(sealed);
     await type('1.04', { key: 41, reason: 'found on the old string' });
     expect((await cellOf(41, 'wire-diameter')).cell.readings[0]?.reason).toBe('found on the old string');
+  });
+});
+
+describe('readBackAtOnce()', () => {
+  const at = async (text: string, { round = 1, unit = 'mm' as 'mm' | 'in' } = {}) =>
+    readBackAtOnce({ ...(await cellOf(40, 'wire-diameter')), text, unit, round });
+
+  test('says of a number and of an answer what will be read back once it is kept', async () => {
+    for (const text of ['1,025', '.041 in', '?', '-', '/']) {
+      const first = await at(text);
+      expect(first?.is).toBe('being kept');
+      expect({ ...first, is: 'saved' }).toEqual((await type(text))?.readBack);
+    }
+  });
+
+  test('says nothing where only the journal can tell, or where there is nothing to do', async () => {
+    await type('1.025');
+    for (const text of ['1.025', '1,0250 mm', '', '1.2.3', '1 N'])
+      expect(await at(text), text).toBeUndefined();
+    await type('?');
+    expect(await at('?')).toBeUndefined();
+    expect((await at('1.025'))?.is).toBe('being kept');
   });
 });
 

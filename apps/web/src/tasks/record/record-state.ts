@@ -1,6 +1,6 @@
 import { english, type Language } from '@becket/core';
-import type { Absence, Job, ReadingQuantityName, StandingReading, Ulid } from '@becket/journal';
-import { readingQuantities } from '@becket/journal';
+import type { Absence, Job, ReadingQuantityName, ReadUnit, StandingReading, Ulid } from '@becket/journal';
+import { readingQuantities, siFromRead } from '@becket/journal';
 import {
   RecordIsSealed,
   readJob,
@@ -40,7 +40,8 @@ export interface Step {
 
 /** What is read back after an entry, large. */
 export interface ReadBack {
-  readonly is: 'saved' | 'taken back' | 'not saved';
+  /** 'being kept' from the key until the journal has it; then one of the others takes its place. */
+  readonly is: 'being kept' | 'saved' | 'taken back' | 'not saved';
   /** 'C#3 wire diameter' */
   readonly title: string;
   /** The value in the unit it was typed in, or the answer; then the other unit. */
@@ -89,15 +90,52 @@ export interface Committed {
   readonly step: Step | undefined;
 }
 
+/**
+ * What is read back at the key itself, while the journal is still being written: a number or an answer that changes the
+ * cell. Undefined for what only the journal can tell, such as what an emptied cell takes back.
+ */
+export function readBackAtOnce(
+  { note, cell, text, unit, round }: Pick<CellToCommit, 'note' | 'cell' | 'text' | 'unit' | 'round'>,
+  language: Language = english,
+): ReadBack | undefined {
+  const { quantity, readings, absence } = cell;
+  const title = titleOf(note, quantity, language);
+  const typed = readTypedCell(text, quantity, unit, language);
+  switch (typed.do) {
+    case 'record':
+      if (isAsRead(readings[round - 1], typed)) return undefined;
+      return {
+        is: 'being kept',
+        title,
+        value: `${numberAsTyped(text, typed.value)} ${typed.unit}`,
+        alsoAs: alsoAs({ quantity, value_si: siFromRead(typed.value, typed.unit) }, typed.unit, language),
+      };
+    case 'say':
+      if (absence === typed.answer && readings.length === 0) return undefined;
+      return { is: 'being kept', title, value: language.say(typed.answer), alsoAs: undefined };
+    default:
+      return undefined;
+  }
+}
+
+const titleOf = (note: string, quantity: ReadingQuantityName, { say }: Language): string =>
+  `${note} ${say(readingQuantities[quantity].label)}`;
+
+/** The same reading written otherwise, 1.0 for 1, corrects nothing. */
+const isAsRead = (
+  reading: StandingReading | undefined,
+  { value, unit }: { readonly value: number; readonly unit: ReadUnit },
+): boolean => reading?.asRead.value === value && reading.asRead.unit === unit;
+
 /** The read-back of what was refused: what was typed still stands in its cell, and nothing of it is kept. */
 export const notKept = (
   note: string,
   quantity: ReadingQuantityName,
   sentence: string,
-  { say }: Language = english,
+  language: Language = english,
 ): ReadBack => ({
   is: 'not saved',
-  title: `${note} ${say(readingQuantities[quantity].label)}`,
+  title: titleOf(note, quantity, language),
   value: sentence,
   alsoAs: undefined,
 });
@@ -136,7 +174,7 @@ export async function commitCell(
   const { say } = language;
   const { quantity, readings } = cell;
   if (text.trim() === shownText(cell, round, unit, language)) return undefined;
-  const title = `${note} ${say(readingQuantities[quantity].label)}`;
+  const title = titleOf(note, quantity, language);
   const before = readings[round - 1];
   const typed = readTypedCell(text, quantity, unit, language);
   const ownReason = reason.trim() === '' ? undefined : reason.trim();
@@ -156,8 +194,7 @@ export async function commitCell(
       };
     }
     case 'record': {
-      // The same reading written otherwise, 1.0 for 1, corrects nothing.
-      if (before?.asRead.value === typed.value && before.asRead.unit === typed.unit) return undefined;
+      if (isAsRead(before, typed)) return undefined;
       const correction =
         before === undefined
           ? {}
@@ -184,7 +221,7 @@ export async function commitCell(
           is: 'saved',
           title,
           value: `${numberAsTyped(text, typed.value, language)} ${typed.unit}`,
-          alsoAs: recorded && alsoAs(recorded, typed.unit === 'in' ? 'in' : 'mm', language),
+          alsoAs: recorded && alsoAs(recorded, typed.unit, language),
         },
         step: { title, entries },
       };
@@ -208,8 +245,9 @@ export async function sayAbsence(
     reason,
   }: Pick<CellToCommit, 'key' | 'note' | 'cell' | 'reason'> & { answer: Absence },
 ): Promise<Committed> {
-  const { say } = context.language ?? english;
-  const title = `${note} ${say(readingQuantities[cell.quantity].label)}`;
+  const language = context.language ?? english;
+  const { say } = language;
+  const title = titleOf(note, cell.quantity, language);
   const ownReason = reason.trim() === '' ? undefined : reason.trim();
   // Before anything is taken back: what is refused leaves everything as it was.
   const why = await reasonFor(context, job, reason, say('found to be: {answer}', { answer: say(answer) }));
@@ -283,9 +321,14 @@ export function readingText(
     : `${language.plain(reading.asRead.value)} ${reading.asRead.unit}`;
 }
 
-function alsoAs(reading: StandingReading, typedIn: LengthUnit, language: Language): string | undefined {
-  if (readingQuantities[reading.quantity].dimension !== 'length') return undefined;
-  return lengthText(reading.value_si, otherUnit(typedIn), lengthKindOf(reading.quantity), language);
+/** A length in the unit it was not typed in. */
+function alsoAs(
+  { quantity, value_si }: Pick<StandingReading, 'quantity' | 'value_si'>,
+  typedIn: ReadUnit,
+  language: Language,
+): string | undefined {
+  if (readingQuantities[quantity].dimension !== 'length') return undefined;
+  return lengthText(value_si, otherUnit(typedIn === 'in' ? 'in' : 'mm'), lengthKindOf(quantity), language);
 }
 
 /** One after the other: what was typed first is kept first, however fast the next Enter comes. */
