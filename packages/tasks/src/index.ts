@@ -317,6 +317,7 @@ export {
   type ShiftOffered,
   type WireToCut,
 } from './scale/loops-and-cuts.ts';
+export { type NotesLeftOut, notesLeftOut, whyNotComputed } from './scale/notes-left-out.ts';
 export { type NudgedWire, nudgedNote } from './scale/nudge-note.ts';
 export {
   type Emphasis,

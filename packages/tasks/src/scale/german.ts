@@ -2,6 +2,10 @@ import type { Catalogue } from '@becket/core';
 
 /** The messages of this folder in German. */
 export const german: Catalogue = {
+  'how it is strung is not described': 'der Bezug ist nicht beschrieben',
+  'no {quantity}': '{quantity} fehlt',
+  'a needed value was answered with none or does not apply':
+    'ein nötiger Wert wurde mit „keine“ oder „trifft nicht zu“ beantwortet',
   'no {quantity} read in this section': 'nicht gemessen in diesem Abschnitt: {quantity}',
   '{quantity} from neighbours': '{quantity} von den Nachbarn',
   'pin taken as {diameter} mm': 'Wirbel mit {diameter} mm angenommen',

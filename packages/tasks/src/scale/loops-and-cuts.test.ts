@@ -74,6 +74,40 @@ describe('loopsAndCuts()', () => {
     expect(without!.wires[0]!.remarks).toContain('no front length read in this section');
   });
 
+  it('joins no strings over a note whose length is not known: its own strings lie between them', async () => {
+    const job = await openDemoJob(memoryContext());
+    const scale = scaleNotesOf(job, 'as found');
+    const [section] = loopsAndCuts(job, {
+      ...scale,
+      notes: scale.notes.flatMap((note) =>
+        note.string.kind === 'wound' || note.key < 40 || note.key > 44 || note.key === 42
+          ? []
+          : [{ ...note, string: { ...note.string, diameter: millimetres(1) } }],
+      ),
+    });
+    // Two notes of three strings on each side: three loops each, and none from one side to the other.
+    expect(section!.wires.map(({ strings }) => strings.map(({ key }) => key))).toEqual([
+      [40, 40],
+      [40, 41],
+      [41, 41],
+      [43, 43],
+      [43, 44],
+      [44, 44],
+    ]);
+    expect(section!.plan.tied).toBe(0);
+    const odd = loopsAndCuts(job, {
+      ...scale,
+      notes: scale.notes.flatMap((note) =>
+        note.string.kind === 'plain' && (note.key === 41 || note.key === 43)
+          ? [{ ...note, string: { ...note.string, diameter: millimetres(1) } }]
+          : [],
+      ),
+    });
+    expect(odd[0]!.plan.tied).toBe(2);
+    expect(odd[0]!.plan.changesInsideLoops).toEqual([]);
+    expect(odd[0]!.shifts).toEqual([]);
+  });
+
   it('covers every plain string of the demo once, and its shifts do what they say', async () => {
     const context = memoryContext();
     const job = await openDemoJob(context);

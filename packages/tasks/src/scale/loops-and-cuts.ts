@@ -83,6 +83,7 @@ export interface SectionLoops {
  *
  * Wound strings come made to measure and are not in it. A front or back length that was not read at a note is taken on the
  * straight line between the nearest notes of its section that were, and said; where the section has none, no length is given.
+ * No loop reaches over a note that the scale does not have: its strings lie in between. `notesLeftOut` names such notes.
  */
 export function loopsAndCuts(
   job: Job,
@@ -103,7 +104,8 @@ export function loopsAndCuts(
         return { key: note.key, string: index + 1, size: Math.round(diameter * 1e7), diameter, backLength };
       });
     });
-    const plan = loopPlan(strings);
+    const runs = sideBySide(strings);
+    const plan = planOf(runs);
     const noteOf = new Map(notes.map((note) => [note.key, note]));
     return [
       {
@@ -118,10 +120,45 @@ export function loopsAndCuts(
             language,
           ),
         ),
-        shifts: shiftsOf(strings, language),
+        shifts: runs.flatMap((run) => shiftsOf(run, language)),
       },
     ];
   });
+}
+
+/** Strings of neighbouring notes together; a note that is not there parts them. */
+function sideBySide(strings: readonly LoopedString[]): LoopedString[][] {
+  const runs: LoopedString[][] = [];
+  for (const string of strings) {
+    const run = runs.at(-1);
+    if (run !== undefined && string.key - run.at(-1)!.key <= 1) run.push(string);
+    else runs.push([string]);
+  }
+  return runs;
+}
+
+/** The plans of all runs as one, with indices into the strings of all of them. */
+function planOf(runs: readonly (readonly LoopedString[])[]): LoopPlan {
+  let before = 0;
+  const plans = runs.map((run) => {
+    const start = before;
+    before += run.length;
+    const { wires, tied, changesInsideLoops } = loopPlan(run);
+    return {
+      wires: wires.map(({ joined, strings: [first, second] }) => ({
+        joined,
+        strings:
+          second === undefined ? ([first + start] as const) : ([first + start, second + start] as const),
+      })),
+      tied,
+      changesInsideLoops: changesInsideLoops.map((index) => index + start),
+    };
+  });
+  return {
+    wires: plans.flatMap(({ wires }) => wires),
+    tied: plans.reduce((sum, { tied }) => sum + tied, 0),
+    changesInsideLoops: plans.flatMap((plan) => plan.changesInsideLoops),
+  };
 }
 
 const steelOf = ({ string }: ScaleNote): Metres =>

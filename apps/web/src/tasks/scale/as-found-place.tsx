@@ -7,7 +7,7 @@ import {
   sayKnown,
   scaleFindings,
 } from '@becket/core';
-import { readingQuantities } from '@becket/journal';
+import { notesLeftOut } from '@becket/tasks';
 import { useMemo } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
@@ -38,6 +38,15 @@ export function AsFoundPlace() {
   const { analysis, notComputed, uncertainties } = useScaleAsFound(job, record);
   const findings = useMemo(() => scaleFindings(analysis, undefined, language), [analysis, language]);
   const charts = useMemo(() => scaleCharts(analysis, unit, language), [analysis, unit, language]);
+  const leftOut = useMemo(
+    () =>
+      notesLeftOut(
+        job,
+        analysis.notes.map(({ key }) => key),
+        language,
+      ),
+    [job, analysis, language],
+  );
   const { piano } = job;
 
   if (piano === undefined || analysis.notes.length === 0) {
@@ -99,23 +108,15 @@ export function AsFoundPlace() {
         <section aria-labelledby="not-computed">
           <h2 id="not-computed">{say('Not computed yet')}</h2>
           <ul className="not-computed">
-            {notComputed.map(({ key, note, missing, strings, contradiction }) => (
-              <li key={key}>
-                <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })} onClick={() => select(key)}>
-                  {note}
+            {leftOut.map(({ keys, notes, because }) => (
+              <li key={because}>
+                <a
+                  href={hashOf({ place: 'job', job: desk.id, task: 'record' })}
+                  onClick={() => select(keys[0])}
+                >
+                  {notes}
                 </a>
-                :{' '}
-                {contradiction !== undefined
-                  ? say(contradiction)
-                  : strings === undefined
-                    ? say('how it is strung is not described')
-                    : missing.length > 0
-                      ? missing
-                          .map((quantity) =>
-                            say('no {quantity}', { quantity: say(readingQuantities[quantity].label) }),
-                          )
-                          .join(', ')
-                      : say('a needed value was answered with none or does not apply')}
+                : {because}
               </li>
             ))}
           </ul>

@@ -1,6 +1,12 @@
 import type { Catalogue } from '@becket/core';
 
 export const german: Catalogue = {
+  'No wire is cut here for {count, plural, one {# plain note} other {# plain notes}} that cannot be computed yet. Beside them a string may come out tied that shares a wire in the end.':
+    'Für {count, plural, one {# blanken Ton, der} other {# blanke Töne, die}} noch nicht berechnet werden {count, plural, one {kann} other {können}}, wird hier kein Draht zugeschnitten. Daneben kann eine Saite einzeln stehen, die am Ende einen Draht teilt.',
+  '{count, plural, one {# note is} other {# notes are}} not in it.':
+    '{count, plural, one {# Ton fehlt} other {# Töne fehlen}} darin.',
+  '{count} of {all} notes cannot be computed yet and {count, plural, one {is} other {are}} in no scale that is made here. Enter what they lack first: sizes that are chosen without them may not suit them.':
+    '{count} von {all} Tönen {count, plural, one {kann} other {können}} noch nicht berechnet werden und {count, plural, one {steht} other {stehen}} in keiner Mensur, die hier entsteht. Zuerst eintragen, was fehlt: Drahtstärken, die ohne sie gewählt werden, passen vielleicht nicht zu ihnen.',
   // As found
   'Working out the uncertainties …': 'Die Unsicherheiten werden berechnet …',
   'Every figure carries its standard uncertainty.': 'Jede Zahl trägt ihre Standardunsicherheit.',
@@ -15,10 +21,6 @@ export const german: Catalogue = {
   'All together {load} ({also}){known, select, yes {, ± {uncertainty},} other {}} over {strings} strings{missing, plural, =0 {} one {, without # note that cannot be computed yet} other {, without # notes that cannot be computed yet}}.':
     'Alles zusammen {load} ({also}){known, select, yes {, ± {uncertainty},} other {}} an {strings} Saiten{missing, plural, =0 {} one {, ohne # Ton, der sich noch nicht berechnen lässt} other {, ohne # Töne, die sich noch nicht berechnen lassen}}.',
   'Not computed yet': 'Noch nicht berechnet',
-  'how it is strung is not described': 'der Bezug ist nicht beschrieben',
-  'no {quantity}': '{quantity} fehlt',
-  'a needed value was answered with none or does not apply':
-    'ein nötiger Wert wurde mit „keine“ oder „trifft nicht zu“ beantwortet',
   'What stands out': 'Was auffällt',
   'Nothing that can be computed lies beyond the shop’s limits.':
     'Nichts, was sich berechnen lässt, liegt außerhalb der Grenzen der Werkstatt.',

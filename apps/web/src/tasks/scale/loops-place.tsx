@@ -3,6 +3,7 @@ import { type ProposedNote, proposedScaleNotes, scaleNotesOf, type WhichScale } 
 import {
   COMMON_CUT_ALLOWANCES,
   loopsAndCuts,
+  notesLeftOut,
   type SectionLoops,
   tidiedScale,
   type WireToCut,
@@ -17,6 +18,7 @@ import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { pairOf, scaleChoices, standingPair } from './compare-state.ts';
+import { countOf, LeftOut } from './left-out.tsx';
 import { baseline, drawnSection } from './loop-drawing.ts';
 import { LoopsPlan } from './loops-plan.tsx';
 import { draftFromScale, proposeStateOf } from './propose-state.ts';
@@ -37,17 +39,23 @@ export function LoopsPlace() {
     () => (which === 'as found' && sizes.is === 'there' ? tidiedScale(job, sizes.sizes) : undefined),
     [job, which, sizes],
   );
-  const sections = useMemo(
+  const scale = useMemo(
     () =>
-      loopsAndCuts(
-        job,
-        tidied === undefined
-          ? scaleNotesOf(job, which, language)
-          : proposedScaleNotes(job, { name: 'as found, in whole sizes', notes: tidied }),
-        undefined,
-        language,
-      ),
+      tidied === undefined
+        ? scaleNotesOf(job, which, language)
+        : proposedScaleNotes(job, { name: 'as found, in whole sizes', notes: tidied }),
     [job, which, tidied, language],
+  );
+  const sections = useMemo(() => loopsAndCuts(job, scale, undefined, language), [job, scale, language]);
+  const leftOut = useMemo(
+    () =>
+      notesLeftOut(
+        job,
+        scale.notes.map(({ key }) => key),
+        language,
+        'plain',
+      ),
+    [job, scale, language],
   );
   const tied = sections.reduce((sum, { plan }) => sum + plan.tied, 0);
   const wires = sections.reduce((sum, section) => sum + section.wires.length, 0);
@@ -72,6 +80,13 @@ export function LoopsPlace() {
               { wires, tied: <strong>{say('{count} tied', { count: tied })}</strong> },
             )}
           </p>
+          <LeftOut
+            sentence={say(
+              'No wire is cut here for {count, plural, one {# plain note} other {# plain notes}} that cannot be computed yet. Beside them a string may come out tied that shares a wire in the end.',
+              { count: countOf(leftOut) },
+            )}
+            notes={leftOut}
+          />
           {which === 'as found' && (
             <p className="faint">
               {tidied === undefined

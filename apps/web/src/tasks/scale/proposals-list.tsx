@@ -1,4 +1,4 @@
-import { chooseScale, staleSentence, withdrawEntry } from '@becket/tasks';
+import { chooseScale, notesLeftOut, staleSentence, withdrawEntry } from '@becket/tasks';
 import { useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
@@ -7,6 +7,7 @@ import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { ChosenLine } from './compare-place.tsx';
 import { pairOf } from './compare-state.ts';
+import { countOf, LeftOut } from './left-out.tsx';
 import { draftFromScale, proposeStateOf } from './propose-state.ts';
 
 /** Every scale that may be strung, and the choice of one. */
@@ -16,11 +17,16 @@ export function Proposals() {
   const { desk, job } = useDesk();
   const [asked, setAsked] = useState<{ what: 'choose' | 'withdraw'; scale: string; name: string }>();
   const scales = [
-    { entry: 'as found', name: say('as found'), stale: undefined },
+    { entry: 'as found', name: say('as found'), stale: undefined, leftOut: [] },
     ...job.proposals.map((proposal) => ({
       entry: proposal.entry,
       name: proposal.name,
       stale: staleSentence(job, proposal, language),
+      leftOut: notesLeftOut(
+        job,
+        proposal.notes.map(({ key }) => key),
+        language,
+      ),
     })),
   ];
   return (
@@ -28,10 +34,16 @@ export function Proposals() {
       <h3 id="proposals">{say('Scales of this job')}</h3>
       <ChosenLine />
       <ul className="proposals">
-        {scales.map(({ entry, name, stale }) => (
+        {scales.map(({ entry, name, stale, leftOut }) => (
           <li key={entry}>
             <strong>{name}</strong>
             {stale !== undefined && <p className="warn">▲ {stale}</p>}
+            <LeftOut
+              sentence={say('{count, plural, one {# note is} other {# notes are}} not in it.', {
+                count: countOf(leftOut),
+              })}
+              notes={leftOut}
+            />
             <div className="button-row">
               <button
                 type="button"

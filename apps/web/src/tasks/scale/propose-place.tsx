@@ -16,6 +16,7 @@ import {
   emphases,
   keptRules,
   type NudgedWire,
+  notesLeftOut,
   type PlanRules,
   proposeScale,
   tidiedScale,
@@ -35,6 +36,7 @@ import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { comparisonCharts, pairOf, summarySentences } from './compare-state.ts';
 import { ComparisonChart } from './comparison-chart.tsx';
+import { countOf, LeftOut } from './left-out.tsx';
 import { Proposals } from './proposals-list.tsx';
 import {
   analysedDraft,
@@ -71,6 +73,17 @@ export function ProposePlace() {
     () => (sizes.is === 'there' ? tidiedScale(job, sizes.sizes, wires) : undefined),
     [job, sizes, wires],
   );
+  const leftOut = useMemo(
+    () =>
+      tidied === undefined
+        ? []
+        : notesLeftOut(
+            job,
+            tidied.map(({ key }) => key),
+            language,
+          ),
+    [job, tidied, language],
+  );
 
   if (job.piano === undefined || record.scaleNotes.length === 0) {
     return (
@@ -95,6 +108,13 @@ export function ProposePlace() {
     <>
       <h2>{say('Propose')}</h2>
       <Advice />
+      <LeftOut
+        sentence={say(
+          '{count} of {all} notes cannot be computed yet and {count, plural, one {is} other {are}} in no scale that is made here. Enter what they lack first: sizes that are chosen without them may not suit them.',
+          { count: countOf(leftOut), all: record.notes.length },
+        )}
+        notes={leftOut}
+      />
       <Rules state={state} rules={rules} />
       <div className="button-row plan-actions">
         <button
