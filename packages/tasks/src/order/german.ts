@@ -2,6 +2,9 @@ import type { Catalogue } from '@becket/core';
 
 /** The messages of this folder in German. */
 export const german: Catalogue = {
+  'The chosen scale does not have {notes}: their wire is counted in the sizes that the old wire speaks for. Read what they lack, and choose a scale that has them, before wire is bought.':
+    'Die gewählte Mensur hat {notes} nicht: Deren Draht ist in den Stärken gezählt, für die der alte Draht spricht. Erst messen, was fehlt, und eine Mensur mit diesen Tönen wählen, bevor Draht gekauft wird.',
+  'size of the old wire: not in the chosen scale': 'Stärke des alten Drahts: nicht in der gewählten Mensur',
   // Allowances.
   'Taken where nothing was read': 'Angenommen, wo nichts gemessen ist',
   'Felts, bushings and bridge pins': 'Filze, Wirbelbuchsen und Stegstifte',

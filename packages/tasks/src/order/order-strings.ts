@@ -34,6 +34,8 @@ export interface OrderString {
   readonly string: number;
   readonly section: string | undefined;
   readonly winding: 'plain' | 'wound';
+  /** False where a scale is chosen that does not have the note: its size is that of the old wire all the same. */
+  readonly isInScale: boolean;
   readonly diameter: OrderedLength | undefined;
   readonly front: OrderedLength;
   readonly speaking: OrderedLength | undefined;
@@ -106,6 +108,7 @@ export function orderStrings(job: Job, policy: CutPolicy, language: Language = e
       note: noteName(note.key),
       section: note.section?.section,
       winding,
+      isInScale: proposal === undefined || chosen.has(note.key),
       diameter: diameterOf(note),
       front: endOf(note, 'front-length', policy.frontLength_m),
       speaking,

@@ -64,14 +64,16 @@ export function newPinDiameters(job: Job): (string: OrderString) => Metres | und
 
 /** What the length of a string's wire rests on that was not read at its note. */
 function notReadHere(string: OrderString, { say }: Language): string[] {
+  const size = string.isInScale ? [] : [say('size of the old wire: not in the chosen scale')];
   const parts: readonly (readonly [string, OrderedLength | undefined])[] = [
     [say('front'), string.front],
     [say('speaking'), string.speaking],
     [say('back'), string.back],
   ];
-  return parts.flatMap(([name, length]) =>
+  const lengths = parts.flatMap(([name, length]) =>
     length === undefined || length.from === 'as read' || length.from === 'chosen scale'
       ? []
       : [`${name}: ${say(length.from)}`],
   );
+  return [...size, ...lengths];
 }

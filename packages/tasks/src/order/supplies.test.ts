@@ -91,6 +91,50 @@ describe('suppliesOf()', () => {
     expect(['wire 0.991 mm', 'wire 0.975 mm']).toContain(wire[0]?.id);
   });
 
+  it('names the notes that the chosen scale does not have, here and on the stringing sheets', async () => {
+    const { context, id } = await smallPiano();
+    expect(suppliesOf(await readJob(context, id)).notCounted.join(' ')).not.toContain('chosen scale');
+    await recordReadings(
+      context,
+      id,
+      [42, 43].map((key) => ({
+        quantity: 'wire-diameter' as const,
+        place: { key },
+        value: 0.975,
+        unit: 'mm' as const,
+        origin: 'measured' as const,
+        stage: 'as found' as const,
+      })),
+    );
+    const { entries } = await addFacts(context, id, [
+      {
+        kind: 'scale-proposed',
+        v: 1,
+        name: 'half of it',
+        notes: [40, 41].map((key) => ({
+          winding: 'plain' as const,
+          key,
+          gauge_m: 0.0010414,
+          from: 'by hand' as const,
+        })),
+        madeFrom: 'a'.repeat(64),
+      },
+    ]);
+    await addFacts(context, id, [
+      { kind: 'scale-chosen', v: 1, scale: entries[0]!.id, reason: 'a test', digest: 'b'.repeat(64) },
+    ]);
+    const job = await readJob(context, id);
+    expect(suppliesOf(job).notCounted).toContainEqual(
+      expect.stringMatching(/^The chosen scale does not have D4 to D#4: /),
+    );
+    const remarked = stringingFigures(job).wires.filter(({ remarks }) =>
+      remarks.includes('size of the old wire: not in the chosen scale'),
+    );
+    expect(new Set(remarked.flatMap(({ strings }) => strings.map(({ key }) => key)))).toEqual(
+      new Set([42, 43]),
+    );
+  });
+
   it('traces every line of wire to strings and readings', async () => {
     const { context, id } = await smallPiano();
     const job = await readJob(context, id);

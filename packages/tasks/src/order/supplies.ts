@@ -1,5 +1,6 @@
 import { english, inKilograms, type Language, message, metres, wireMass } from '@becket/core';
 import { type Job, type StockItem, stockItemId } from '@becket/journal';
+import { noteRuns } from '../hand-over/note-runs.ts';
 import { type OrderPolicy, STARTING_ORDER_POLICY } from './order-policy.ts';
 import { type OrderedFrom, type OrderString, orderStrings } from './order-strings.ts';
 import { pinSupplies } from './pin-supplies.ts';
@@ -61,6 +62,7 @@ export function suppliesOf(
       }),
     ],
     notCounted: [
+      ...notInScale(strings, language),
       ...(undescribed.length === 0
         ? []
         : [
@@ -79,6 +81,21 @@ export function suppliesOf(
     ],
     policy,
   };
+}
+
+/** Plain notes that the chosen scale does not have: the old sizes stand in for them, beside the new ones. */
+function notInScale(strings: readonly OrderString[], language: Language): string[] {
+  const keys = strings.flatMap(({ key, winding, isInScale }) =>
+    winding === 'plain' && !isInScale ? [key] : [],
+  );
+  return keys.length === 0
+    ? []
+    : [
+        language.say(
+          'The chosen scale does not have {notes}: their wire is counted in the sizes that the old wire speaks for. Read what they lack, and choose a scale that has them, before wire is bought.',
+          { notes: noteRuns(keys, language) },
+        ),
+      ];
 }
 
 /** Wire by size, thick to thin. */
