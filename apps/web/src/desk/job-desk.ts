@@ -32,7 +32,13 @@ export interface JobDesk {
    */
   run<Result>(task: (context: TaskContext, job: Ulid) => Promise<Result>): Promise<Result | undefined>;
   /**
-   * The same for what is typed value by value: the task reads this tab's memory, and the state follows only after the
+   * Runs a task for a form that says by itself, beside its fields, what went wrong: on a phone the head of the page is out
+   * of sight, and a sentence that came and went there would push away what is being tapped.
+   * Throws: RangeError with the sentence when the task failed; the job is as it was, and `problem` too.
+   */
+  runHere<Result>(task: (context: TaskContext, job: Ulid) => Promise<Result>): Promise<Result>;
+  /**
+   * The same as `run` for what is typed value by value: the task reads this tab's memory, and the state follows only after the
    * picture of what the task has shown by itself.
    */
   runTyped<Result>(task: (context: TaskContext, job: Ulid) => Promise<Result>): Promise<Result | undefined>;
@@ -87,6 +93,11 @@ export function openDesk(id: Ulid, store: BrowserStore, context: () => TaskConte
     return refreshing;
   }
 
+  /** Something went well: puts away what stood there when it began. A sentence that came meanwhile is of something else. */
+  function wentWell(before: string | undefined): void {
+    if (problem.get() === before) problem.set(undefined);
+  }
+
   const stop = store.onArrival((job) => {
     if (job === id && typing === 0) void refresh();
   });
@@ -99,15 +110,28 @@ export function openDesk(id: Ulid, store: BrowserStore, context: () => TaskConte
     selectedKey,
     refresh,
     async run(task) {
+      const before = problem.get();
       try {
         const result = await task(context(), id);
         await refresh();
-        problem.set(undefined);
+        wentWell(before);
         return result;
       } catch (error) {
         problem.set(sentenceOf(error, context().language));
         await refresh();
         return undefined;
+      }
+    },
+    async runHere(task) {
+      const before = problem.get();
+      try {
+        const result = await task(context(), id);
+        wentWell(before);
+        return result;
+      } catch (error) {
+        throw new RangeError(sentenceOf(error, context().language), { cause: error });
+      } finally {
+        await refresh();
       }
     },
     async runTyped(task) {

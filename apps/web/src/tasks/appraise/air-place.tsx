@@ -2,7 +2,6 @@ import { english, type Language, noteName, parseNote } from '@becket/core';
 import { type ReadingQuantityName, readingQuantities } from '@becket/journal';
 import { type ReadingToRecord, recordReadings, withdrawEntry } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
@@ -44,7 +43,7 @@ export function AirPlace() {
           say('Cannot keep this: at least one value is needed, none was found. Type one.'),
         );
       const words = reason.trim();
-      await runHere(desk, (context, id) =>
+      await desk.runHere((context, id) =>
         recordReadings(
           context,
           id,

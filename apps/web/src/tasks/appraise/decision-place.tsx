@@ -2,7 +2,6 @@ import { type Verdict, verdicts } from '@becket/journal';
 import { type DecisionAdvice, type DecisionReason, decisionAdvice, recordDecision } from '@becket/tasks';
 import { type FormEvent, useDeferredValue, useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -168,7 +167,7 @@ function DecisionForm({ advice }: { advice: DecisionAdvice }) {
     event.preventDefault();
     setProblem(undefined);
     try {
-      await runHere(desk, (context, id) =>
+      await desk.runHere((context, id) =>
         recordDecision(context, id, {
           verdict,
           conditions: verdict === 'go' ? [] : conditions.split('\n'),

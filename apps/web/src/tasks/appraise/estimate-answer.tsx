@@ -1,7 +1,6 @@
 import type { Job } from '@becket/journal';
 import { answerEstimate } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -33,7 +32,7 @@ export function EstimateAnswer({
     event.preventDefault();
     setProblem(undefined);
     try {
-      const done = await runHere(desk, (context, id) => {
+      const done = await desk.runHere((context, id) => {
         if (name.trim() === '')
           throw new RangeError(
             say(

@@ -8,7 +8,6 @@ import {
   makeEstimate,
 } from '@becket/tasks';
 import { useMemo, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -208,7 +207,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
     if (estimate === undefined) return;
     setProblem(undefined);
     try {
-      const done = await runHere(desk, (context, id) => makeEstimate(context, id, estimate));
+      const done = await desk.runHere((context, id) => makeEstimate(context, id, estimate));
       keepRates(storageHere, rates);
       setSaid(done.said);
       onMade();

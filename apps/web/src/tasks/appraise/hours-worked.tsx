@@ -1,7 +1,6 @@
 import { foldJob } from '@becket/journal';
 import { type LearnedHours, learnedHours, recordHours, startingLabourSteps } from '@becket/tasks';
 import { type FormEvent, useEffect, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice } from '../../desk/use-device.ts';
 import { Field } from '../../parts/field.tsx';
@@ -55,7 +54,7 @@ export function HoursWorked() {
     setProblem(undefined);
     try {
       const minutes = minutesOf(hours, language);
-      await runHere(desk, (context, id) =>
+      await desk.runHere((context, id) =>
         recordHours(context, id, { labourStep: step, minutes, isFinished, on: dayText(new Date()) }),
       );
       setHours('');

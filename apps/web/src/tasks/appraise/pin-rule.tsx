@@ -1,7 +1,6 @@
 import { inches, inchPounds, inInches, inInchPounds, metres, newtonMetres, sayKnown } from '@becket/core';
 import { type PinChoice, setPinPolicy } from '@becket/tasks';
 import { useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { SmallForm } from '../../parts/small-form.tsx';
@@ -101,7 +100,7 @@ export function PinRule({ choice }: { choice: PinChoice }) {
                   );
                 return { label, diameter_m: inches(value), source };
               });
-            await runHere(desk, (context, id) =>
+            await desk.runHere((context, id) =>
               setPinPolicy(context, id, {
                 source,
                 sizes,

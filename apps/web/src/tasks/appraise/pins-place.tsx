@@ -11,7 +11,6 @@ import {
   withdrawEntry,
 } from '@becket/tasks';
 import { useDeferredValue, useMemo, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { useLanguage } from '../../parts/language.tsx';
@@ -93,7 +92,7 @@ function PinsAsFound({ choice, unit }: PartProps) {
         isStrong
         onKeep={async (values) => {
           const reading = pinDiameterOf(values, unit, reason, language);
-          await runHere(desk, (context, id) => recordReadings(context, id, [reading]));
+          await desk.runHere((context, id) => recordReadings(context, id, [reading]));
           return { ...values, value: '', note: notesOn(job, values.note, 8, language) };
         }}
       />
@@ -242,7 +241,7 @@ function Limits({ choice, unit }: PartProps) {
           const plateHoleDiameter_m = of('plateHole');
           const holeDepth_m = of('holeDepth');
           const plateThickness_m = of('plate');
-          await runHere(desk, (context, id) =>
+          await desk.runHere((context, id) =>
             setPinLimits(context, id, {
               ...(largestDiameter_m === undefined ? {} : { largestDiameter_m }),
               ...(plateHoleDiameter_m === undefined ? {} : { plateHoleDiameter_m }),
@@ -326,7 +325,7 @@ function TestPins({ choice, unit }: PartProps) {
         submit={say('Keep the test pin')}
         onKeep={async (values) => {
           const pin = testPinOf(values, unit, language);
-          await runHere(desk, (context, id) => recordTestPin(context, id, pin));
+          await desk.runHere((context, id) => recordTestPin(context, id, pin));
           return { ...values, note: '', torque: '', feel: '', remark: '' };
         }}
       />
@@ -447,7 +446,7 @@ function SinglePins({ choice, unit }: PartProps) {
         onKeep={async (values) => {
           const diameter = typedLength(values.diameter, unit, say('the pin’s diameter'), language);
           const key = requiredNote(values.note, say('this'), language);
-          await runHere(desk, (context, id) =>
+          await desk.runHere((context, id) =>
             choosePinRemedy(context, id, {
               key,
               string: stringNumber(values.string, language),
@@ -567,7 +566,7 @@ function Driving({ choice, unit }: PartProps) {
             throw new RangeError(
               say('Cannot log these pins: their diameter is needed, nothing was found. Type it.'),
             );
-          await runHere(desk, (context, id) =>
+          await desk.runHere((context, id) =>
             logPinsDriven(context, id, {
               firstKey,
               lastKey,

@@ -10,7 +10,6 @@ import {
 } from '@becket/journal';
 import { recordFindings, withdrawEntry } from '@becket/tasks';
 import { type FormEvent, useEffect, useRef, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -302,7 +301,7 @@ function FindingSheet({
     try {
       const finding = findingOf(thing, { ...form, reason }, unit, replaced?.entry, language);
       setProblem(undefined);
-      await runHere(desk, (context, id) => recordFindings(context, id, [finding]));
+      await desk.runHere((context, id) => recordFindings(context, id, [finding]));
       onDone();
     } catch (error) {
       setProblem(error instanceof Error ? error.message : String(error));

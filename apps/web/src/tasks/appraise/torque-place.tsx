@@ -2,7 +2,6 @@ import { noteName } from '@becket/core';
 import { pinFeels, type StandingReading } from '@becket/journal';
 import { pinTorqueMap, recordReadings, withdrawEntry } from '@becket/tasks';
 import { type FormEvent, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -101,7 +100,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
     setProblem(undefined);
     try {
       const reading = torqueReadingOf(form, reason, language);
-      const done = await runHere(desk, (context, id) => recordReadings(context, id, [reading]));
+      const done = await desk.runHere((context, id) => recordReadings(context, id, [reading]));
       const { place, value, unit } = reading;
       const si = done.job.readings.find(({ entry }) => entry === done.entries[0])!.value_si;
       setKept((now) => [

@@ -1,6 +1,5 @@
 import { commonCautions, handOver } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice } from '../../desk/use-device.ts';
 import { DayField, todayHere } from '../../parts/day-field.tsx';
@@ -36,7 +35,7 @@ export function HandOverForm({ openThings, deviations }: Props) {
     setProblem(undefined);
     try {
       const words = { climate: climate.trim(), further: further.trim() };
-      await runHere(desk, (context, id) =>
+      await desk.runHere((context, id) =>
         handOver(context, id, {
           to: to.trim(),
           on,

@@ -2,7 +2,6 @@ import { noteName, parseNote } from '@becket/core';
 import { quantitiesOverSpan, readingQuantities } from '@becket/journal';
 import { recordReadings, withdrawEntry } from '@becket/tasks';
 import { type FormEvent, useRef, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -54,7 +53,7 @@ export function StrungReadings() {
         },
         language,
       );
-      const { entries } = await runHere(desk, (context, id) => recordReadings(context, id, [reading]));
+      const { entries } = await desk.runHere((context, id) => recordReadings(context, id, [reading]));
       setKept((now) => [
         ...now,
         {

@@ -14,7 +14,6 @@ import {
   takeBackAllowance,
 } from '@becket/tasks';
 import { useEffect, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
@@ -145,7 +144,7 @@ function ChangeSheet({ name, shop, onClose }: ChangeProps) {
     setProblem(undefined);
     try {
       const wish = allowanceOf({ name, value, source }, unit, language);
-      await runHere(desk, (context) => setAllowance(context, wish));
+      await desk.runHere((context) => setAllowance(context, wish));
       onClose();
     } catch (error) {
       setProblem(sentenceOf(error, language));

@@ -1,7 +1,6 @@
 import type { Settling } from '@becket/journal';
 import { beginPass } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { DayField, todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
@@ -40,7 +39,7 @@ export function BeginPass({ settling, onBegun }: Props) {
       const referencePitch_hz = numberOf(pitch, 'Hz', language);
       const temperature_c = numberOf(temperature, '°C', language);
       const relativeHumidity_percent = numberOf(humidity, '%', language);
-      const { entries } = await runHere(desk, (context, id) =>
+      const { entries } = await desk.runHere((context, id) =>
         beginPass(context, id, {
           on,
           order: [...order],

@@ -3,7 +3,6 @@ import { type Message, message } from '@becket/core';
 import { type FollowUp, followUpKinds } from '@becket/journal';
 import { planFollowUp, recordFollowUp, withdrawEntry } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { DayField, todayHere } from '../../parts/day-field.tsx';
@@ -52,7 +51,7 @@ function PlanForm() {
     event.preventDefault();
     setProblem(undefined);
     try {
-      await runHere(desk, (context, id) =>
+      await desk.runHere((context, id) =>
         planFollowUp(context, id, { on, what, ...(note.trim() === '' ? {} : { note: note.trim() }) }),
       );
       setOn('');
@@ -166,7 +165,7 @@ function DoneForm({ followUp, onDone }: { followUp: FollowUp; onDone: () => void
     try {
       const temperature_c = numberOf(temperature, '°C', language);
       const relativeHumidity_percent = numberOf(humidity, '%', language);
-      await runHere(desk, (context, id) =>
+      await desk.runHere((context, id) =>
         recordFollowUp(context, id, {
           followUp: followUp.entry,
           on,

@@ -2,7 +2,6 @@ import { type Message, message, noteName, parseNote } from '@becket/core';
 import { mishaps, type Pass } from '@becket/journal';
 import { recordMishap, withdrawEntry } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
@@ -33,7 +32,7 @@ export function PassMishaps({ pass }: { pass: Pass }) {
     setProblem(undefined);
     try {
       const key = noteText.trim() === '' ? undefined : parseNote(noteText.trim());
-      await runHere(desk, (context, id) =>
+      await desk.runHere((context, id) =>
         recordMishap(context, id, {
           passBegun: pass.entry,
           what,

@@ -2,7 +2,6 @@ import { type Message, message, noteName, parseNote } from '@becket/core';
 import { isFinished, type Pass, type PassPlan, type PassValueKind } from '@becket/journal';
 import { recordPassValues, withdrawEntry } from '@becket/tasks';
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
@@ -89,7 +88,7 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
       // Enter keeps a value and leaves its field, which keeps it as well: the second finds it under way.
       if (underWay.current.get(row.id) === text) return true;
       underWay.current.set(row.id, text);
-      const { entries } = await runHere(desk, (context, id) =>
+      const { entries } = await desk.runHere((context, id) =>
         recordPassValues(context, id, [
           {
             passBegun: pass.entry,
