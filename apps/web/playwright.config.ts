@@ -1,4 +1,5 @@
 import { defineConfig } from '@playwright/test';
+import { slownessOf } from './e2e/slow-pages.ts';
 
 /** One real Chromium, one real server a test; see e2e/server.ts. */
 export default defineConfig({
@@ -9,7 +10,7 @@ export default defineConfig({
   retries: 0,
   forbidOnly: true,
   timeout: 120_000,
-  expect: { timeout: 15_000 },
+  expect: { timeout: 15_000 * slownessOf(process.env) },
   reporter: [['list'], ['json']],
   use: {
     // Country and language of the device, which units, paper and marks start from.

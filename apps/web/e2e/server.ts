@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { test as base } from '@playwright/test';
+import { slowEveryPage, slownessOf } from './slow-pages.ts';
 
 const root = resolve(import.meta.dirname, '../../..');
 
@@ -55,8 +56,26 @@ export class BecketServer {
   }
 }
 
-/** A test with a server of its own. */
-export const test = base.extend<{ server: BecketServer }>({
+const slowness = slownessOf(process.env);
+
+/** A test with a server of its own; its pages are slow when `BECKET_SLOW` says so. */
+export const test = base.extend<{ server: BecketServer; slowTime: undefined }, { slowPages: undefined }>({
+  // Slow pages are there to show what happens in the wrong order, not to be timed.
+  slowTime: [
+    // biome-ignore lint/correctness/noEmptyPattern: the test tool reads the fixture's needs from this pattern
+    async ({}, use, info) => {
+      info.setTimeout(info.timeout * slowness);
+      await use(undefined);
+    },
+    { auto: true },
+  ],
+  slowPages: [
+    async ({ browser }, use) => {
+      if (slowness > 1) slowEveryPage(browser, slowness);
+      await use(undefined);
+    },
+    { scope: 'worker', auto: true },
+  ],
   // biome-ignore lint/correctness/noEmptyPattern: the test tool reads the fixture's needs from this pattern
   server: async ({}, use) => {
     const server = new BecketServer();
