@@ -1,9 +1,9 @@
 // IndexedDB as the standard has it, in memory: Node has none of its own.
 import 'fake-indexeddb/auto';
-import { newUlid, type Ulid } from '@becket/journal';
-import { openJob, type TaskContext } from '@becket/tasks';
+import { describePiano, openJob, type TaskContext } from '@becket/tasks';
 import { afterEach, describe, expect, it } from 'vitest';
 import { type BrowserStore, openBrowserStore } from '../store/browser-store.ts';
+import { testContext } from '../testing/test-job.ts';
 import { type JobDesk, openDesk } from './job-desk.ts';
 
 const opened: { store: BrowserStore; desk: JobDesk }[] = [];
@@ -12,18 +12,7 @@ let places = 0;
 async function deskWithJob(): Promise<JobDesk> {
   places += 1;
   const store = await openBrowserStore(`desk ${places}`);
-  let ids = 0;
-  const now = () => new Date('2026-03-01T10:00:00Z');
-  const context: TaskContext = {
-    store,
-    now,
-    newId: () => {
-      ids += 1;
-      return newUlid(now(), () => (ids % 1000) / 1000) as Ulid;
-    },
-    by: 'Ada',
-    device: 'bench',
-  };
+  const context: TaskContext = { ...testContext(), store };
   const { id } = await openJob(context, { title: 'A grand on trestles' });
   const desk = openDesk(id, store, () => context);
   opened.push({ store, desk });
@@ -42,19 +31,34 @@ function heldTask() {
   const ended = new Promise<void>((done, failed) => {
     end = (sentence) => (sentence === undefined ? done() : failed(new RangeError(sentence)));
   });
+  // Its end may come before it is begun.
+  ended.catch(() => {});
   return { task: () => ended, end: (sentence?: string) => end(sentence) };
 }
 
 describe('a job desk', () => {
   it('keeps the sentence of what failed while something else went well', async () => {
     const desk = await deskWithJob();
-    const [first, second] = [heldTask(), heldTask()];
-    const [runFirst, runSecond] = [desk.run(first.task), desk.run(second.task)];
-    second.end('Cannot keep this: a reason is needed.');
-    await runSecond;
-    first.end();
-    await runFirst;
+    const slow = heldTask();
+    const keeping = desk.run(slow.task);
+    // A typed value waits for nobody.
+    await desk.runTyped(() => Promise.reject(new RangeError('Cannot keep this: a reason is needed.')));
+    slow.end();
+    await keeping;
     expect(desk.problem.get()).toBe('Cannot keep this: a reason is needed.');
+  });
+
+  it('begins a task once the one before it is kept and can be seen', async () => {
+    const desk = await deskWithJob();
+    const hold = heldTask();
+    const first = desk.run(async (context, id) => {
+      await hold.task();
+      return describePiano(context, id, { form: 'grand', firstKey: 1, lastKey: 88, referencePitch_hz: 440 });
+    });
+    const seen = desk.run(async () => desk.now()?.job.piano?.form ?? 'nothing');
+    hold.end();
+    await first;
+    expect(await seen).toBe('grand');
   });
 
   it('puts a sentence away once something went well after it', async () => {

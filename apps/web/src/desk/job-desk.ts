@@ -2,6 +2,7 @@ import { type AsFoundRecord, asFoundRecord, type Entry, foldJob, type Job, type 
 import type { TaskContext } from '@becket/tasks';
 import { afterPicture } from '../parts/after-picture.ts';
 import { type Observable, observable } from '../parts/observable.ts';
+import { queue } from '../parts/queue.ts';
 import type { BrowserStore } from '../store/browser-store.ts';
 import { sentenceOf } from './sentence-of.ts';
 
@@ -29,6 +30,9 @@ export interface JobDesk {
   /**
    * Runs a task that changes the job, and gives back what it gave, or undefined when it failed.
    * Then `problem` says why, and the job is as it was.
+   *
+   * One after the other: a task begins once the one before it is kept and `now` has it, so that it never writes over what
+   * it could not see.
    */
   run<Result>(task: (context: TaskContext, job: Ulid) => Promise<Result>): Promise<Result | undefined>;
   /**
@@ -42,6 +46,8 @@ export interface JobDesk {
    * picture of what the task has shown by itself.
    */
   runTyped<Result>(task: (context: TaskContext, job: Ulid) => Promise<Result>): Promise<Result | undefined>;
+  /** The job as it stands, which the page may have still to draw; undefined while it is not open. */
+  now(): OpenJob | undefined;
   /** The job with all that this tab knows of, also where `state` has still to follow; undefined while it is not open. */
   latest(): Promise<OpenJob | undefined>;
   refresh(): Promise<void>;
@@ -53,6 +59,7 @@ export function openDesk(id: Ulid, store: BrowserStore, context: () => TaskConte
   const state = observable<DeskState>({ is: 'opening' });
   const problem = observable<string | undefined>(undefined);
   const selectedKey = observable<number | undefined>(undefined);
+  const inTurn = queue();
   let shown = -1;
   let refreshing: Promise<void> | undefined;
   let isStale = false;
@@ -109,31 +116,33 @@ export function openDesk(id: Ulid, store: BrowserStore, context: () => TaskConte
     problem,
     selectedKey,
     refresh,
-    async run(task) {
-      const before = problem.get();
-      try {
-        const result = await task(context(), id);
-        await refresh();
-        wentWell(before);
-        return result;
-      } catch (error) {
-        problem.set(sentenceOf(error, context().language));
-        await refresh();
-        return undefined;
-      }
-    },
-    async runHere(task) {
-      const before = problem.get();
-      try {
-        const result = await task(context(), id);
-        wentWell(before);
-        return result;
-      } catch (error) {
-        throw new RangeError(sentenceOf(error, context().language), { cause: error });
-      } finally {
-        await refresh();
-      }
-    },
+    run: (task) =>
+      inTurn(async () => {
+        const before = problem.get();
+        try {
+          const result = await task(context(), id);
+          await refresh();
+          wentWell(before);
+          return result;
+        } catch (error) {
+          problem.set(sentenceOf(error, context().language));
+          await refresh();
+          return undefined;
+        }
+      }),
+    runHere: (task) =>
+      inTurn(async () => {
+        const before = problem.get();
+        try {
+          const result = await task(context(), id);
+          wentWell(before);
+          return result;
+        } catch (error) {
+          throw new RangeError(sentenceOf(error, context().language), { cause: error });
+        } finally {
+          await refresh();
+        }
+      }),
     async runTyped(task) {
       typing += 1;
       try {
@@ -149,6 +158,10 @@ export function openDesk(id: Ulid, store: BrowserStore, context: () => TaskConte
           return refresh();
         });
       }
+    },
+    now() {
+      const at = state.get();
+      return at.is === 'open' ? at : undefined;
     },
     async latest() {
       const { entries } = await store.inMemory.entries(id);

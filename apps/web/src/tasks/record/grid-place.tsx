@@ -17,6 +17,7 @@ import { afterPicture } from '../../parts/after-picture.ts';
 import { Field } from '../../parts/field.tsx';
 import { LanguageContext, useLanguage } from '../../parts/language.tsx';
 import { useObservable, usePart } from '../../parts/observable.ts';
+import { queue } from '../../parts/queue.ts';
 import { useSame } from '../../parts/use-same.ts';
 import { cellAfter, cellIn, cellOf, columnsFor, type GridCell, gridRows } from './grid.ts';
 import { cellAt, GridRow } from './grid-row.tsx';
@@ -26,15 +27,7 @@ import { type Question, questionsOf } from './questions.ts';
 import { ReadBackBar } from './read-back-bar.tsx';
 import { readBackTurns } from './read-back-turns.ts';
 import { readingOrder } from './reading-order.ts';
-import {
-  commitCell,
-  notKept,
-  queue,
-  readBackAtOnce,
-  recordViewOf,
-  sayAbsence,
-  undoStep,
-} from './record-state.ts';
+import { commitCell, notKept, readBackAtOnce, recordViewOf, sayAbsence, undoStep } from './record-state.ts';
 import { WoundDoubts } from './wound-doubts.tsx';
 
 /** The grid of the compass: a row a note, a column a quantity; Enter goes on. */

@@ -5,7 +5,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { testContext, testJob } from '../../testing/test-job.ts';
 import { gridRows, stringColumns } from './grid.ts';
 import { readingOrder } from './reading-order.ts';
-import { commitCell, queue, readBackAtOnce, sayAbsence, shownText, undoStep } from './record-state.ts';
+import { commitCell, readBackAtOnce, sayAbsence, shownText, undoStep } from './record-state.ts';
 
 let context: TaskContext;
 let job: string;
@@ -146,18 +146,4 @@ describe('readBackAtOnce()', () => {
 test('sayAbsence() answers for a cell that had no reading', async () => {
   await sayAbsence(context, job, { ...(await cellOf(20, 'bare-front')), answer: 'none', reason: '' });
   expect((await cellOf(20, 'bare-front')).cell.absence).toBe('none');
-});
-
-test('queue() keeps the order of what was typed, and goes on after a failure', async () => {
-  const inTurn = queue();
-  const done: number[] = [];
-  const slow = inTurn(async () => {
-    await new Promise((resolve) => setTimeout(resolve, 5));
-    done.push(1);
-  });
-  const failing = inTurn(() => Promise.reject(new Error('no')));
-  const last = inTurn(async () => void done.push(2));
-  await expect(failing).rejects.toThrow('no');
-  await Promise.all([slow, last]);
-  expect(done).toEqual([1, 2]);
 });

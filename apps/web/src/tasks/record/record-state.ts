@@ -331,15 +331,5 @@ function alsoAs(
   return lengthText(value_si, otherUnit(typedIn === 'in' ? 'in' : 'mm'), lengthKindOf(quantity), language);
 }
 
-/** One after the other: what was typed first is kept first, however fast the next Enter comes. */
-export function queue(): <Result>(work: () => Promise<Result>) => Promise<Result> {
-  let last: Promise<unknown> = Promise.resolve();
-  return (work) => {
-    const next = last.then(work, work);
-    last = next.catch(() => {});
-    return next;
-  };
-}
-
 /** Whether a change of the record needs a reason now. */
 export const needsReason = (job: Job): boolean => job.seal !== undefined;

@@ -17,6 +17,7 @@ import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import type { LengthUnit } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
+import { queue } from '../../parts/queue.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { InstrumentInHand } from './instrument-in-hand.tsx';
@@ -25,7 +26,7 @@ import { questionsOf } from './questions.ts';
 import { ReadBackBar } from './read-back-bar.tsx';
 import { ReasonField } from './reason-field.tsx';
 import './record-parts.css';
-import { queue, reasonFor, recordViewOf, takeBack, undoStep } from './record-state.ts';
+import { reasonFor, recordViewOf, takeBack, undoStep } from './record-state.ts';
 import { SectionChoice, useSection } from './section-choice.tsx';
 import {
   commitString,
