@@ -188,6 +188,33 @@ describe('a round of the exchange', () => {
     expect(exchange.state.get().unsent).toBe(0);
   });
 
+  test('nor by a count that began before it was kept', async () => {
+    const { store, exchange } = await device(server);
+    server.isAway = true;
+    await exchange.round();
+    const count = store.unsentCounts.bind(store);
+    let release = () => {};
+    const held = new Promise<void>((done) => {
+      release = done;
+    });
+    const counted = new Promise<void>((done) => {
+      vi.spyOn(store, 'unsentCounts').mockImplementationOnce(async () => {
+        const found = await count();
+        done();
+        await held;
+        return found;
+      });
+    });
+    const round = exchange.round();
+    await counted;
+    await store.append(wireEntries(1));
+    const seen: number[] = [exchange.state.get().unsent];
+    exchange.state.subscribe(() => seen.push(exchange.state.get().unsent));
+    release();
+    await round;
+    expect(new Set(seen)).toEqual(new Set([1]));
+  });
+
   test('that is cut off between two parts goes on with the rest, in order', async () => {
     const { store, exchange } = await device(server);
     await store.append(wireEntries(900));

@@ -68,10 +68,14 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
   let running: Promise<void> | undefined;
   let isWanted = false;
   let isStopped = false;
+  let arrivals = 0;
   let stopListening: (() => void) | undefined;
 
   async function count(): Promise<void> {
+    const before = arrivals;
     const unsentByJob = await store.unsentCounts();
+    // What was kept meanwhile is not in it, and is counted soon: nobody is told until then that all is sent.
+    if (arrivals !== before) return;
     let unsent = 0;
     for (const number of unsentByJob.values()) unsent += number;
     state.update({ unsent, unsentByJob });
@@ -185,6 +189,7 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
   const stopArrivals = store.onArrival((job, made) => {
     // Nobody is told that all is sent beside a value that was kept just now.
     if (made > 0) {
+      arrivals += 1;
       const { unsent, unsentByJob } = state.get();
       const ofJob = (unsentByJob.get(job) ?? 0) + made;
       state.update({ unsent: unsent + made, unsentByJob: new Map(unsentByJob).set(job, ofJob) });
