@@ -1,5 +1,7 @@
 import { type FormEvent, type ReactNode, useRef, useState } from 'react';
+import { entryForm, type Keeping } from './entry-form.ts';
 import { Field } from './field.tsx';
+import { useObservable } from './observable.ts';
 
 export interface SmallField<Name extends string> {
   readonly name: Name;
@@ -16,10 +18,8 @@ interface Props<Name extends string> {
   readonly fields: readonly SmallField<Name>[];
   readonly start: Readonly<Record<Name, string>>;
   readonly submit: string;
-  /** Keeps what is filled in. Gives back the values to go on with, or undefined when it was not kept; what it throws is shown. */
-  readonly onKeep: (
-    values: Readonly<Record<Name, string>>,
-  ) => Promise<Readonly<Record<Name, string>> | undefined>;
+  /** Begins to keep what is filled in, and says what to go on with; what it throws, or its keeping, is shown. */
+  readonly onKeep: (values: Readonly<Record<Name, string>>) => Keeping<Readonly<Record<Name, string>>>;
   /** The field that takes the next value. */
   readonly first?: Name;
   readonly isStrong?: boolean;
@@ -29,21 +29,15 @@ interface Props<Name extends string> {
 /** A few fields that are kept together; Enter keeps them and goes back to the first. */
 export function SmallForm<Name extends string>(props: Props<Name>) {
   const { label, fields, start, submit, onKeep, first, isStrong = false, children } = props;
-  const [values, setValues] = useState(start);
-  const [problem, setProblem] = useState<string>();
+  const [entry] = useState(() => entryForm<Readonly<Record<Name, string>>>(start));
+  const { form: values, problem } = useObservable(entry.state);
   const form = useRef<HTMLFormElement>(null);
 
-  async function keep(event: FormEvent): Promise<void> {
+  function keep(event: FormEvent): void {
     event.preventDefault();
-    setProblem(undefined);
-    try {
-      const next = await onKeep(values);
-      if (next === undefined) return;
-      setValues(next);
+    void entry.keep(onKeep);
+    if (entry.state.get().problem === undefined)
       form.current?.querySelector<HTMLElement>(`[name="${first ?? fields[0]?.name}"]`)?.focus();
-    } catch (error) {
-      setProblem(error instanceof Error ? error.message : String(error));
-    }
   }
 
   return (
@@ -58,7 +52,7 @@ export function SmallForm<Name extends string>(props: Props<Name>) {
                 className: 'input',
                 value: values[name],
                 onChange: (event: { target: { value: string } }) =>
-                  setValues({ ...values, [name]: event.target.value }),
+                  entry.take({ [name]: event.target.value } as Partial<Readonly<Record<Name, string>>>),
               };
               return options === undefined ? (
                 <input {...shared} inputMode={keys ?? 'text'} autoComplete="off" />

@@ -65,7 +65,7 @@ export function PinRule({ choice }: { choice: PinChoice }) {
             source: isOwnPolicy ? policy.source : '',
           }}
           submit={say('Keep the rule for this job')}
-          onKeep={async (values) => {
+          onKeep={(values) => {
             const number = (text: string, what: string): number => {
               const value = Number(text.trim().replace(',', '.'));
               if (text.trim() === '' || !Number.isFinite(value))
@@ -100,18 +100,20 @@ export function PinRule({ choice }: { choice: PinChoice }) {
                   );
                 return { label, diameter_m: inches(value), source };
               });
-            await desk.runHere((context, id) =>
-              setPinPolicy(context, id, {
-                source,
-                sizes,
-                firmTorque_n_m: inchPounds(number(values.firm, say('the firm torque'))),
-                veryLooseTorque_n_m: inchPounds(number(values.loose, say('the very loose torque'))),
-                sizesUpWhenFirm: number(values.up, say('the sizes up')),
-                sizesUpWhenLoose: number(values.upLoose, say('the sizes up when not firm')),
-              }),
-            );
-            setOpen(false);
-            return values;
+            const kept = desk
+              .runHere((context, id) =>
+                setPinPolicy(context, id, {
+                  source,
+                  sizes,
+                  firmTorque_n_m: inchPounds(number(values.firm, say('the firm torque'))),
+                  veryLooseTorque_n_m: inchPounds(number(values.loose, say('the very loose torque'))),
+                  sizesUpWhenFirm: number(values.up, say('the sizes up')),
+                  sizesUpWhenLoose: number(values.upLoose, say('the sizes up when not firm')),
+                }),
+              )
+              .then(() => setOpen(false));
+
+            return { next: values, kept };
           }}
         >
           <button type="button" className="button quiet" onClick={() => setOpen(false)}>

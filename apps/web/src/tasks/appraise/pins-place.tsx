@@ -15,6 +15,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { type LengthUnit, lengthText } from '../../parts/length-text.ts';
+import { once } from '../../parts/once.ts';
 import { SmallForm } from '../../parts/small-form.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { PinRule } from './pin-rule.tsx';
@@ -90,10 +91,10 @@ function PinsAsFound({ choice, unit }: PartProps) {
         first="value"
         submit={say('Keep and go on')}
         isStrong
-        onKeep={async (values) => {
+        onKeep={(values) => {
           const reading = pinDiameterOf(values, unit, reason, language);
-          await desk.runHere((context, id) => recordReadings(context, id, [reading]));
-          return { ...values, value: '', note: notesOn(job, values.note, 8, language) };
+          const kept = desk.runHere((context, id) => recordReadings(context, id, [reading]));
+          return { next: { ...values, value: '', note: notesOn(job, values.note, 8, language) }, kept };
         }}
       />
       {scatter === undefined ? (
@@ -234,14 +235,14 @@ function Limits({ choice, unit }: PartProps) {
           >
         }
         submit={say('Keep the limits')}
-        onKeep={async (values) => {
+        onKeep={(values) => {
           const of = (name: (typeof fields)[number][0]) =>
             typedLength(values[name], unit, say('this limit'), language);
           const largestDiameter_m = of('largest');
           const plateHoleDiameter_m = of('plateHole');
           const holeDepth_m = of('holeDepth');
           const plateThickness_m = of('plate');
-          await desk.runHere((context, id) =>
+          const kept = desk.runHere((context, id) =>
             setPinLimits(context, id, {
               ...(largestDiameter_m === undefined ? {} : { largestDiameter_m }),
               ...(plateHoleDiameter_m === undefined ? {} : { plateHoleDiameter_m }),
@@ -249,7 +250,7 @@ function Limits({ choice, unit }: PartProps) {
               ...(plateThickness_m === undefined ? {} : { plateThickness_m }),
             }),
           );
-          return values;
+          return { next: values, kept };
         }}
       />
       {lengths === undefined ? (
@@ -323,10 +324,10 @@ function TestPins({ choice, unit }: PartProps) {
           remark: '',
         }}
         submit={say('Keep the test pin')}
-        onKeep={async (values) => {
+        onKeep={(values) => {
           const pin = testPinOf(values, unit, language);
-          await desk.runHere((context, id) => recordTestPin(context, id, pin));
-          return { ...values, note: '', torque: '', feel: '', remark: '' };
+          const kept = desk.runHere((context, id) => recordTestPin(context, id, pin));
+          return { next: { ...values, note: '', torque: '', feel: '', remark: '' }, kept };
         }}
       />
       <p>{choice.lawSentence}</p>
@@ -381,16 +382,16 @@ function SinglePins({ choice, unit }: PartProps) {
                 type="button"
                 className="button"
                 aria-label={say('Choose {remedy} for {name}', { remedy: say(remedy), name })}
-                onClick={() =>
-                  void desk.run((context, id) =>
+                onClick={once(() =>
+                  desk.run((context, id) =>
                     choosePinRemedy(context, id, {
                       key,
                       string: string ?? 1,
                       remedy,
                       ...(diameter === undefined ? {} : { pinDiameter_m: diameter }),
                     }),
-                  )
-                }
+                  ),
+                )}
               >
                 {say('Choose it')}
               </button>
@@ -443,10 +444,10 @@ function SinglePins({ choice, unit }: PartProps) {
         ]}
         start={{ note: '', string: '1', remedy: 'larger pin', diameter: '', remark: '' }}
         submit={say('Choose it')}
-        onKeep={async (values) => {
+        onKeep={(values) => {
           const diameter = typedLength(values.diameter, unit, say('the pin’s diameter'), language);
           const key = requiredNote(values.note, say('this'), language);
-          await desk.runHere((context, id) =>
+          const kept = desk.runHere((context, id) =>
             choosePinRemedy(context, id, {
               key,
               string: stringNumber(values.string, language),
@@ -455,7 +456,7 @@ function SinglePins({ choice, unit }: PartProps) {
               ...(values.remark.trim() === '' ? {} : { note: values.remark.trim() }),
             }),
           );
-          return { ...values, note: '', remark: '' };
+          return { next: { ...values, note: '', remark: '' }, kept };
         }}
       />
       {job.unisons.size === 0 && (
@@ -556,7 +557,7 @@ function Driving({ choice, unit }: PartProps) {
         ]}
         start={{ from: '', to: '', diameter: lengthField(start, unit), length: '', remark: '' }}
         submit={say('Log them')}
-        onKeep={async (values) => {
+        onKeep={(values) => {
           const firstKey = requiredNote(values.from, say('these pins'), language);
           const lastKey =
             values.to.trim() === '' ? firstKey : requiredNote(values.to, say('these pins'), language);
@@ -566,7 +567,7 @@ function Driving({ choice, unit }: PartProps) {
             throw new RangeError(
               say('Cannot log these pins: their diameter is needed, nothing was found. Type it.'),
             );
-          await desk.runHere((context, id) =>
+          const kept = desk.runHere((context, id) =>
             logPinsDriven(context, id, {
               firstKey,
               lastKey,
@@ -575,7 +576,7 @@ function Driving({ choice, unit }: PartProps) {
               ...(values.remark.trim() === '' ? {} : { note: values.remark.trim() }),
             }),
           );
-          return { ...values, from: '', to: '', remark: '' };
+          return { next: { ...values, from: '', to: '', remark: '' }, kept };
         }}
       />
       {driving.lines.length > 0 && (
@@ -609,7 +610,7 @@ function TakeBack({ entry, words }: { entry: string; words: string }) {
       type="button"
       className="button quiet"
       aria-label={say('Take back {words}', { words })}
-      onClick={() => void desk.run((context, id) => withdrawEntry(context, id, entry, say('taken back')))}
+      onClick={once(() => desk.run((context, id) => withdrawEntry(context, id, entry, say('taken back'))))}
     >
       {say('Take back')}
     </button>

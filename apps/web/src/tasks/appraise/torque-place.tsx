@@ -5,8 +5,11 @@ import { type FormEvent, useDeferredValue, useEffect, useMemo, useRef, useState 
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { entryForm } from '../../parts/entry-form.ts';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { useObservable } from '../../parts/observable.ts';
+import { once } from '../../parts/once.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { ReasonHere } from './reason-here.tsx';
 import { TorqueCompare } from './torque-compare.tsx';
@@ -75,52 +78,51 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
   const language = useLanguage();
   const { say, sayNodes } = language;
   const { desk, job } = useDesk();
-  const [form, setForm] = useState<TorqueForm>(() => newTorqueForm(job.piano?.firstKey ?? 1));
+  const [entry] = useState(() => entryForm<TorqueForm>(newTorqueForm(job.piano?.firstKey ?? 1)));
+  const { form, problem } = useObservable(entry.state);
   const [reason, setReason] = useState('');
-  const [problem, setProblem] = useState<string>();
   const [kept, setKept] = useState<readonly Kept[]>([]);
   const [isFirst] = useState(() => !job.readings.some(({ quantity }) => quantity === 'pin-torque'));
   const field = useRef<HTMLInputElement>(null);
-  const take = (change: Partial<TorqueForm>) => setForm((now) => ({ ...now, ...change }));
+  const { take } = entry;
   const last = kept.at(-1);
 
   useEffect(() => {
     if (wanted === undefined) return;
-    setForm((now) => ({
-      ...now,
-      note: noteName(wanted.key),
-      string: wanted.string as TorqueForm['string'],
-    }));
+    entry.take({ note: noteName(wanted.key), string: wanted.string as TorqueForm['string'] });
     field.current?.focus();
     field.current?.scrollIntoView({ block: 'center' });
-  }, [wanted]);
+  }, [entry, wanted]);
 
-  async function keep(event: FormEvent): Promise<void> {
+  function keep(event: FormEvent): void {
     event.preventDefault();
-    setProblem(undefined);
-    try {
-      const reading = torqueReadingOf(form, reason, language);
-      const done = await desk.runHere((context, id) => recordReadings(context, id, [reading]));
-      const { place, value, unit } = reading;
-      const si = done.job.readings.find(({ entry }) => entry === done.entries[0])!.value_si;
-      setKept((now) => [
-        ...now,
-        {
-          entry: done.entries[0]!,
-          words: say('{note} string {string}, {turning}', {
-            note: noteName(place.key!),
-            string: place.string!,
-            turning: say(form.turning),
-          }),
-          value: torqueText(si, language),
-          question: torqueQuestion({ value, unit }, language),
-        },
-      ]);
-      setForm((now) => ({ ...now, value: '', feel: '', ...nextPin(job, now, language) }));
-      field.current?.focus();
-    } catch (error) {
-      setProblem(error instanceof Error ? error.message : String(error));
-    }
+    void entry.keep((typed) => {
+      const reading = torqueReadingOf(typed, reason, language);
+      return {
+        next: { ...typed, value: '', feel: '', ...nextPin(job, typed, language) },
+        kept: keepReading(reading, typed),
+      };
+    });
+    field.current?.focus();
+  }
+
+  async function keepReading(reading: ReturnType<typeof torqueReadingOf>, typed: TorqueForm): Promise<void> {
+    const done = await desk.runHere((context, id) => recordReadings(context, id, [reading]));
+    const { place, value, unit } = reading;
+    const si = done.job.readings.find((one) => one.entry === done.entries[0])!.value_si;
+    setKept((now) => [
+      ...now,
+      {
+        entry: done.entries[0]!,
+        words: say('{note} string {string}, {turning}', {
+          note: noteName(place.key!),
+          string: place.string!,
+          turning: say(typed.turning),
+        }),
+        value: torqueText(si, language),
+        question: torqueQuestion({ value, unit }, language),
+      },
+    ]);
   }
 
   async function undo(): Promise<void> {
@@ -267,7 +269,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
             </>
           )}
         </output>
-        <button type="button" className="button" disabled={last === undefined} onClick={() => void undo()}>
+        <button type="button" className="button" disabled={last === undefined} onClick={once(undo)}>
           {say('Undo')}
         </button>
       </div>
@@ -329,11 +331,11 @@ function TorqueReadings({ readings }: { readings: readonly StandingReading[] }) 
                         value: plain(one.asRead.value),
                         unit: one.asRead.unit,
                       })}
-                      onClick={() =>
-                        void desk.run((context, id) =>
+                      onClick={once(() =>
+                        desk.run((context, id) =>
                           withdrawEntry(context, id, one.entry, say('taken back in the torque list')),
-                        )
-                      }
+                        ),
+                      )}
                     >
                       {say('Take back')}
                     </button>

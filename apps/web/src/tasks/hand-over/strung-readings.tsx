@@ -5,8 +5,11 @@ import { type FormEvent, useRef, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { entryForm } from '../../parts/entry-form.ts';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { useObservable } from '../../parts/observable.ts';
+import { once } from '../../parts/once.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { nextKey, type StrungQuantity, strungQuantities, strungReadingOf } from './hand-over-state.ts';
@@ -20,12 +23,11 @@ export function StrungReadings() {
   const language = useLanguage();
   const { say, localDay, plain } = language;
   const [quantity, setQuantity] = useState<StrungQuantity>('wire-diameter');
-  const [note, setNote] = useState(() => noteName(job.piano?.firstKey ?? 1));
+  const [entry] = useState(() => entryForm({ note: noteName(job.piano?.firstKey ?? 1), value: '' }));
+  const { form, problem } = useObservable(entry.state);
   const [string, setString] = useState<(typeof strings)[number]>('not said');
-  const [value, setValue] = useState('');
   const [span, setSpan] = useState('100');
   const [isLoaded, setLoaded] = useState<'loaded' | 'not loaded'>('loaded');
-  const [problem, setProblem] = useState<string>();
   const [kept, setKept] = useState<readonly { entry: string; words: string }[]>([]);
   const field = useRef<HTMLInputElement>(null);
   const needsSpan = quantitiesOverSpan.includes(quantity);
@@ -36,37 +38,31 @@ export function StrungReadings() {
   );
   const last = kept.at(-1);
 
-  async function keep(event: FormEvent): Promise<void> {
+  function keep(event: FormEvent): void {
     event.preventDefault();
-    setProblem(undefined);
-    try {
-      const key = parseNote(note.trim());
+    void entry.keep((typed) => {
+      const key = parseNote(typed.note.trim());
       const reading = strungReadingOf(
         {
           quantity,
           key,
           string: string === 'not said' ? undefined : (Number(string) as 1 | 2 | 3),
-          value,
+          value: typed.value,
           unit,
           span_mm: needsSpan ? span : undefined,
           isLoaded: isLoaded === 'loaded',
         },
         language,
       );
-      const { entries } = await desk.runHere((context, id) => recordReadings(context, id, [reading]));
-      setKept((now) => [
-        ...now,
-        {
-          entry: entries[0]!,
-          words: `${noteName(key)}, ${say(label)}: ${plain(reading.value)} ${unit}`,
-        },
-      ]);
-      setValue('');
-      setNote(noteName(nextKey(job, key)));
-      field.current?.focus();
-    } catch (error) {
-      setProblem(error instanceof Error ? error.message : String(error));
-    }
+      const words = `${noteName(key)}, ${say(label)}: ${plain(reading.value)} ${unit}`;
+      return {
+        next: { note: noteName(nextKey(job, key)), value: '' },
+        kept: desk
+          .runHere((context, id) => recordReadings(context, id, [reading]))
+          .then(({ entries }) => setKept((now) => [...now, { entry: entries[0]!, words }])),
+      };
+    });
+    field.current?.focus();
   }
 
   async function undo(): Promise<void> {
@@ -99,7 +95,12 @@ export function StrungReadings() {
               words: say(readingQuantities[one].label),
             }))}
           />
-          <TextField label={say('Note')} value={note} onChange={setNote} maxLength={6} />
+          <TextField
+            label={say('Note')}
+            value={form.note}
+            onChange={(note) => entry.take({ note })}
+            maxLength={6}
+          />
           <Field label={`${say(label)} (${unit})`}>
             {(ids) => (
               <input
@@ -109,8 +110,8 @@ export function StrungReadings() {
                 inputMode="text"
                 enterKeyHint="next"
                 autoComplete="off"
-                value={value}
-                onChange={(event) => setValue(event.target.value)}
+                value={form.value}
+                onChange={(event) => entry.take({ value: event.target.value })}
               />
             )}
           </Field>
@@ -144,7 +145,7 @@ export function StrungReadings() {
           <button type="submit" className="button">
             {say('Keep and go on')}
           </button>
-          <button type="button" className="button" disabled={last === undefined} onClick={() => void undo()}>
+          <button type="button" className="button" disabled={last === undefined} onClick={once(undo)}>
             {say('Undo')}
           </button>
         </div>
@@ -174,9 +175,9 @@ export function StrungReadings() {
                 type="button"
                 className="button quiet"
                 aria-label={say('Take back: {place}', { place: words })}
-                onClick={() =>
-                  void desk.run((context, id) => withdrawEntry(context, id, one.entry, say('taken back')))
-                }
+                onClick={once(() =>
+                  desk.run((context, id) => withdrawEntry(context, id, one.entry, say('taken back'))),
+                )}
               >
                 {say('Take back')}
               </button>

@@ -9,13 +9,14 @@ import {
   receiveGoods,
 } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
-import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice, useSettings } from '../../desk/use-device.ts';
 import { useShop } from '../../desk/use-shop.ts';
 import { todayHere } from '../../parts/day-field.tsx';
+import { entryForm } from '../../parts/entry-form.ts';
 import { FormSheet } from '../../parts/form-sheet.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { type MeasureForm, measureOf, stringAfter } from './received-form.ts';
@@ -27,12 +28,10 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
   const { desk } = useDesk();
   const { unit } = useSettings();
   const { settings } = useDevice();
-  const [form, setForm] = useState<MeasureForm>({
-    string: '',
-    quantity: 'core-diameter',
-    value: '',
-  });
-  const [problem, setProblem] = useState<string>();
+  const [entry] = useState(() =>
+    entryForm<MeasureForm>({ string: '', quantity: 'core-diameter', value: '' }),
+  );
+  const { form, problem } = useObservable(entry.state);
   const [accepting, setAccepting] = useState<ReceivedComparison>();
   const { comparisons, notMeasured, mayBeStrung } = receivedStrings(
     order,
@@ -42,17 +41,16 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
   );
   const beyond = comparisons.filter(({ is, signed }) => is === 'beyond tolerance' && signed === undefined);
 
-  async function keep(event: FormEvent): Promise<void> {
+  function keep(event: FormEvent): void {
     event.preventDefault();
-    setProblem(undefined);
-    try {
-      const measure = measureOf(order, form, unit, todayHere(), language);
-      const done = await desk.run((context, job) => receiveGoods(context, job, measure));
-      // The next string is what a hand goes on to: Enter, and measure.
-      if (done !== undefined) setForm({ ...form, string: stringAfter(order, form.string), value: '' });
-    } catch (error) {
-      setProblem(sentenceOf(error, language));
-    }
+    void entry.keep((typed) => {
+      const measure = measureOf(order, typed, unit, todayHere(), language);
+      return {
+        // The next string is what a hand goes on to: Enter, and measure.
+        next: { ...typed, string: stringAfter(order, typed.string), value: '' },
+        kept: desk.runHere((context, job) => receiveGoods(context, job, measure)),
+      };
+    });
   }
   return (
     <section aria-label={say('Measured when it came')}>
@@ -81,15 +79,11 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
               ].join(', '),
             })}
       </p>
-      <form
-        className="order-form"
-        onSubmit={(event) => void keep(event)}
-        aria-label={say('Measure a string')}
-      >
+      <form className="order-form" onSubmit={keep} aria-label={say('Measure a string')}>
         <SelectField
           label={say('[of a piano] String')}
           value={form.string}
-          onChange={(string) => setForm({ ...form, string })}
+          onChange={(string) => entry.take({ string })}
           options={[
             { value: '', words: say('choose') },
             ...order.bassStrings.map(({ key, string }) => ({
@@ -101,7 +95,7 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
         <SelectField<ReceivedQuantity>
           label={say('What')}
           value={form.quantity}
-          onChange={(quantity) => setForm({ ...form, quantity })}
+          onChange={(quantity) => entry.take({ quantity })}
           options={receivedQuantities.map((quantity) => ({
             value: quantity,
             words: say(receivedQuantityNames[quantity]),
@@ -110,7 +104,7 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
         <TextField
           label={say('Reading, {unit}', { unit })}
           value={form.value}
-          onChange={(value) => setForm({ ...form, value })}
+          onChange={(value) => entry.take({ value })}
           problem={problem}
           maxLength={30}
           isNumber
@@ -183,7 +177,7 @@ function AcceptSheet({
       keep={say('Take it by name')}
       canKeep={name.trim() !== '' && reason.trim() !== ''}
       problem={problem}
-      onKeep={() => void keep()}
+      onKeep={keep}
       onClose={onClose}
     >
       <p>{difference.sentence}</p>

@@ -19,7 +19,10 @@ import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { useShop } from '../../desk/use-shop.ts';
+import { entryForm } from '../../parts/entry-form.ts';
 import { useLanguage } from '../../parts/language.tsx';
+import { useObservable } from '../../parts/observable.ts';
+import { once } from '../../parts/once.ts';
 import { saveFile } from '../../parts/save-file.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
@@ -72,9 +75,9 @@ export function StockPlace() {
                 type="button"
                 className="button"
                 disabled={draftTo(purchase.supplier, shop.orders.orders) !== undefined}
-                onClick={() =>
-                  void desk.run((context) => draftSupplyOrder(context, SHOP_JOURNAL, { purchase }))
-                }
+                onClick={once(() =>
+                  desk.run((context) => draftSupplyOrder(context, SHOP_JOURNAL, { purchase })),
+                )}
               >
                 {say('Draft the order to {supplier}', { supplier: purchase.supplier })}
               </button>
@@ -150,11 +153,11 @@ function ShelfLine({ line }: { line: StockLine }) {
               <button
                 type="button"
                 className="button quiet"
-                onClick={() =>
-                  void desk.run((context) =>
+                onClick={once(() =>
+                  desk.run((context) =>
                     releaseReservation(context, one.entry, 'released by hand in the stock'),
-                  )
-                }
+                  ),
+                )}
               >
                 {say('Release')}
               </button>
@@ -178,29 +181,27 @@ function CountForm() {
   const { say } = language;
   const { desk } = useDesk();
   const { unit } = useSettings();
-  const [form, setForm] = useState<StockForm>(newStockForm);
-  const [problem, setProblem] = useState<string>();
+  const [entry] = useState(() => entryForm(newStockForm));
+  const { form, problem } = useObservable(entry.state);
   const [said, setSaid] = useState('');
   const [last, setLast] = useState<Ulid>();
-  const set = (part: Partial<StockForm>) => setForm({ ...form, ...part });
+  const set = entry.take;
 
-  async function keep(event: FormEvent): Promise<void> {
+  function keep(event: FormEvent): void {
     event.preventDefault();
-    setProblem(undefined);
     setSaid('');
-    try {
-      const move = stockMoveOf(form, unit, language);
-      const done = await desk.run((context) => noteStock(context, [move]));
-      if (done === undefined) return;
-      setSaid(say('Noted: {item}.', { item: itemWords(move.item, language) }));
-      setLast(done.entries.at(-1)?.id);
-      setForm({ ...form, quantity: '' });
-    } catch (error) {
-      setProblem(sentenceOf(error, language));
-    }
+    void entry.keep((typed) => {
+      const move = stockMoveOf(typed, unit, language);
+      return { next: { ...typed, quantity: '' }, kept: note(move) };
+    });
   }
-  async function undo(entry: Ulid): Promise<void> {
-    const done = await desk.run((context) => withdrawStockMove(context, entry, 'undone at once'));
+  async function note(move: ReturnType<typeof stockMoveOf>): Promise<void> {
+    const done = await desk.runHere((context) => noteStock(context, [move]));
+    setSaid(say('Noted: {item}.', { item: itemWords(move.item, language) }));
+    setLast(done.entries.at(-1)?.id);
+  }
+  async function undo(move: Ulid): Promise<void> {
+    const done = await desk.run((context) => withdrawStockMove(context, move, 'undone at once'));
     if (done === undefined) return;
     setLast(undefined);
     setSaid(say('It is taken back.'));
@@ -211,7 +212,7 @@ function CountForm() {
   return (
     <section aria-labelledby="count">
       <h3 id="count">{say('Count, receive or use')}</h3>
-      <form onSubmit={(event) => void keep(event)} aria-label={say('Note a stock movement')}>
+      <form onSubmit={keep} aria-label={say('Note a stock movement')}>
         <div className="order-form">
           <SelectField
             label={say('What happened')}
@@ -280,7 +281,7 @@ function CountForm() {
             {say('Note it')}
           </button>
           {last !== undefined && (
-            <button type="button" className="button quiet" onClick={() => void undo(last)}>
+            <button type="button" className="button quiet" onClick={once(() => undo(last))}>
               {say('Undo')}
             </button>
           )}
