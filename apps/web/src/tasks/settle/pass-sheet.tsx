@@ -1,10 +1,12 @@
 import { type Message, message, noteName, parseNote } from '@becket/core';
-import { isFinished, type Pass, type PassPlan, type PassValueKind } from '@becket/journal';
+import { foldSettling, isFinished, type Pass, type PassPlan, type PassValueKind } from '@becket/journal';
 import { recordPassValues, withdrawEntry } from '@becket/tasks';
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { TextField } from '../../parts/text-field.tsx';
 import { PassMishaps } from './pass-mishaps.tsx';
 import {
@@ -39,6 +41,13 @@ interface Props {
   readonly onClose: () => void;
 }
 
+interface Refused {
+  /** The field it was typed into, and its name for a step where that field is not. */
+  readonly field: string;
+  readonly of: string;
+  readonly sentence: string;
+}
+
 interface Kept {
   readonly entries: readonly string[];
   readonly words: string;
@@ -56,40 +65,54 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
       : 'section',
   );
   const [further, setFurther] = useState<readonly PassRow[]>([]);
-  const [problem, setProblem] = useState<{ row: string; sentence: string }>();
+  const [problem, setProblem] = useState<Refused>();
   const [kept, setKept] = useState<readonly Kept[]>([]);
   const fields = useRef(new Map<string, HTMLInputElement>());
-  const underWay = useRef(new Map<string, string>());
-  const wanted = useRef<'first' | undefined>(isFresh ? 'first' : undefined);
+  const underWay = useRef(new Map<string, number>());
   const told = toldOverpulls(pass, plan);
   const own = passRows(pass, job.sections, step, readAs);
   const rows =
     step === 'aimed' ? own : [...own, ...further.filter(({ id }) => own.every((row) => row.id !== id))];
   const last = kept.at(-1);
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: after a step the first field of the next one is there
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the sheet has come
   useEffect(() => {
-    if (wanted.current === 'first') fields.current.get(rows[0]?.id ?? '')?.focus();
-    wanted.current = undefined;
-  }, [step]);
+    if (isFresh && rows[0] !== undefined) fields.current.get(fieldId(step, rows[0]))?.focus();
+  }, []);
 
   const nameOf = ({ section, key }: PassRow) => (key === undefined ? section : `${section} ${noteName(key)}`);
 
-  /** True when the field holds nothing that is not kept. */
-  async function keep(row: PassRow): Promise<boolean> {
-    const field = fields.current.get(row.id);
-    const text = field?.value ?? '';
-    const before = keptOf(pass, step, row);
+  /** What stands in the field of a line; undefined when it is no number, and `problem` says so then. */
+  function typedIn(row: PassRow): { readonly offset_cents: number | undefined } | undefined {
+    const id = fieldId(step, row);
     // Only its own: a refusal brings the focus back, and the field that is left by that must not wipe it out.
-    setProblem((now) => (now?.row === row.id ? undefined : now));
+    setProblem((now) => (now?.field === id ? undefined : now));
     try {
-      const offset_cents = centsOf(text, language);
-      if (offset_cents === undefined || offset_cents === before?.offset_cents) return true;
-      // Enter keeps a value and leaves its field, which keeps it as well: the second finds it under way.
-      if (underWay.current.get(row.id) === text) return true;
-      underWay.current.set(row.id, text);
-      const { entries } = await desk.runHere((context, id) =>
-        recordPassValues(context, id, [
+      return { offset_cents: centsOf(fields.current.get(id)?.value ?? '', language) };
+    } catch (error) {
+      refuse(row, error);
+      return undefined;
+    }
+  }
+
+  function refuse(row: PassRow, error: unknown): void {
+    const sentence = error instanceof Error ? error.message : String(error);
+    setProblem({ field: fieldId(step, row), of: `${nameOf(row)}, ${say(stepWords[step])}`, sentence });
+  }
+
+  /** False when it was refused. */
+  async function keep(row: PassRow, offset_cents: number | undefined): Promise<boolean> {
+    const field = fieldId(step, row);
+    // Enter keeps a value and leaves its field, which keeps it as well: the second finds it under way.
+    if (offset_cents === undefined || underWay.current.get(field) === offset_cents) return true;
+    underWay.current.set(field, offset_cents);
+    try {
+      const done = await desk.runHere(async (context, id) => {
+        // As the journal has it now, which this sheet may have still to draw.
+        const passes = desk.now() === undefined ? [] : foldSettling(desk.now()!.entries).passes;
+        const stands = passes.find(({ entry }) => entry === pass.entry) ?? pass;
+        if (offset_cents === keptOf(stands, step, row)?.offset_cents) return undefined;
+        return recordPassValues(context, id, [
           {
             passBegun: pass.entry,
             value: step,
@@ -97,40 +120,46 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
             offset_cents,
             ...(row.key === undefined ? {} : { key: row.key }),
           },
-        ]),
-      );
-      underWay.current.delete(row.id);
-      setKept((now) => [
-        ...now,
-        { entries, words: `${nameOf(row)}, ${say(stepWords[step])}: ${offsetText(offset_cents, language)}` },
-      ]);
+        ]);
+      });
+      if (done === undefined) return true;
+      const words = `${nameOf(row)}, ${say(stepWords[step])}: ${offsetText(offset_cents, language)}`;
+      setKept((now) => [...now, { entries: done.entries, words }]);
       return true;
     } catch (error) {
-      underWay.current.delete(row.id);
-      setProblem({ row: row.id, sentence: error instanceof Error ? error.message : String(error) });
+      refuse(row, error);
       return false;
+    } finally {
+      if (underWay.current.get(field) === offset_cents) underWay.current.delete(field);
     }
   }
 
-  async function goOn(event: KeyboardEvent, row: PassRow): Promise<void> {
+  /** Goes to a field, of whichever step, at once. */
+  function goTo(next: PassValueKind, row: PassRow | undefined): HTMLInputElement | undefined {
+    flushSync(() => setStep(next));
+    const to = row ?? passRows(pass, job.sections, next, readAs)[0];
+    const field = to === undefined ? undefined : fields.current.get(fieldId(next, to));
+    field?.focus();
+    field?.select();
+    return field;
+  }
+
+  async function goOn(event: KeyboardEvent<HTMLInputElement>, row: PassRow): Promise<void> {
     if (event.key !== 'Enter') return;
     event.preventDefault();
-    const next = placeAfter(rows, row, step);
-    const isKept = keep(row);
+    const text = event.currentTarget.value;
+    const typed = typedIn(row);
+    if (typed === undefined) return;
+    const keeping = keep(row, typed.offset_cents);
     // At once: what is typed next belongs to the next field, also while this value is being kept.
-    if (next?.row !== undefined) {
-      const field = fields.current.get(next.row.id);
-      field?.focus();
-      field?.select();
-    }
-    if (!(await isKept)) {
-      fields.current.get(row.id)?.focus();
-    } else if (next?.row !== undefined) {
-      return;
-    } else if (next !== undefined) {
-      wanted.current = 'first';
-      setStep(next.step);
-    }
+    const next = placeAfter(rows, row, step);
+    const there = next === undefined ? undefined : goTo(next.step, next.row);
+    const found = there?.value;
+    if (await keeping) return;
+    // The refused value has the focus again, unless the next one is being typed: that is not to land in its field.
+    if (there !== undefined && there.value !== found) return;
+    const back = goTo(step, row);
+    if (back !== undefined) back.value = text;
   }
 
   async function takeTold(): Promise<void> {
@@ -155,8 +184,12 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
 
   async function undo(): Promise<void> {
     if (last === undefined) return;
-    for (const entry of [...last.entries].reverse())
-      await desk.run((context, id) => withdrawEntry(context, id, entry, say('taken back at once')));
+    for (const entry of [...last.entries].reverse()) {
+      const done = await desk.run((context, id) =>
+        withdrawEntry(context, id, entry, say('taken back at once')),
+      );
+      if (done === undefined) return;
+    }
     setKept((now) => now.slice(0, -1));
   }
 
@@ -217,24 +250,29 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
       <ol className="settle-rows" aria-label={say(stepWords[step])}>
         {rows.map((row) => (
           <PassField
-            key={`${step}/${row.id}`}
+            key={fieldId(step, row)}
             row={row}
             name={nameOf(row)}
             step={step}
             pass={pass}
             plan={plan}
-            problem={problem?.row === row.id ? problem.sentence : undefined}
+            problem={problem?.field === fieldId(step, row) ? problem.sentence : undefined}
             fieldRef={(element) => {
-              if (element === null) fields.current.delete(row.id);
-              else fields.current.set(row.id, element);
+              if (element === null) fields.current.delete(fieldId(step, row));
+              else fields.current.set(fieldId(step, row), element);
             }}
             onKey={(event) => void goOn(event, row)}
-            onLeave={() => void keep(row)}
+            onLeave={() => void keep(row, typedIn(row)?.offset_cents)}
           />
         ))}
       </ol>
+      {problem !== undefined && rows.every((row) => fieldId(step, row) !== problem.field) && (
+        <p role="alert" className="notice bad">
+          ▲ {problem.of}: {problem.sentence}
+        </p>
+      )}
       {step === 'aimed' && told.length > 0 && (
-        <button type="button" className="button" onClick={() => void takeTold()}>
+        <button type="button" className="button" onClick={once(takeTold)}>
           {say('Take the overpulls as told')}
         </button>
       )}
@@ -247,7 +285,7 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
             say('Kept: {words}', { words: last.words })
           )}
         </output>
-        <button type="button" className="button" disabled={last === undefined} onClick={() => void undo()}>
+        <button type="button" className="button" disabled={last === undefined} onClick={once(undo)}>
           {say('Undo')}
         </button>
       </div>
@@ -266,13 +304,13 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
         <button
           type="button"
           className="button quiet"
-          onClick={() =>
-            void desk
+          onClick={once(() =>
+            desk
               .run((context, id) =>
                 withdrawEntry(context, id, pass.entry, say('the whole pass was taken back')),
               )
-              .then(onClose)
-          }
+              .then(onClose),
+          )}
         >
           {say('Take the whole pass back')}
         </button>
@@ -280,6 +318,8 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
     </>
   );
 }
+
+const fieldId = (step: PassValueKind, row: PassRow): string => `${step}/${row.id}`;
 
 /** The first step that still lacks a value. */
 function firstStep({ sections }: Pass): PassValueKind {
@@ -297,7 +337,7 @@ interface FieldProps {
   readonly plan: PassPlan;
   readonly problem: string | undefined;
   readonly fieldRef: (element: HTMLInputElement | null) => void;
-  readonly onKey: (event: KeyboardEvent) => void;
+  readonly onKey: (event: KeyboardEvent<HTMLInputElement>) => void;
   readonly onLeave: () => void;
 }
 
@@ -305,6 +345,16 @@ function PassField({ row, name, step, pass, plan, problem, fieldRef, onKey, onLe
   const language = useLanguage();
   const { say, fixed } = language;
   const before = keptOf(pass, step, row);
+  const text = before === undefined ? '' : language.plain(before.offset_cents);
+  const input = useRef<HTMLInputElement>(null);
+  const shownBefore = useRef(text);
+  useEffect(() => {
+    const field = input.current;
+    // What was taken back, or came from elsewhere, stands in the field again. What is being typed is never written over.
+    if (field !== null && (document.activeElement !== field || field.value === shownBefore.current))
+      field.value = text;
+    shownBefore.current = text;
+  }, [text]);
   const own = plan.sections.find(({ section }) => section === row.section);
   const hint = hintOf();
   const id = `settle-${step}-${row.id}`;
@@ -314,16 +364,17 @@ function PassField({ row, name, step, pass, plan, problem, fieldRef, onKey, onLe
         {name} <span className="faint">{say('cents')}</span>
       </label>
       <input
-        // What was taken back, or came from elsewhere, stands in the field again.
-        key={before?.entry ?? 'none'}
-        ref={fieldRef}
+        ref={(element) => {
+          input.current = element;
+          fieldRef(element);
+        }}
         id={id}
         className="input big-value"
         // A sign is typed with full keyboards only; 'text' brings one on every phone.
         inputMode="text"
         enterKeyHint="next"
         autoComplete="off"
-        defaultValue={before === undefined ? '' : language.plain(before.offset_cents)}
+        defaultValue={text}
         aria-describedby={`${id}-note`}
         aria-invalid={problem === undefined ? undefined : true}
         onKeyDown={onKey}
