@@ -9,13 +9,14 @@ import {
   surveyThings,
 } from '@becket/journal';
 import { recordFindings, withdrawEntry } from '@becket/tasks';
-import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { lengthText } from '../../parts/length-text.ts';
+import { once } from '../../parts/once.ts';
 import { PhotoThumb } from '../../photos/photo-thumb.tsx';
 import { TakePhoto } from '../../photos/take-photo.tsx';
 import { EarlierSurveys } from './earlier-surveys.tsx';
@@ -170,7 +171,11 @@ function Thing({
   const label = say(surveyThings[thing].label);
 
   const answer = (is: (typeof shortAnswers)[number][0]) =>
-    void desk.run((context, id) => recordFindings(context, id, [shortFinding(thing, is, short, reason)]));
+    desk.run((context, id) => {
+      // The tap before may be kept and not drawn yet: what corrects a slip takes the place of it.
+      const stands = linesOf(desk.now()?.job ?? job, thing).find((line) => line.answer.is !== 'seen');
+      return recordFindings(context, id, [shortFinding(thing, is, stands, reason)]);
+    });
 
   return (
     <>
@@ -209,11 +214,11 @@ function Thing({
                 label,
                 line: lineWords(line, unit, language),
               })}
-              onClick={() =>
-                void desk.run((context, id) =>
+              onClick={once(() =>
+                desk.run((context, id) =>
                   withdrawEntry(context, id, line.entry, reason.trim() || say('taken back in the survey')),
-                )
-              }
+                ),
+              )}
             >
               {say('Take back')}
             </button>
@@ -245,7 +250,7 @@ function Thing({
                 className="button"
                 aria-pressed={short?.answer.is === is}
                 data-chosen={short?.answer.is === is || undefined}
-                onClick={() => answer(is)}
+                onClick={once(() => answer(is))}
               >
                 {short?.answer.is === is ? `✓ ${say(words)}` : say(words)}
               </button>
@@ -284,20 +289,18 @@ function FindingSheet({
   const replaced = line ?? linesOf(job, thing).find(({ answer }) => answer.is !== 'seen');
 
   useEffect(() => what.current?.focus(), []);
-  // A tap on the plan while this is open says where it is.
-  const isFirst = useRef(true);
+  // A tap on the plan while this is open says where it is. A photo that is kept meanwhile, or an entry from elsewhere, makes
+  // the record anew as well, and says nothing of the kind.
+  const pointedAt = useRef(selected);
   useEffect(() => {
-    if (isFirst.current) {
-      isFirst.current = false;
-      return;
-    }
+    if (selected === pointedAt.current) return;
+    pointedAt.current = selected;
     const note = record.notes.find(({ key }) => key === selected);
     if (note !== undefined)
       setForm((now) => ({ ...now, note: note.note, section: note.section?.section ?? now.section }));
   }, [selected, record]);
 
-  async function submit(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function submit(): Promise<void> {
     try {
       const finding = findingOf(thing, { ...form, reason }, unit, replaced?.entry, language);
       setProblem(undefined);
@@ -325,7 +328,7 @@ function FindingSheet({
   return (
     <form
       className="finding-form"
-      onSubmit={submit}
+      onSubmit={once(submit)}
       aria-label={say('Finding: {label}', { label: say(surveyThings[thing].label) })}
     >
       <Field label={say('What is seen')}>
