@@ -1,6 +1,7 @@
-import type { FormEvent, ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import { Sheet } from './dialog.tsx';
 import { useLanguage } from './language.tsx';
+import { once } from './once.ts';
 
 interface Props {
   readonly title: string;
@@ -11,7 +12,8 @@ interface Props {
   readonly problem?: string | undefined;
   /** Further ways out, beside keep and close. */
   readonly more?: ReactNode;
-  readonly onKeep: () => void;
+  /** Resolves when it is kept or refused: until then it is not asked again. */
+  readonly onKeep: () => Promise<unknown>;
   readonly onClose: () => void;
   readonly children: ReactNode;
 }
@@ -19,13 +21,9 @@ interface Props {
 /** A form above the page: the problem, the fields, then keep or close. */
 export function FormSheet({ title, keep, canKeep = true, problem, more, onKeep, onClose, children }: Props) {
   const { say } = useLanguage();
-  function submit(event: FormEvent): void {
-    event.preventDefault();
-    if (canKeep) onKeep();
-  }
   return (
     <Sheet title={title} isOpen onClose={onClose}>
-      <form onSubmit={submit}>
+      <form onSubmit={once(async () => canKeep && onKeep())}>
         {problem !== undefined && (
           <p role="alert" className="notice bad">
             ▲ {problem}

@@ -8,6 +8,7 @@ import { go } from '../desk/use-route.ts';
 import { Choice } from '../parts/choice.tsx';
 import { FormSheet } from '../parts/form-sheet.tsx';
 import { useLanguage } from '../parts/language.tsx';
+import { once } from '../parts/once.ts';
 import { TextField } from '../parts/text-field.tsx';
 import { type MarkKind, markKinds, markWords } from './drawing.ts';
 import { MarkSheet } from './mark-sheet.tsx';
@@ -38,12 +39,15 @@ export function PhotoView({ photo }: { photo: Photo }) {
       fact.kind === 'photo' && 'digest' in fact && fact.digest === digest && !job.withdrawnEntries.has(id),
   ).length;
 
-  const change = (next: Omit<PhotoChange, 'digest' | 'reason'>) =>
-    desk.run((context, id) =>
-      changePhoto(context, id, { digest, ...next, reason: reason.trim() || undefined }),
-    );
+  const change = (next: (now: Photo) => Omit<PhotoChange, 'digest' | 'reason'>) =>
+    desk.run((context, id) => {
+      // A second stroke may come before the first is drawn: it is put beside it, not in its place.
+      const now = desk.now()?.job.photos.find((one) => one.digest === digest) ?? photo;
+      return changePhoto(context, id, { digest, ...next(now), reason: reason.trim() || undefined });
+    });
+  const add = (mark: PhotoMark) => change((now) => ({ marks: [...now.marks, mark] }));
   const draw = (mark: PhotoMark) => {
-    if (mark.mark === 'arrow') void change({ marks: [...marks, mark] });
+    if (mark.mark === 'arrow') void add(mark);
     else setAsked(mark);
   };
   const toPhotos = { place: 'job', job: desk.id, task: 'record', part: 'photos' } as const;
@@ -79,11 +83,11 @@ export function PhotoView({ photo }: { photo: Photo }) {
               type="button"
               className="button"
               disabled={changes < 2}
-              onClick={() =>
+              onClick={once(() =>
                 desk.run((context, id) =>
                   undoPhotoChange(context, id, { digest, reason: reason.trim() || 'undo' }),
-                )
-              }
+                ),
+              )}
             >
               {say('Undo')}
             </button>
@@ -120,7 +124,9 @@ export function PhotoView({ photo }: { photo: Photo }) {
                   className="button quiet"
                   aria-label={say('Take away mark {value}', { value: index + 1 })}
                   disabled={isLocked}
-                  onClick={() => change({ marks: marks.filter((_, other) => other !== index) })}
+                  onClick={once(() =>
+                    change((now) => ({ marks: now.marks.filter((one) => !isSameMark(one, mark)) })),
+                  )}
                 >
                   {say('Take away')}
                 </button>
@@ -167,7 +173,7 @@ export function PhotoView({ photo }: { photo: Photo }) {
           onClose={() => setAsked(undefined)}
           onKeep={async (mark) => {
             setAsked(undefined);
-            await change({ marks: [...marks, mark] });
+            await add(mark);
           }}
         />
       )}
@@ -178,7 +184,7 @@ export function PhotoView({ photo }: { photo: Photo }) {
           reason={reason}
           onReason={setReason}
           onClose={() => setSheet(undefined)}
-          onKeep={change}
+          onKeep={(next) => change(() => next)}
         />
       )}
       {sheet === 'out' && (
@@ -225,10 +231,10 @@ function PlaceSheet({
       keep={say('Keep')}
       canKeep={canKeep}
       onClose={onClose}
-      onKeep={() => {
+      onKeep={async () => {
         if (typeof place === 'string') return;
-        void onKeep({ place, shows: shows.trim(), stage });
         onClose();
+        await onKeep({ place, shows: shows.trim(), stage });
       }}
     >
       {isSealed && <StageChoice stage={stage} onChange={setStage} />}
@@ -256,10 +262,14 @@ function OutSheet({ onClose, onOut }: { onClose: () => void; onOut: (reason: str
       keep={say('Take it out')}
       canKeep={reason.trim() !== ''}
       onClose={onClose}
-      onKeep={() => void onOut(reason.trim())}
+      onKeep={() => onOut(reason.trim())}
     >
       <p>{say('Its entries stay in the journal, and the picture in the saved job file.')}</p>
       <TextField label={say('Reason')} value={reason} onChange={setReason} />
     </FormSheet>
   );
 }
+
+/** A mark has no name: it is what is drawn. */
+const isSameMark = (one: PhotoMark, other: PhotoMark): boolean =>
+  JSON.stringify(one) === JSON.stringify(other);

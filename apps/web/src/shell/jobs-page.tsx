@@ -1,5 +1,5 @@
 import { listJobs, openJob } from '@becket/tasks';
-import { type FormEvent, useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { hashOf } from '../desk/route.ts';
 import { sentenceOf } from '../desk/sentence-of.ts';
 import { useDevice, useSettings } from '../desk/use-device.ts';
@@ -7,6 +7,7 @@ import { go } from '../desk/use-route.ts';
 import { Field } from '../parts/field.tsx';
 import { useLanguage } from '../parts/language.tsx';
 import { useObservable } from '../parts/observable.ts';
+import { once } from '../parts/once.ts';
 import { PianoFields } from '../piano/piano-fields.tsx';
 import { emptyPianoForm, type PianoFormProblems, readPianoForm } from '../piano/piano-form.ts';
 import { bringInJobFile } from './bring-in-job.ts';
@@ -94,7 +95,7 @@ export function JobsPage() {
           <p>
             {say('Look around in an invented grand of 1.8 m, with messy readings, gaps and two wrong ones.')}
           </p>
-          <button type="button" className="button" onClick={() => attempt(openDemo)}>
+          <button type="button" className="button" onClick={once(() => attempt(openDemo))}>
             {say('Open the demo job')}
           </button>
           <p>
@@ -190,15 +191,14 @@ function NewJob({ onOpen }: { onOpen: (begin: () => Promise<string>) => Promise<
   const [form, setForm] = useState(emptyPianoForm);
   const [problems, setProblems] = useState<PianoFormProblems & { title?: string }>({});
 
-  function submit(event: FormEvent): void {
-    event.preventDefault();
+  async function submit(): Promise<void> {
     const read = readPianoForm(form, language);
     const titleProblem =
       title.trim() === '' ? { title: say('A job needs a title, such as the piano and its owner.') } : {};
     const found = { ...read.problems, ...titleProblem };
     setProblems(found);
     if (Object.keys(found).length > 0) return;
-    void onOpen(async () => {
+    await onOpen(async () => {
       const job = await openJob(device.context(), {
         title: title.trim(),
         customer: customer.trim() || undefined,
@@ -211,7 +211,7 @@ function NewJob({ onOpen }: { onOpen: (begin: () => Promise<string>) => Promise<
   return (
     <section aria-labelledby="new-job">
       <h2 id="new-job">{say('New job')}</h2>
-      <form onSubmit={submit} noValidate>
+      <form onSubmit={once(submit)} noValidate>
         <Field label={say('Title')} problem={problems.title}>
           {(ids) => (
             <input

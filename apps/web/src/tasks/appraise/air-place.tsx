@@ -1,10 +1,11 @@
 import { english, type Language, noteName, parseNote } from '@becket/core';
 import { type ReadingQuantityName, readingQuantities } from '@becket/journal';
 import { type ReadingToRecord, recordReadings, withdrawEntry } from '@becket/tasks';
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { readTypedNumber } from '../../parts/typed-number.ts';
 import { ReasonHere } from './reason-here.tsx';
 
@@ -23,8 +24,7 @@ export function AirPlace() {
   const [problem, setProblem] = useState<string>();
   const readings = job.readings.filter(({ quantity }) => shown.includes(quantity));
 
-  async function keep(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function keep(): Promise<void> {
     setProblem(undefined);
     try {
       const wanted = [
@@ -83,7 +83,7 @@ export function AirPlace() {
         )}
       </p>
       <ReasonHere reason={reason} onChange={setReason} />
-      <form onSubmit={keep} aria-label={say('Pitch and air')}>
+      <form onSubmit={once(keep)} aria-label={say('Pitch and air')}>
         <div className="fields">
           {field(say('Note'), say('that the pitch was read at'), note, setNote)}
           {field(say('Pitch (cents)'), say('below is negative: -35'), cents, setCents)}
@@ -122,11 +122,11 @@ export function AirPlace() {
                 label: say(readingQuantities[one.quantity].label),
                 value: plain(one.asRead.value),
               })}
-              onClick={() =>
-                void desk.run((context, id) =>
+              onClick={once(() =>
+                desk.run((context, id) =>
                   withdrawEntry(context, id, one.entry, reason.trim() || say('taken back')),
-                )
-              }
+                ),
+              )}
             >
               {say('Take back')}
             </button>

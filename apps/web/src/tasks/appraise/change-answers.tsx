@@ -4,6 +4,7 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { dayText, moneyWords } from './estimate-state.ts';
 
 /** The change order, line by line, with what the customer said. */
@@ -22,7 +23,7 @@ export function ChangeAnswers() {
     ]) || say('nothing');
 
   const answer = (damage: string, is: 'agreed' | 'declined') =>
-    void desk
+    desk
       .run((context, id) => {
         if (name.trim() === '')
           throw new RangeError(
@@ -76,7 +77,7 @@ export function ChangeAnswers() {
                   type="button"
                   className="button"
                   aria-label={say('Agreed: {what}', { what })}
-                  onClick={() => answer(entry, 'agreed')}
+                  onClick={once(() => answer(entry, 'agreed'))}
                 >
                   {say('Agreed')}
                 </button>
@@ -84,7 +85,7 @@ export function ChangeAnswers() {
                   type="button"
                   className="button quiet"
                   aria-label={say('Declined: {what}', { what })}
-                  onClick={() => answer(entry, 'declined')}
+                  onClick={once(() => answer(entry, 'declined'))}
                 >
                   {say('Declined')}
                 </button>

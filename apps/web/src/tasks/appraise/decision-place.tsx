@@ -1,11 +1,12 @@
 import { type Verdict, verdicts } from '@becket/journal';
 import { type DecisionAdvice, type DecisionReason, decisionAdvice, recordDecision } from '@becket/tasks';
-import { type FormEvent, useDeferredValue, useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { Papers } from '../../piano/papers.tsx';
 
 const marks: Record<Verdict, string> = { go: '✓', 'go with conditions': '▲', stop: '■' };
@@ -163,8 +164,7 @@ function DecisionForm({ advice }: { advice: DecisionAdvice }) {
   const [because, setBecause] = useState('');
   const [problem, setProblem] = useState<string>();
 
-  async function keep(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function keep(): Promise<void> {
     setProblem(undefined);
     try {
       await desk.runHere((context, id) =>
@@ -181,7 +181,7 @@ function DecisionForm({ advice }: { advice: DecisionAdvice }) {
   }
 
   return (
-    <form onSubmit={keep} aria-label={say('Decide')} className="decide-form">
+    <form onSubmit={once(keep)} aria-label={say('Decide')} className="decide-form">
       <h3>{say('Decide')}</h3>
       <Choice
         label={say('The job is a')}

@@ -4,6 +4,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice } from '../../desk/use-device.ts';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 
 /** What became of what earlier surveys of this piano noted: which repairs hold, and what grew. */
 export function EarlierSurveys() {
@@ -65,7 +66,7 @@ export function EarlierSurveys() {
               </select>
             )}
           </Field>
-          <button type="button" className="button" disabled={chosen === ''} onClick={() => void copy()}>
+          <button type="button" className="button" disabled={chosen === ''} onClick={once(copy)}>
             {say('Copy its survey here')}
           </button>
         </div>

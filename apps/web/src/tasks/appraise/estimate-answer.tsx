@@ -1,10 +1,11 @@
 import type { Job } from '@becket/journal';
 import { answerEstimate } from '@becket/tasks';
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { dayText } from './estimate-state.ts';
 
 /** What the customer said to one version, and the way to keep it. */
@@ -28,8 +29,7 @@ export function EstimateAnswer({
   const [problem, setProblem] = useState<string>();
   const [said, setSaid] = useState<readonly string[]>([]);
 
-  async function keep(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function keep(): Promise<void> {
     setProblem(undefined);
     try {
       const done = await desk.runHere((context, id) => {
@@ -90,7 +90,7 @@ export function EstimateAnswer({
         </button>
       ) : (
         <form
-          onSubmit={keep}
+          onSubmit={once(keep)}
           aria-label={say('Answer to version {version}', { version: estimate.version })}
           className="answer-form"
         >

@@ -13,6 +13,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { Papers } from '../../piano/papers.tsx';
 import { ChangeAnswers } from './change-answers.tsx';
 import { EstimateAnswer } from './estimate-answer.tsx';
@@ -357,7 +358,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
               type="button"
               className="button strong"
               disabled={estimate === undefined}
-              onClick={() => void make()}
+              onClick={once(make)}
             >
               {say('Make version {version}', { version: (from?.version ?? 0) + 1 })}
             </button>

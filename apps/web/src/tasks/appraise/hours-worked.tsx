@@ -1,10 +1,11 @@
 import { foldJob } from '@becket/journal';
 import { type LearnedHours, learnedHours, recordHours, startingLabourSteps } from '@becket/tasks';
-import { type FormEvent, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice } from '../../desk/use-device.ts';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { dayText, hoursText, minutesOf } from './estimate-state.ts';
 
 /** What steps took in the jobs on this device; empty until they are read. */
@@ -49,8 +50,7 @@ export function HoursWorked() {
   const [isFinished, setFinished] = useState(true);
   const [problem, setProblem] = useState<string>();
 
-  async function keep(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function keep(): Promise<void> {
     setProblem(undefined);
     try {
       const minutes = minutesOf(hours, language);
@@ -71,7 +71,7 @@ export function HoursWorked() {
           'What steps really take here is what the next estimate starts from: the middle of the finished jobs on this device.',
         )}
       </p>
-      <form className="row-form" onSubmit={keep} aria-label={say('Hours worked')}>
+      <form className="row-form" onSubmit={once(keep)} aria-label={say('Hours worked')}>
         <Field label={say('Step')}>
           {(ids) => (
             <select {...ids} className="input" value={step} onChange={(event) => setStep(event.target.value)}>

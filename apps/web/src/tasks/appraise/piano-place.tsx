@@ -1,7 +1,8 @@
 import { describePiano } from '@becket/tasks';
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { PianoFields } from '../../piano/piano-fields.tsx';
 import {
   emptyPianoForm,
@@ -19,8 +20,7 @@ export function PianoPlace() {
   const [problems, setProblems] = useState<PianoFormProblems>({});
   const [said, setSaid] = useState('');
 
-  async function submit(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function submit(): Promise<void> {
     const { piano, problems: found } = readPianoForm(form, language);
     setProblems(found);
     setSaid('');
@@ -35,7 +35,7 @@ export function PianoPlace() {
   return (
     <section aria-labelledby="identity">
       <h2 id="identity">{say('The piano')}</h2>
-      <form onSubmit={submit} noValidate>
+      <form onSubmit={once(submit)} noValidate>
         <PianoFields form={form} problems={problems} onChange={setForm} />
         <div className="button-row">
           <button type="submit" className="button strong">

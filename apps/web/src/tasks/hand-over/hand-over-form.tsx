@@ -1,9 +1,10 @@
 import { commonCautions, handOver } from '@becket/tasks';
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice } from '../../desk/use-device.ts';
 import { DayField, todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { TextField } from '../../parts/text-field.tsx';
 import { linesOf, monthsAfter, pairsOf } from './hand-over-state.ts';
 
@@ -30,8 +31,7 @@ export function HandOverForm({ openThings, deviations }: Props) {
   const [isRead, setRead] = useState(false);
   const [problem, setProblem] = useState<string>();
 
-  async function keep(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function keep(): Promise<void> {
     setProblem(undefined);
     try {
       const words = { climate: climate.trim(), further: further.trim() };
@@ -57,7 +57,7 @@ export function HandOverForm({ openThings, deviations }: Props) {
   }
 
   return (
-    <form onSubmit={keep} aria-label={say('The hand-over')}>
+    <form onSubmit={once(keep)} aria-label={say('The hand-over')}>
       <h3>{say('The hand-over')}</h3>
       <div className="fields">
         <TextField label={say('Handed to')} value={to} onChange={setTo} maxLength={200} />

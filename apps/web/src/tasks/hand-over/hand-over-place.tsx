@@ -14,6 +14,7 @@ import { hashOf, type TaskName, tasks } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { inferSizesAway } from '../../worker/sizes-away.ts';
 import { HandOverForm } from './hand-over-form.tsx';
 import { StrungReadings } from './strung-readings.tsx';
@@ -168,9 +169,9 @@ function Made({ made }: { made: HandOver }) {
       <button
         type="button"
         className="button quiet"
-        onClick={() =>
-          void desk.run((context, id) => withdrawEntry(context, id, made.entry, say('taken back')))
-        }
+        onClick={once(() =>
+          desk.run((context, id) => withdrawEntry(context, id, made.entry, say('taken back'))),
+        )}
       >
         {say('Take the hand-over back')}
       </button>

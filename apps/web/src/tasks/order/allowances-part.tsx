@@ -20,6 +20,7 @@ import { useSettings } from '../../desk/use-device.ts';
 import { useShop } from '../../desk/use-shop.ts';
 import { FormSheet } from '../../parts/form-sheet.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { TextField } from '../../parts/text-field.tsx';
 import { countSuppliesAway } from '../../worker/supplies-away.ts';
 import { allowanceOf, allowanceText, allowanceUnit, changedLines } from './allowance-form.ts';
@@ -106,11 +107,11 @@ function Figure({ name, kept, onChange }: FigureProps) {
             type="button"
             className="button quiet"
             aria-label={say('Take back: {figure}', { figure: say(words) })}
-            onClick={() =>
-              void desk.run((context) =>
+            onClick={once(() =>
+              desk.run((context) =>
                 takeBackAllowance(context, { name, reason: 'taken back where it was set' }),
-              )
-            }
+              ),
+            )}
           >
             {say('Take back')}
           </button>
@@ -155,7 +156,7 @@ function ChangeSheet({ name, shop, onClose }: ChangeProps) {
       title={`${say(allowanceGroups[group])}: ${say(words)}`}
       keep={say('Keep this figure')}
       problem={problem}
-      onKeep={() => void keep()}
+      onKeep={keep}
       onClose={onClose}
     >
       <TextField

@@ -1,7 +1,7 @@
 import { type Message, message } from '@becket/core';
 import { type BassOrder, type BassQuantity, bassOrder, changedSinceOrder } from '@becket/journal';
 import { draftBassOrder, signBassChecks } from '@becket/tasks';
-import { type FormEvent, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
@@ -9,6 +9,7 @@ import { useShop } from '../../desk/use-shop.ts';
 import { DayField } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { type LengthUnit, lengthNumber } from '../../parts/length-text.ts';
+import { once } from '../../parts/once.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { type CheckGroup, checkGroups } from './check-groups.ts';
@@ -105,8 +106,7 @@ function Checks({ order }: { order: BassOrder }) {
     }
     setChosen(next);
   }
-  async function sign(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function sign(): Promise<void> {
     const done = await desk.run((context, job) =>
       signBassChecks(context, job, { checks: picked.map(({ id }) => id), name, reason }),
     );
@@ -118,7 +118,7 @@ function Checks({ order }: { order: BassOrder }) {
     <section aria-labelledby="bass-checks">
       <h3 id="bass-checks">{say('Checks')}</h3>
       {open.length > 0 && (
-        <form onSubmit={(event) => void sign(event)} aria-label={say('Sign checks')}>
+        <form onSubmit={once(sign)} aria-label={say('Sign checks')}>
           <p>
             {say(
               '{open} {open, plural, one {check does} other {checks do}} not pass. Measure again, or tick what you answer for and sign it by name.',
@@ -194,8 +194,7 @@ function Draft({ order }: { order: BassOrder }) {
   const [neededOn, setNeededOn] = useState('');
   const [said, setSaid] = useState('');
 
-  async function draft(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function draft(): Promise<void> {
     setSaid('');
     const done = await desk.run((context, job) =>
       draftBassOrder(context, job, { supplier, ...(neededOn === '' ? {} : { neededOn }) }),
@@ -206,7 +205,7 @@ function Draft({ order }: { order: BassOrder }) {
   return (
     <section aria-labelledby="bass-draft">
       <h3 id="bass-draft">{say('Draft the order')}</h3>
-      <form onSubmit={(event) => void draft(event)}>
+      <form onSubmit={once(draft)}>
         <div className="order-form">
           <TextField
             label={say('Who makes the strings')}

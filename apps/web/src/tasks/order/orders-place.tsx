@@ -198,7 +198,7 @@ function MoveSheet({
       keep={say('Keep it')}
       canKeep={on !== ''}
       problem={problem}
-      onKeep={() => void keep()}
+      onKeep={keep}
       onClose={onClose}
     >
       <DayField label={say('On')} value={on} onChange={setOn} />
@@ -228,7 +228,7 @@ function UndoSheet({ order, delivery, onClose }: { order: Order; delivery: Ulid;
       keep={say('Take it back')}
       canKeep={reason.trim() !== ''}
       problem={problem}
-      onKeep={() => void keep()}
+      onKeep={keep}
       onClose={onClose}
     >
       <p>
@@ -275,7 +275,7 @@ function ReceivedSheet({ order, onClose }: { order: Order; onClose: () => void }
           {say('None of these yet')}
         </button>
       }
-      onKeep={() => void keep()}
+      onKeep={keep}
       onClose={onClose}
     >
       <DayField label={say('On')} value={on} onChange={setOn} />

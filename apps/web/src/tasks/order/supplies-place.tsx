@@ -22,6 +22,7 @@ import { useMedia } from '../../desk/use-media.ts';
 import { useShop } from '../../desk/use-shop.ts';
 import { DayField } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { Papers } from '../../piano/papers.tsx';
 import { draftTo, priceText } from './order-words.ts';
 import { useOrders, useSupplies } from './use-supplies.ts';
@@ -120,15 +121,15 @@ function Needed({ supplies }: { supplies: Supplies }) {
             type="button"
             className="button"
             disabled={!couldReserve}
-            onClick={() =>
-              void desk.run((context, id) =>
+            onClick={once(() =>
+              desk.run((context, id) =>
                 reserveForJob(
                   context,
                   id,
                   covers.map(({ line }) => line),
                 ),
-              )
-            }
+              ),
+            )}
           >
             {say('Set aside what the shelf has')}
           </button>
@@ -250,7 +251,7 @@ function NeededLine({ line, cover }: { line: SupplyLine; cover: Cover }) {
         <button
           type="button"
           className="button quiet"
-          onClick={() => void desk.run((context, id) => takeReserved(context, id, item))}
+          onClick={once(() => desk.run((context, id) => takeReserved(context, id, item)))}
         >
           {say('Taken from the shelf')}
         </button>
@@ -386,11 +387,11 @@ function SupplierCard({
         type="button"
         className="button"
         disabled={draft !== undefined}
-        onClick={() =>
-          void desk.run((context, id) =>
+        onClick={once(() =>
+          desk.run((context, id) =>
             draftSupplyOrder(context, id, { purchase, ...(neededOn === undefined ? {} : { neededOn }) }),
-          )
-        }
+          ),
+        )}
       >
         {say('Draft the order to {supplier}', { supplier })}
       </button>

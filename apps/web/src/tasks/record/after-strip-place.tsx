@@ -1,7 +1,7 @@
 import { currencyOf, noteName } from '@becket/core';
 import { damageGravities } from '@becket/journal';
 import { changeOrderTotals, recordDamage, withdrawEntry } from '@becket/tasks';
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -13,6 +13,7 @@ import { Papers } from '../../piano/papers.tsx';
 import { type DamageForm, damageOf, moneyText, newDamageForm } from './after-strip-state.ts';
 import { printPart } from './print-part.ts';
 import './record-parts.css';
+import { once } from '../../parts/once.ts';
 
 /** Damage that only showed once the strings were off, and the change order that follows from it. */
 export function AfterStripPlace() {
@@ -44,8 +45,7 @@ export function AfterStripPlace() {
     );
   }
 
-  async function submit(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function submit(): Promise<void> {
     const done = await desk.run(async (context, id) => recordDamage(context, id, damageOf(form, language)));
     if (done) setForm(newDamageForm(form.currency));
   }
@@ -71,7 +71,7 @@ export function AfterStripPlace() {
           'Look again now that the strings are off: under the felts, at the bridge caps, along the plate webs and the pin block. What nobody could see before is a change order, and the customer decides. A cracked plate or a loose block wants a specialist before anything else is done.',
         )}
       </p>
-      <form onSubmit={submit} aria-label={say('Note damage')}>
+      <form onSubmit={once(submit)} aria-label={say('Note damage')}>
         {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
         {field('what', say('What was found'), say('such as a crack along the bridge pins'))}
         <div className="fields">
@@ -204,11 +204,11 @@ function ChangeOrder() {
                 type="button"
                 className="button quiet"
                 aria-label={say('Take back {what}', { what: one.what })}
-                onClick={() =>
-                  void desk.run((context, id) =>
+                onClick={once(() =>
+                  desk.run((context, id) =>
                     withdrawEntry(context, id, one.entry, say('taken off the change order')),
-                  )
-                }
+                  ),
+                )}
               >
                 {say('Take back')}
               </button>

@@ -4,6 +4,7 @@ import { hashOf } from '../../desk/route.ts';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import {
   meaningChoices,
@@ -262,7 +263,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
               type="button"
               className="button strong"
               disabled={plan.problems.length > 0 || plan.counts.readings === 0}
-              onClick={() => void onBringIn()}
+              onClick={once(onBringIn)}
             >
               {say('Bring in {readings} readings', { readings: plan.counts.readings })}
             </button>

@@ -19,6 +19,7 @@ import {
   statedWords,
 } from './instruments-state.ts';
 import './record-parts.css';
+import { once } from '../../parts/once.ts';
 import { unitWords } from './unit-words.ts';
 
 /** The measuring tools of this job: what each shows, how finely, and how far it may be off. */
@@ -62,9 +63,9 @@ export function InstrumentsPlace() {
                 type="button"
                 className="button quiet"
                 aria-label={say('Take back {instrument}', { instrument: one.instrument })}
-                onClick={() =>
-                  void desk.run((context, id) => withdrawEntry(context, id, one.entry, say('taken back')))
-                }
+                onClick={once(() =>
+                  desk.run((context, id) => withdrawEntry(context, id, one.entry, say('taken back'))),
+                )}
               >
                 {say('Take back')}
               </button>
@@ -110,7 +111,7 @@ function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; 
       title={before === undefined ? say('An instrument') : before.instrument}
       keep={say('Keep the instrument')}
       problem={problem}
-      onKeep={() => void keep()}
+      onKeep={keep}
       onClose={onClose}
     >
       {before === undefined && (

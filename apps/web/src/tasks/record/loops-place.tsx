@@ -25,8 +25,9 @@ import {
 } from './loops-state.ts';
 import { ReasonField, useSaidReason } from './reason-field.tsx';
 import './record-parts.css';
+import { once } from '../../parts/once.ts';
+import { queue } from '../../parts/queue.ts';
 import { RecordSheet } from './record-sheet.tsx';
-import { queue } from './record-state.ts';
 import { SectionChoice, useSection } from './section-choice.tsx';
 
 /** Which strings share a wire, section by section: tapped, or typed by letter. */
@@ -86,6 +87,7 @@ export function LoopsPlace() {
           ) : (
             <Board
               key={section}
+              section={section}
               strings={strings}
               asked={
                 new Set(asked.flatMap((one) => one.strings.map(({ key, string }) => `${key}/${string}`)))
@@ -98,10 +100,16 @@ export function LoopsPlace() {
   );
 }
 
-function Board({ strings, asked }: { strings: readonly LoopString[]; asked: ReadonlySet<string> }) {
+interface BoardProps {
+  readonly section: string | undefined;
+  readonly strings: readonly LoopString[];
+  readonly asked: ReadonlySet<string>;
+}
+
+function Board({ section, strings, asked }: BoardProps) {
   const language = useLanguage();
   const { say, sayNodes } = language;
-  const { desk } = useDesk();
+  const { desk, job } = useDesk();
   const said = useSaidReason();
   const [, select] = useSelectedKey();
   const problem = useObservable(desk.problem);
@@ -115,12 +123,11 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
   const [isWireOpen, setWireOpen] = useState(false);
   const board = useRef<HTMLDivElement>(null);
   const inTurn = useRef(queue());
-  // A key pressed before the last one was kept must see the strings as that one left them.
-  const latest = useRef({ strings, at });
-  latest.current.strings = strings;
+  // Where the next key begins, which the page may have still to draw.
+  const latestAt = useRef(at);
 
   function goTo(index: number, isFocused: boolean): void {
-    latest.current.at = index;
+    latestAt.current = index;
     setAt(index);
     if (isFocused) board.current?.querySelector<HTMLElement>(`[data-index="${index}"]`)?.focus();
   }
@@ -130,7 +137,9 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
   function act(make: Make): Promise<LoopAction | undefined> {
     const isFocused = board.current?.contains(document.activeElement) === true;
     return inTurn.current(async () => {
-      const { strings: now, at: here } = latest.current;
+      const here = latestAt.current;
+      // A key pressed before the last one was kept, or drawn, must see the strings as that one left them.
+      const now = loopStrings(desk.now()?.job ?? job, section);
       let action: LoopAction | undefined;
       const step = await desk.run(async (context, id) => {
         action = make(now, here, language);
@@ -156,7 +165,7 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
       );
       if (done === undefined) return;
       kept.set(kept.get().slice(0, -1));
-      goTo(Math.min(step.at, latest.current.strings.length - 1), isFocused);
+      goTo(Math.min(step.at, strings.length - 1), isFocused);
     });
   }
 
@@ -172,7 +181,7 @@ function Board({ strings, asked }: { strings: readonly LoopString[]; asked: Read
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const step = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: 3, ArrowUp: -3, Home: -999, End: 999 }[event.key];
     const letter = { l: loopWithNext, t: tie, f: loopOnFrom, '?': notKnown }[event.key.toLowerCase()];
-    if (step !== undefined) goTo(Math.min(strings.length - 1, Math.max(0, latest.current.at + step)), true);
+    if (step !== undefined) goTo(Math.min(strings.length - 1, Math.max(0, latestAt.current + step)), true);
     else if (letter !== undefined) void act(letter);
     else if (event.key.toLowerCase() === 'u') undo();
     else if (event.key.toLowerCase() === 'w') setWireOpen(true);
@@ -310,7 +319,7 @@ function WireSheet({
       onClose={onClose}
       onKeep={() => onKeep(form)}
       more={
-        <button type="button" className="button" onClick={() => void onNumber(form).then(close)}>
+        <button type="button" className="button" onClick={once(() => onNumber(form).then(close))}>
           {say('Number the pins on from here')}
         </button>
       }

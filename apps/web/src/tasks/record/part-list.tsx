@@ -3,6 +3,7 @@ import { withdrawEntry } from '@becket/tasks';
 import type { ReactNode } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { useSaidReason } from './reason-field.tsx';
 
 /** A heading with the way to add one of its kind. */
@@ -47,11 +48,11 @@ export function Line({
         type="button"
         className="button quiet"
         aria-label={say('Take back {what}', { what: spoken })}
-        onClick={() =>
-          void desk.run((context, id) =>
+        onClick={once(() =>
+          desk.run((context, id) =>
             withdrawEntry(context, id, fact.entry, said.reason ?? say('taken back while recording')),
-          )
-        }
+          ),
+        )}
       >
         {say('Take back')}
       </button>

@@ -7,6 +7,7 @@ import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
+import { once } from '../../parts/once.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { InstrumentInHand } from './instrument-in-hand.tsx';
@@ -122,7 +123,7 @@ function PlaceReadingSheet({ section, onClose }: { section: string | undefined; 
       onClose={onClose}
       onKeep={keep}
       more={
-        <button type="button" className="button" onClick={() => void keepAndGoOn()}>
+        <button type="button" className="button" onClick={once(keepAndGoOn)}>
           {say('Keep, and another')}
         </button>
       }

@@ -23,11 +23,9 @@ export function RecordSheet({ onClose, onKeep, children, ...rest }: Props) {
       {...rest}
       problem={problem}
       onClose={onClose}
-      onKeep={() =>
-        void onKeep().then((done) => {
-          if (done !== undefined) onClose();
-        })
-      }
+      onKeep={async () => {
+        if ((await onKeep()) !== undefined) onClose();
+      }}
     >
       {children}
       <ReasonField />

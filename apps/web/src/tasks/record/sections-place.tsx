@@ -5,6 +5,7 @@ import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
@@ -152,12 +153,12 @@ function SectionSheet({ form: start, before, onClose }: SectionSheetProps) {
           <button
             type="button"
             className="button quiet"
-            onClick={async () => {
+            onClick={once(async () => {
               const done = await desk.run((context, id) =>
                 takeSectionOut(context, id, before, reason ?? say('not a section of this piano')),
               );
               if (done) onClose();
-            }}
+            })}
           >
             {say('Take it out')}
           </button>

@@ -8,11 +8,12 @@ import { PlaceReadings } from './place-readings.tsx';
 import { PlateParts } from './plate-parts.tsx';
 import { ReasonField, useSaidReason } from './reason-field.tsx';
 import './record-parts.css';
+import { once } from '../../parts/once.ts';
 import { RecordSheet } from './record-sheet.tsx';
 import { recordViewOf } from './record-state.ts';
 import { SamplesKept } from './samples-kept.tsx';
 import { useSection } from './section-choice.tsx';
-import { keepSeen, openThings, seenForm, type ThingSeen, thingsSeen } from './seen.ts';
+import { keepSeen, openThings, seenAt, seenForm, type ThingSeen, thingsSeen } from './seen.ts';
 import { SoftParts } from './soft-parts.tsx';
 import { WindingsSaid } from './windings-said.tsx';
 
@@ -79,10 +80,12 @@ function ThingsSeen({ section }: { section: string | undefined }) {
   const things = useMemo(() => thingsSeen(job, record, section, language), [job, record, section, language]);
   const left = things.filter(({ isOpen }) => isOpen).length;
   const where = section === undefined ? say('whole piano') : say('section {section}', { section });
-  const answer = ({ thing, seen }: ThingSeen, is: Absence) =>
-    void desk.run((context, id) =>
-      keepSeen(context, id, { thing, section, seen }, { answer: is, text: '' }, said, language),
-    );
+  const answer = ({ thing }: ThingSeen, is: Absence) =>
+    desk.run((context, id) => {
+      // The tap before may be kept and not drawn yet: what corrects a slip takes the place of it.
+      const seen = seenAt(desk.now()?.job ?? job, thing, section);
+      return keepSeen(context, id, { thing, section, seen }, { answer: is, text: '' }, said, language);
+    });
   return (
     <section aria-labelledby="things-seen">
       <h3 id="things-seen">{say('Things seen')}</h3>
@@ -126,7 +129,7 @@ function ThingsSeen({ section }: { section: string | undefined }) {
                       type="button"
                       className="button quiet"
                       aria-label={`${say(observedThings[one.thing])}: ${say(is)}`}
-                      onClick={() => answer(one, is)}
+                      onClick={once(() => answer(one, is))}
                     >
                       {say(is)}
                     </button>

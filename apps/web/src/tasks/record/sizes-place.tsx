@@ -1,6 +1,6 @@
 import { noteName } from '@becket/core';
 import { type InferredWireSizes, recordFacts, wireLatticeNames, withdrawEntry } from '@becket/tasks';
-import { type FormEvent, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { go } from '../../desk/use-route.ts';
@@ -13,6 +13,7 @@ import { TableFrame } from '../../parts/table-frame.tsx';
 import { inferSizesAway } from '../../worker/sizes-away.ts';
 import { ReasonField, useSaidReason } from './reason-field.tsx';
 import './record-parts.css';
+import { once } from '../../parts/once.ts';
 import { recordViewOf } from './record-state.ts';
 import { SizeChart } from './size-chart.tsx';
 import {
@@ -198,8 +199,7 @@ function Stamps() {
   const [form, setForm] = useState(newStampForm());
   const problem = useObservable(desk.problem);
 
-  async function submit(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function submit(): Promise<void> {
     const done = await desk.run(async (context, id) =>
       recordFacts(context, id, [{ ...stampOf(form, language), ...said }]),
     );
@@ -232,11 +232,11 @@ function Stamps() {
                 type="button"
                 className="button quiet"
                 aria-label={say('Take back the stamp {text} at {note}', { text, note: noteName(key) })}
-                onClick={() =>
-                  void desk.run((context, id) =>
+                onClick={once(() =>
+                  desk.run((context, id) =>
                     withdrawEntry(context, id, entry, said.reason ?? say('taken back while recording')),
-                  )
-                }
+                  ),
+                )}
               >
                 {say('Take back')}
               </button>
@@ -244,7 +244,7 @@ function Stamps() {
           ))}
         </ul>
       )}
-      <form onSubmit={submit} aria-label={say('Add a stamp')}>
+      <form onSubmit={once(submit)} aria-label={say('Add a stamp')}>
         <ReasonField />
         {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
         <div className="row-form">

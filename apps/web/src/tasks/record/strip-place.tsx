@@ -6,6 +6,7 @@ import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { LetDownPlan } from './let-down.tsx';
 import { recordViewOf } from './record-state.ts';
 import { StripDoubts } from './strip-doubts.tsx';
@@ -80,7 +81,7 @@ export function StripPlace() {
           <button
             type="button"
             className="button strong"
-            onClick={() => void desk.run((context, id) => sealRecord(context, id))}
+            onClick={once(() => desk.run((context, id) => sealRecord(context, id)))}
           >
             {say('Seal the as-found record')}
           </button>
@@ -114,7 +115,7 @@ export function StripPlace() {
             type="button"
             className="button"
             disabled={taken.length === 0 || reason.trim() === ''}
-            onClick={() => void accept()}
+            onClick={once(accept)}
           >
             {taken.length === 0
               ? say('Accept the ticked gaps')

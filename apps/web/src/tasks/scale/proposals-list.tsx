@@ -113,7 +113,7 @@ function WithReason({ what, scale, name, onClose }: WithReasonProps) {
       title={words}
       keep={what === 'choose' ? say('Choose it') : say('Withdraw it')}
       canKeep={reason.trim() !== ''}
-      onKeep={() => void keep()}
+      onKeep={keep}
       onClose={onClose}
     >
       <TextField

@@ -31,6 +31,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { exponentText } from '../../parts/exponent-text.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
+import { once } from '../../parts/once.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
@@ -465,13 +466,7 @@ function DraftInHand({ state, draft, rules }: DraftProps) {
         onSelect={select}
       />
       <NoteInHand state={state} draft={draft} rules={rules} comparison={comparison} />
-      <form
-        className="row-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          void keep();
-        }}
-      >
+      <form className="row-form" onSubmit={once(keep)}>
         <TextField
           label={say('Name of this proposal')}
           hint={say('As you will look for it: smoother tenor.')}

@@ -1,9 +1,10 @@
 import type { Settling } from '@becket/journal';
 import { beginPass } from '@becket/tasks';
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { DayField, todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { TextField } from '../../parts/text-field.tsx';
 import { movedEarlier, numberOf } from './settle-state.ts';
 
@@ -32,8 +33,7 @@ export function BeginPass({ settling, onBegun }: Props) {
   });
   const [problem, setProblem] = useState<string>();
 
-  async function begin(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function begin(): Promise<void> {
     setProblem(undefined);
     try {
       const referencePitch_hz = numberOf(pitch, 'Hz', language);
@@ -55,7 +55,7 @@ export function BeginPass({ settling, onBegun }: Props) {
   }
 
   return (
-    <form onSubmit={begin} aria-label={say('Begin pass {pass}', { pass: number })}>
+    <form onSubmit={once(begin)} aria-label={say('Begin pass {pass}', { pass: number })}>
       <h3>{say('Begin pass {pass}', { pass: number })}</h3>
       <div className="fields">
         <DayField label={say('On')} value={on} onChange={setOn} />

@@ -2,11 +2,12 @@ import './settle.css';
 import { type Message, message } from '@becket/core';
 import { type FollowUp, followUpKinds } from '@becket/journal';
 import { planFollowUp, recordFollowUp, withdrawEntry } from '@becket/tasks';
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { DayField, todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { TextField } from '../../parts/text-field.tsx';
 import { numberOf } from './settle-state.ts';
 import { useSettling } from './use-settling.ts';
@@ -47,8 +48,7 @@ function PlanForm() {
   const [what, setWhat] = useState<Kind>('tuning');
   const [note, setNote] = useState('');
   const [problem, setProblem] = useState<string>();
-  async function keep(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function keep(): Promise<void> {
     setProblem(undefined);
     try {
       await desk.runHere((context, id) =>
@@ -61,7 +61,7 @@ function PlanForm() {
     }
   }
   return (
-    <form onSubmit={keep} aria-label={say('Plan a follow-up')}>
+    <form onSubmit={once(keep)} aria-label={say('Plan a follow-up')}>
       <h3>{say('Plan a follow-up')}</h3>
       <Choice
         label={say('[a follow-up] For')}
@@ -92,7 +92,7 @@ function FollowUpLine({ followUp }: { followUp: FollowUp }) {
   const { on, what, note, done, entry } = followUp;
   const name = say('{what}, {day}', { what: say(kindWords[what]), day: day(on) });
   const takeBack = (target: string) =>
-    void desk.run((context, id) => withdrawEntry(context, id, target, say('taken back')));
+    desk.run((context, id) => withdrawEntry(context, id, target, say('taken back')));
   return (
     <li className="settle-day">
       <p>
@@ -129,7 +129,7 @@ function FollowUpLine({ followUp }: { followUp: FollowUp }) {
               type="button"
               className="button quiet"
               aria-label={say('Take back: {name}', { name })}
-              onClick={() => takeBack(entry)}
+              onClick={once(() => takeBack(entry))}
             >
               {say('Take back')}
             </button>
@@ -139,7 +139,7 @@ function FollowUpLine({ followUp }: { followUp: FollowUp }) {
             type="button"
             className="button quiet"
             aria-label={say('It is not done yet: {name}', { name })}
-            onClick={() => takeBack(done.entry)}
+            onClick={once(() => takeBack(done.entry))}
           >
             {say('It is not done yet')}
           </button>
@@ -159,8 +159,7 @@ function DoneForm({ followUp, onDone }: { followUp: FollowUp; onDone: () => void
   const [humidity, setHumidity] = useState('');
   const [note, setNote] = useState('');
   const [problem, setProblem] = useState<string>();
-  async function keep(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function keep(): Promise<void> {
     setProblem(undefined);
     try {
       const temperature_c = numberOf(temperature, '°C', language);
@@ -181,7 +180,7 @@ function DoneForm({ followUp, onDone }: { followUp: FollowUp; onDone: () => void
   }
   const empty = say('may stay empty');
   return (
-    <form onSubmit={keep} aria-label={say('The follow-up as it was done')}>
+    <form onSubmit={once(keep)} aria-label={say('The follow-up as it was done')}>
       <div className="fields">
         <DayField label={say('On')} value={on} onChange={setOn} />
         <TextField

@@ -1,10 +1,11 @@
 import { type Message, message, noteName, parseNote } from '@becket/core';
 import { mishaps, type Pass } from '@becket/journal';
 import { recordMishap, withdrawEntry } from '@becket/tasks';
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { TextField } from '../../parts/text-field.tsx';
 
 type Mishap = (typeof mishaps)[number];
@@ -27,8 +28,7 @@ export function PassMishaps({ pass }: { pass: Pass }) {
   const [words, setWords] = useState('');
   const [problem, setProblem] = useState<string>();
 
-  async function keep(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function keep(): Promise<void> {
     setProblem(undefined);
     try {
       const key = noteText.trim() === '' ? undefined : parseNote(noteText.trim());
@@ -72,9 +72,9 @@ export function PassMishaps({ pass }: { pass: Pass }) {
                 type="button"
                 className="button quiet"
                 aria-label={say('Take back: {place}', { place })}
-                onClick={() =>
-                  void desk.run((context, id) => withdrawEntry(context, id, entry, say('taken back')))
-                }
+                onClick={once(() =>
+                  desk.run((context, id) => withdrawEntry(context, id, entry, say('taken back'))),
+                )}
               >
                 {say('Take back')}
               </button>
@@ -82,7 +82,7 @@ export function PassMishaps({ pass }: { pass: Pass }) {
           );
         })}
       </ul>
-      <form onSubmit={keep} aria-label={say('A string broke or slipped')}>
+      <form onSubmit={once(keep)} aria-label={say('A string broke or slipped')}>
         <Choice
           label={say('What happened')}
           value={what}
