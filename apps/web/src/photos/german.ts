@@ -66,7 +66,7 @@ export const german: Catalogue = {
   'This photo is not on this device yet. It comes from the server, once the device that took it has sent it.':
     'Dieses Foto ist noch nicht auf diesem Gerät. Es kommt vom Server, sobald das Gerät, das es aufnahm, es gesendet hat.',
   Marks: 'Markierungen',
-  'Take away mark {value}': 'Markierung {value} wegnehmen',
+  'Take away mark {number}': 'Markierung {number} wegnehmen',
   'Take away': 'Wegnehmen',
   '± is the standard uncertainty of pointing alone. A length holds for what lies in one plane with the scale bar and faces the camera; what lies nearer or slants is off by more. It is never a reading: measure what is to be ordered.':
     '± ist die Standardunsicherheit allein des Zeigens. Eine Länge gilt für das, was mit dem Maßstab in einer Ebene liegt und der Kamera zugewandt ist; was näher liegt oder schräg steht, weicht stärker ab. Sie ist nie ein Messwert: Messen Sie, was bestellt werden soll.',

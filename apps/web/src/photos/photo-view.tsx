@@ -122,7 +122,7 @@ export function PhotoView({ photo }: { photo: Photo }) {
                 <button
                   type="button"
                   className="button quiet"
-                  aria-label={say('Take away mark {value}', { value: index + 1 })}
+                  aria-label={say('Take away mark {number}', { number: index + 1 })}
                   disabled={isLocked}
                   onClick={once(() =>
                     change((now) => ({ marks: now.marks.filter((one) => !isSameMark(one, mark)) })),

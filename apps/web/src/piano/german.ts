@@ -84,7 +84,7 @@ export const german: Catalogue = {
   '{count, plural, one {# string} other {# strings}}, {kind}; {where}':
     '{count, plural, one {# Saite} other {# Saiten}}, {kind}; {where}',
   'not read yet': 'noch nicht gemessen',
-  '{value} (SI)': '{value} (SI)',
+  '{figure} (SI)': '{figure} (SI)',
   '= {tension}, each string; calculated': '= {tension}, je Saite; berechnet',
   'of the break load': 'der Bruchlast',
   '{table}, extended beyond its range': '{table}, über ihren Bereich hinaus verlängert',

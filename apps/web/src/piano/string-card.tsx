@@ -117,7 +117,7 @@ function FigureLine({ note, quantity, unit }: FigureLineProps) {
             </span>
           </>
         ) : (
-          say('{value} (SI)', { value: language.plain(Number(figure.value.toPrecision(4))) })
+          say('{figure} (SI)', { figure: language.plain(Number(figure.value.toPrecision(4))) })
         )}
       </dd>
     </>

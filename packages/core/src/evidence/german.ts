@@ -43,8 +43,8 @@ export const german: Catalogue = {
     '{note}: Hinterlänge {back} und am Steg blank {bare} ergeben den Beginn der Umspinnung {start} ab dem Anhangstift, Öse bis Umspinnung ist aber {loopToWinding}. Noch einmal messen.',
   '{note}: the {outerName} of {outer} is not more than the {innerName} of {inner} beneath it. Measure again.':
     '{note}: {outerName} {outer} ist nicht mehr als {innerName} {inner} darunter. Noch einmal messen.',
-  '{note}: the {label} of {value} is more than the {valueBefore} of {noteBefore} towards the bass. It does not usually grow towards the treble: measure {doubtful} again first.':
-    '{note}: {label} {value} ist mehr als {valueBefore} bei {noteBefore} zum Bass hin. Zum Diskant hin nimmt das gewöhnlich nicht zu: zuerst {doubtful} noch einmal messen.',
-  "{note}: the winding ends {value} from the front termination, where the line of the section's windings suggests {expected}. Measure the bare front again.":
-    '{note}: Die Umspinnung endet {value} vor der vorderen Auflage, nach der Linie der Umspinnungen im Abschnitt wären {expected} zu erwarten. Die vorn blanke Länge noch einmal messen.',
+  '{note}: the {label} of {length} is more than the {lengthBefore} of {noteBefore} towards the bass. It does not usually grow towards the treble: measure {doubtful} again first.':
+    '{note}: {label} {length} ist mehr als {lengthBefore} bei {noteBefore} zum Bass hin. Zum Diskant hin nimmt das gewöhnlich nicht zu: zuerst {doubtful} noch einmal messen.',
+  "{note}: the winding ends {distance} from the front termination, where the line of the section's windings suggests {expected}. Measure the bare front again.":
+    '{note}: Die Umspinnung endet {distance} vor der vorderen Auflage, nach der Linie der Umspinnungen im Abschnitt wären {expected} zu erwarten. Die vorn blanke Länge noch einmal messen.',
 };

@@ -249,12 +249,12 @@ function growingRow(
         check: 'row grows to the treble',
         keys: doubtful,
         sentence: told.say(
-          '{note}: the {label} of {value} is more than the {valueBefore} of {noteBefore} towards the bass. It does not usually grow towards the treble: measure {doubtful} again first.',
+          '{note}: the {label} of {length} is more than the {lengthBefore} of {noteBefore} towards the bass. It does not usually grow towards the treble: measure {doubtful} again first.',
           {
             note: noteName(here.key),
             label: told.say(label),
-            value: text(here.value),
-            valueBefore: text(before.value),
+            length: text(here.value),
+            lengthBefore: text(before.value),
             noteBefore: noteName(before.key),
             doubtful: noteName(doubtful[0]!),
           },
@@ -293,8 +293,8 @@ function endLine(inOrder: readonly WoundReadings[], tolerance: number, told: Tol
       check: 'winding end off the line',
       keys: [key],
       sentence: told.say(
-        "{note}: the winding ends {value} from the front termination, where the line of the section's windings suggests {expected}. Measure the bare front again.",
-        { note: noteName(key), value: told.length(value), expected: told.length(expected) },
+        "{note}: the winding ends {distance} from the front termination, where the line of the section's windings suggests {expected}. Measure the bare front again.",
+        { note: noteName(key), distance: told.length(value), expected: told.length(expected) },
       ),
     };
   });

@@ -16,11 +16,11 @@ export function at(run: readonly NoteAnalysis[], { say }: Language): string {
 
 /** A limit is a round figure that somebody chose; it is told as it was chosen. */
 export function limitText(limit: ShopLimit, language: Language): string {
-  const value =
+  const allowed =
     limit.unit === '1'
       ? `${language.plain(Number((limit.value * 100).toFixed(2)))} %`
       : kilonewtonText(newtons(limit.value), language);
-  return language.say('limit {value}, {source}', { value, source: sayKnown(limit.source, language) });
+  return language.say('limit {allowed}, {source}', { allowed, source: sayKnown(limit.source, language) });
 }
 
 export function percent(share: number, { fixed }: Language): string {

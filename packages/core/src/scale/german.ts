@@ -3,7 +3,7 @@ import type { Catalogue } from '../words/index.ts';
 export const german: Catalogue = {
   'at {note}': 'bei {note}',
   'on {count} notes, {first} to {last}': 'bei {count} Tönen, {first} bis {last}',
-  'limit {value}, {source}': 'Grenze {value}, {source}',
+  'limit {allowed}, {source}': 'Grenze {allowed}, {source}',
   '{load} ({name}, {strings} strings)': '{load} ({name}, {strings, plural, one {# Saite} other {# Saiten}})',
   'Over the break from {lower} to {upper}': 'Beim Wechsel von {lower} zu {upper}',
   'Within {section}, from {lower, select, plain {plain to wound} other {wound to plain}} strings':

@@ -3,9 +3,9 @@ import type { Job, StatedAs } from '@becket/journal';
 import type { Table } from '../page-tree.ts';
 
 const statedWords = {
-  limit: message('{value} {unit}, limit'),
-  'expanded, k = 2': message('{value} {unit}, expanded, k = 2'),
-  standard: message('{value} {unit}, standard uncertainty'),
+  limit: message('{uncertainty} {unit}, limit'),
+  'expanded, k = 2': message('{uncertainty} {unit}, expanded, k = 2'),
+  standard: message('{uncertainty} {unit}, standard uncertainty'),
 } as const satisfies Record<StatedAs, string>;
 
 /** The instruments that readings name, with what each can tell; nothing while none is described. */
@@ -29,7 +29,7 @@ export function instrumentsTable({ instruments }: Job, { say, plain }: Language)
           plain(resolution),
           stated === undefined
             ? say('not stated')
-            : say(statedWords[stated.as], { value: plain(stated.value), unit }),
+            : say(statedWords[stated.as], { uncertainty: plain(stated.value), unit }),
           usedFor ?? '',
         ],
       })),

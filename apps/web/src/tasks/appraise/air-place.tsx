@@ -118,9 +118,9 @@ export function AirPlace() {
             <button
               type="button"
               className="button quiet"
-              aria-label={say('Take back {label} {value}', {
+              aria-label={say('Take back {label} {figure}', {
                 label: say(readingQuantities[one.quantity].label),
-                value: plain(one.asRead.value),
+                figure: plain(one.asRead.value),
               })}
               onClick={once(() =>
                 desk.run((context, id) =>

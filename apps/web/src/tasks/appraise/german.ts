@@ -9,7 +9,7 @@ export const german: Catalogue = {
   'Pitch and air': 'Stimmhöhe und Luft',
   'Keep what is filled in': 'Ausgefülltes speichern',
   'Pitch and air, kept': 'Stimmhöhe und Luft, gespeichert',
-  'Take back {label} {value}': '{label} {value} zurücknehmen',
+  'Take back {label} {figure}': '{label} {figure} zurücknehmen',
   'Take back': 'Zurücknehmen',
   "Cannot read '{found}' as {label}: a number in {unit} is needed. Type it again.":
     '„{found}“ lässt sich nicht als {label} lesen: Gebraucht wird eine Zahl in {unit}. Geben Sie sie noch einmal ein.',
@@ -289,7 +289,7 @@ export const german: Catalogue = {
   'Pins are turned': 'Wirbel werden gedreht',
   'State of the piano': 'Zustand des Instruments',
   'After each reading go on by': 'Nach jedem Messwert weiter um',
-  'string {value}': 'Saite {value}',
+  'string {string}': 'Saite {string}',
   'Torque ({unit})': 'Drehmoment ({unit})',
   'The last reading is read back here.': 'Hier steht der letzte Messwert zum Gegenlesen.',
   'Kept: {words} {strong}': 'Gespeichert: {words} {strong}',
@@ -298,7 +298,7 @@ export const german: Catalogue = {
   Torque: 'Drehmoment',
   How: 'Wie',
   'When, by': 'Wann, von wem',
-  'Take back {pin}, {value} {unit}': '{pin}, {value} {unit} zurücknehmen',
+  'Take back {pin}, {torque} {unit}': '{pin}, {torque} {unit} zurücknehmen',
   'Cannot keep this torque: the note of the pin is needed, none was found. Type it.':
     'Das Drehmoment lässt sich nicht speichern: Gebraucht wird der Ton des Wirbels, gefunden wurde keiner. Geben Sie ihn ein.',
   'Cannot keep this torque: a value is needed, nothing was found. Type what the wrench shows.':
@@ -308,10 +308,10 @@ export const german: Catalogue = {
   'direction not said': 'Richtung nicht gesagt',
   'no string pull': 'ohne Saitenzug',
   'string state not said': 'Zustand der Saite nicht gesagt',
-  '{value} {unit} is less than a pin takes that a finger can turn. Was it read in another unit?':
-    '{value} {unit} ist weniger, als ein Wirbel braucht, den ein Finger drehen kann. Wurde in einer anderen Einheit gemessen?',
-  '{value} {unit} would twist most pins off. Was it read in in·lbf, or is a point missing?':
-    '{value} {unit} würde die meisten Wirbel abdrehen. Wurde in in·lbf gemessen, oder fehlt ein Komma?',
+  '{torque} {unit} is less than a pin takes that a finger can turn. Was it read in another unit?':
+    '{torque} {unit} ist weniger, als ein Wirbel braucht, den ein Finger drehen kann. Wurde in einer anderen Einheit gemessen?',
+  '{torque} {unit} would twist most pins off. Was it read in in·lbf, or is a point missing?':
+    '{torque} {unit} würde die meisten Wirbel abdrehen. Wurde in in·lbf gemessen, oder fehlt ein Komma?',
   'that the pitch was read at': 'an dem die Tonhöhe gemessen wurde',
   'Pitch (cents)': 'Tonhöhe (Cent)',
   'below is negative: -35': 'darunter ist negativ: -35',

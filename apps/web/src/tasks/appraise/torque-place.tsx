@@ -214,7 +214,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
           options={(['1', '2', '3'] as const).map((value) => ({
             value,
             words: value,
-            spoken: say('string {value}', { value }),
+            spoken: say('string {string}', { string: value }),
           }))}
         />
         <Choice
@@ -326,9 +326,9 @@ function TorqueReadings({ readings }: { readings: readonly StandingReading[] }) 
                     <button
                       type="button"
                       className="button quiet"
-                      aria-label={say('Take back {pin}, {value} {unit}', {
+                      aria-label={say('Take back {pin}, {torque} {unit}', {
                         pin,
-                        value: plain(one.asRead.value),
+                        torque: plain(one.asRead.value),
                         unit: one.asRead.unit,
                       })}
                       onClick={once(() =>

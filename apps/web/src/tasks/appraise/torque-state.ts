@@ -142,12 +142,12 @@ export function torqueQuestion(
   const torque = siFromRead(value, unit as TorqueUnit);
   if (torque < 0.8)
     return say(
-      '{value} {unit} is less than a pin takes that a finger can turn. Was it read in another unit?',
-      { value: plain(value), unit },
+      '{torque} {unit} is less than a pin takes that a finger can turn. Was it read in another unit?',
+      { torque: plain(value), unit },
     );
   if (torque > 34)
-    return say('{value} {unit} would twist most pins off. Was it read in in·lbf, or is a point missing?', {
-      value: plain(value),
+    return say('{torque} {unit} would twist most pins off. Was it read in in·lbf, or is a point missing?', {
+      torque: plain(value),
       unit,
     });
   return undefined;

@@ -103,7 +103,7 @@ export const german: Catalogue = {
   'Letting the strings down': 'Saiten entspannen',
   'No plan can be made yet: sections and the tension of some strings are needed. Let the strings down evenly over the whole plate, in several passes, never one section alone.':
     'Noch lässt sich kein Plan machen: Gebraucht werden Abschnitte und die Zugkraft einiger Saiten. Entspannen Sie die Saiten gleichmäßig über die ganze Gussplatte, in mehreren Durchgängen, nie einen Abschnitt allein.',
-  '{value} passes': '{value} Durchgänge',
+  '{passes} passes': '{passes} Durchgänge',
   'Print the plan': 'Plan drucken',
   'For {title}: {strings} strings. Each pass takes the same share off every string; turn each pin towards flat by the middle figure, less on the short wires, more on the long ones.':
     'Für {title}: {strings} Saiten. Jeder Durchgang nimmt jeder Saite denselben Anteil; drehen Sie jeden Wirbel um den mittleren Wert tiefer, weniger bei kurzen Drähten, mehr bei langen.',

@@ -48,7 +48,7 @@ export function LetDownPlan() {
               options={letDownPasses.map((value) => ({
                 value: String(value),
                 words: String(value),
-                spoken: say('{value} passes', { value }),
+                spoken: say('{passes} passes', { passes: value }),
               }))}
             />
             <button type="button" className="button" onClick={() => printPart('let-down')}>
