@@ -3,6 +3,7 @@ import { german as pins } from './pins/german.ts';
 import { german as pitch } from './pitch/german.ts';
 import { german as rescale } from './rescale/german.ts';
 import { german as scale } from './scale/german.ts';
+import { german as sound } from './sound/german.ts';
 import { german as supplies } from './supplies/german.ts';
 import { german as tables } from './tables/german.ts';
 import { german as units } from './units/german.ts';
@@ -15,6 +16,7 @@ export const german: Catalogue = {
   ...pitch,
   ...rescale,
   ...scale,
+  ...sound,
   ...supplies,
   ...tables,
   ...units,

@@ -1,9 +1,11 @@
-import type { NoteToPlay } from '@becket/core';
+import type { Language, NoteToPlay } from '@becket/core';
 
 export interface SoundQuestion {
   readonly number: number;
   readonly passages: readonly (readonly NoteToPlay[])[];
   readonly sampleRate: number;
+  /** What a refusal is written in, a BCP 47 tag: a language itself cannot be sent to a worker. */
+  readonly locale: string;
 }
 export type SoundAnswer = { readonly number: number } & (
   | { readonly sounds: readonly Float32Array<ArrayBuffer>[]; readonly problem: undefined }
@@ -15,8 +17,9 @@ let asked = 0;
 
 /** Makes sounds in a worker, and calls back with them, or with why there are none. Gives back the way to lose interest. */
 export function soundAway(
-  question: Omit<SoundQuestion, 'number'>,
+  question: Omit<SoundQuestion, 'number' | 'locale'>,
   onAnswer: (answer: SoundAnswer) => void,
+  { locale }: Language,
 ): () => void {
   worker ??= new Worker(new URL('./sound-worker.ts', import.meta.url), { type: 'module', name: 'sound' });
   asked += 1;
@@ -28,6 +31,6 @@ export function soundAway(
     onAnswer(data);
   };
   own.addEventListener('message', listen);
-  own.postMessage({ number, ...question } satisfies SoundQuestion);
+  own.postMessage({ number, locale, ...question } satisfies SoundQuestion);
   return () => own.removeEventListener('message', listen);
 }

@@ -1,4 +1,5 @@
 import { hertz } from '../units/index.ts';
+import { english, type Language } from '../words/index.ts';
 import { matchLevels } from './match-levels.ts';
 import { renderSound } from './render-sound.ts';
 import { HIGHEST_PARTIAL, type NoteToStrike, struckNote } from './struck-note.ts';
@@ -23,6 +24,7 @@ export interface NoteToPlay extends NoteToStrike {
 export function comparedSounds(
   passages: readonly (readonly NoteToPlay[])[],
   sampleRate: number,
+  language: Language = english,
 ): Float32Array[] {
   const highest = hertz(Math.min(HIGHEST_PARTIAL, 0.45 * sampleRate));
   return matchLevels(
@@ -30,6 +32,7 @@ export function comparedSounds(
       renderSound(
         notes.map((note) => ({ partials: struckNote({ ...note, highest }), from: note.from, to: note.to })),
         sampleRate,
+        language,
       ),
     ),
   );

@@ -1,4 +1,5 @@
 import { requirePositive } from '../units/index.ts';
+import { english, type Language } from '../words/index.ts';
 import type { SoundingPartial } from './struck-note.ts';
 
 /** A note with its place in time. */
@@ -33,7 +34,11 @@ const INAUDIBLE = 1e-5;
  * Source: the sum of the modes of a linear string; see `struckNote` for amplitudes and decay.
  * @example  renderSound([{ partials: [{ frequency: hertz(100), amplitude: 1, decay: 1 }], from: 0, to: 0.5 }], 8000).length  // = 4000
  */
-export function renderSound(notes: readonly TimedNote[], sampleRate: number): Float32Array {
+export function renderSound(
+  notes: readonly TimedNote[],
+  sampleRate: number,
+  language: Language = english,
+): Float32Array {
   const task = 'a sound';
   requirePositive(sampleRate, 'the sample rate', task);
   const seconds = notes.reduce((longest, { to }) => Math.max(longest, to), 0);
@@ -46,7 +51,7 @@ export function renderSound(notes: readonly TimedNote[], sampleRate: number): Fl
     }
     const first = Math.round(from * sampleRate);
     const fades = noteFades(Math.min(Math.round(to * sampleRate), sum.length) - first, sampleRate);
-    for (const partial of partials) addPartial(sum, first, fades, partial, sampleRate);
+    for (const partial of partials) addPartial(sum, first, fades, partial, { sampleRate, language });
   }
   return Float32Array.from(sum);
 }
@@ -56,11 +61,14 @@ function addPartial(
   first: number,
   fades: Float64Array,
   { frequency, amplitude, decay }: SoundingPartial,
-  sampleRate: number,
+  { sampleRate, language: { say, plain } }: { readonly sampleRate: number; readonly language: Language },
 ): void {
   if (frequency >= sampleRate / 2) {
     throw new RangeError(
-      `Cannot compute a sound as every partial must lie below half the sample rate of ${sampleRate} Hz: found ${frequency} Hz`,
+      say(
+        'Cannot compute a sound as every partial must lie below half the sample rate of {rate} Hz: found {frequency} Hz',
+        { rate: plain(sampleRate), frequency: plain(frequency) },
+      ),
     );
   }
   if (amplitude === 0) return;

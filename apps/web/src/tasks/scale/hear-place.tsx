@@ -184,7 +184,8 @@ type Heard = ReturnType<typeof passagesToHear>['passages'];
 
 /** The sounds of the passages, made once they are wanted and kept until the passages change. */
 function useHearing(passages: Heard) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const [playing, setPlaying] = useState<number>();
   const [says, setSays] = useState('');
   const kept = useRef<{ of: Heard; answer: SoundAnswer } | undefined>(undefined);
@@ -230,6 +231,7 @@ function useHearing(passages: Heard) {
         kept.current = { of: passages, answer };
         play(which, answer);
       },
+      language,
     );
   }
 
