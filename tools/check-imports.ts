@@ -44,6 +44,8 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
     '@becket/server',
     '@becket/tasks',
     '@becket/tasks/compute',
+    '@becket/tasks/german',
+    '@becket/tasks/language-for',
     '@becket/journal',
     '@becket/core',
     '@becket/store',

@@ -23,6 +23,7 @@ const isCode = /(?<!\.(test|e2e|d))\.tsx?$/;
 const spoken = [
   { folder: 'packages', catalogue: 'packages/tasks/src/german.ts' },
   { folder: 'apps/web/src', catalogue: 'apps/web/src/words/german.ts' },
+  { folder: 'apps/cli/src', catalogue: 'apps/cli/src/german.ts' },
 ] as const;
 
 export interface SaidMessage {
@@ -114,6 +115,7 @@ function wholeProgram(): { program: ts.Program; files: string[] } {
   const files = [
     ...filesBelow(join(root, 'packages'), isCode),
     ...filesBelow(join(root, 'apps/web/src'), isCode),
+    ...filesBelow(join(root, 'apps/cli/src'), isCode),
   ].filter((file) => !/\/testing\/|\/saved-trees\//.test(file));
   const config = ts.getParsedCommandLineOfConfigFile(
     join(root, 'apps/web/tsconfig.json'),

@@ -19,12 +19,15 @@ interface Ended {
 }
 
 /** Runs the real program with a store of its own. */
-function becket(...args: string[]): Promise<Ended> {
+const becket = (...args: string[]): Promise<Ended> => becketWhere('C', ...args);
+
+/** The same on a computer of that locale. */
+function becketWhere(locale: string, ...args: string[]): Promise<Ended> {
   return new Promise((done) => {
     execFile(
       process.execPath,
       [binary, '--data', join(folder, 'data'), '--by', 'Ada', ...args],
-      { maxBuffer: 1e8 },
+      { maxBuffer: 1e8, env: { ...process.env, LC_ALL: locale } },
       (error, out, talk) => {
         done({ status: error === null ? 0 : Number(error.code), out, talk });
       },
@@ -203,5 +206,29 @@ describe('becket', () => {
     }
     expect((await becket('serve', '--port', 'many')).status).toBe(2);
     expect((await becket('serve', '--host', '0.0.0.0')).status).toBe(3);
+  });
+
+  it('talks the language of the computer, of --language before it, and English to programs', async () => {
+    const { out: job } = await becketWhere('de_DE.UTF-8', 'demo');
+    const shown = await becketWhere('de_DE.UTF-8', 'show', job.trim());
+    expect(shown.out).toMatch(/nicht versiegelt.*klingende Länge/s);
+    expect(shown.out).toMatch(/^A0 .*umsponnen .* \d,\d{3} /m);
+    // The first line holds the title, which is the job's own.
+    expect(shown.out.slice(shown.out.indexOf('\n'))).not.toMatch(/\d\.\d/);
+    const papers = await becket(
+      ...['papers', job.trim(), '--language', 'de-AT', '--paper', 'as-found-record', '--format', 'csv'],
+      ...['--to', join(folder, 'papiere')],
+    );
+    expect(papers.out).toMatch(/-bestandsaufnahme\.csv\n$/);
+    expect(papers.talk).toContain('wird erstellt');
+    const unknown = '01ARYZ6S410000000000000000';
+    const refused = await becketWhere('de_DE.UTF-8', 'show', unknown);
+    expect(refused).toMatchObject({ status: 4, out: '' });
+    expect(refused.talk).toMatch(/^Auftrag .* ist nicht zu finden/);
+    const asked = await becketWhere('de_DE.UTF-8', 'show', unknown, '--language', 'en');
+    expect(asked.talk).toMatch(/^Cannot find job/);
+    const forPrograms = await becketWhere('de_DE.UTF-8', '--json', 'show', unknown);
+    expect(json(forPrograms).error).toMatchObject({ code: 'job-not-found' });
+    expect(json(forPrograms).error.message).toMatch(/^Cannot find job/);
   });
 });

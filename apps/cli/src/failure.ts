@@ -1,5 +1,6 @@
 import { type ErrorCode, errorAnswer } from '@becket/contract';
-import { BassOrderNotReady } from '@becket/tasks';
+import { english, type Language } from '@becket/core';
+import { BassOrderNotReady, errorSentence } from '@becket/tasks';
 import { type ExitStatus, exitStatus } from './exit-status.ts';
 import { NoStore, WrongUse } from './refusals.ts';
 
@@ -25,10 +26,11 @@ const statusOfCode: Partial<Record<ErrorCode, ExitStatus>> = {
 };
 
 /** The one place where an error becomes what is said and how the program ends. */
-export function failureOf(error: unknown): Failure {
+export function failureOf(error: unknown, language: Language = english): Failure {
+  const { say } = language;
   if (error instanceof WrongUse) {
     return {
-      sentence: `${error.message} Try becket --help.`,
+      sentence: `${error.message} ${say('Try becket --help.')}`,
       status: exitStatus.wrongUse,
       code: 'wrong-use',
     };
@@ -46,19 +48,22 @@ export function failureOf(error: unknown): Failure {
   const answer = errorAnswer(error);
   if (answer !== undefined) {
     const { code, message, details } = answer;
-    return { sentence: message, status: statusOfCode[code] ?? exitStatus.badInput, code, details };
+    const sentence = error instanceof Error ? errorSentence(error, language) : message;
+    return { sentence, status: statusOfCode[code] ?? exitStatus.badInput, code, details };
   }
   if (error instanceof Error && 'code' in error && (error.code === 'ENOENT' || error.code === 'EISDIR')) {
-    const path = 'path' in error ? String(error.path) : 'the file';
+    const path = 'path' in error ? String(error.path) : say('the file');
     return {
-      sentence: `Cannot read ${path}: there is no such file. Check its name and folder.`,
+      sentence: say('Cannot read {path}: there is no such file. Check its name and folder.', { path }),
       status: exitStatus.notFound,
       code: 'file-not-found',
     };
   }
   const words = error instanceof Error ? (error.stack ?? error.message) : String(error);
   return {
-    sentence: `Becket stopped at a fault of its own; nothing was stored by this command. ${words}`,
+    sentence: say('Becket stopped at a fault of its own; nothing was stored by this command. {words}', {
+      words,
+    }),
     status: exitStatus.fault,
     code: 'internal',
   };

@@ -1,7 +1,9 @@
+import { english, type Language } from '@becket/core';
 import { Command } from 'commander';
 import { exitStatus } from './exit-status.ts';
+import { helpIn, refusalIn } from './parser-words.ts';
 
-type Register = (program: Command) => void;
+type Register = (program: Command, language: Language) => void;
 
 /** Every command by its name, in the order of the work. Each is loaded only when it is wanted, so that all start fast. */
 const commands: Readonly<Record<string, () => Promise<Register>>> = {
@@ -30,23 +32,34 @@ export const commandNames: readonly string[] = Object.keys(commands);
  * The command line, as data for the parser: the commands that the arguments name, or all of them when they name none,
  * as for the help.
  */
-export async function becketProgram(args: readonly string[]): Promise<Command> {
+export async function becketProgram(args: readonly string[], language: Language = english): Promise<Command> {
+  const { say } = language;
   const program = new Command('becket')
-    .description('the working record and the string science for restringing a piano')
+    .description(say('the working record and the string science for restringing a piano'))
+    .configureHelp(helpIn(language))
+    .configureOutput({ outputError: (text, write) => write(refusalIn(text, language)) })
+    .helpOption('-h, --help', say('display help for command'))
     .option(
       '--data <folder>',
-      'folder of the store; BECKET_DATA without it',
+      say('folder of the store; BECKET_DATA without it'),
       process.env.BECKET_DATA || './data',
     )
-    .option('--json', 'the result as JSON')
-    .option('--by <name>', 'who is doing this; your name on this computer without it')
+    .option('--json', say('the result as JSON'))
+    .option('--by <name>', say('who is doing this; your name on this computer without it'))
+    .option(
+      '--language <tag>',
+      say(
+        'what is said and written: en or de, with a country where its marks matter: de-AT; that of this computer without it, English with --json',
+      ),
+    )
     .exitOverride((error) => {
       process.exit(error.exitCode === 0 ? exitStatus.done : exitStatus.wrongUse);
     })
-    .showHelpAfterError('Try becket --help.');
+    .showHelpAfterError(say('Try becket --help.'));
+  program.helpCommand('help [command]', say('display help for command'));
   // Any argument that is a command's name may be the command: a title or a folder of that name costs one more import.
   const named = commandNames.filter((name) => args.includes(name));
   const wanted = named.length === 0 || args[0] === 'help' ? commandNames : named;
-  for (const name of wanted) (await commands[name]!())(program);
+  for (const name of wanted) (await commands[name]!())(program, language);
   return program;
 }

@@ -8,7 +8,7 @@ export const talk = {
       options.json ? `${JSON.stringify(data)}\n` : lines.map((line) => `${line}\n`).join(''),
     );
   },
-  say(sentence: string): void {
+  tell(sentence: string): void {
     process.stderr.write(`${sentence}\n`);
   },
 };

@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { hostname, userInfo } from 'node:os';
+import { english, type Language } from '@becket/core';
 import { newUlid } from '@becket/journal';
 import type { JournalStore } from '@becket/store';
 import { databaseFileIn, openSqliteStore } from '@becket/store/sqlite';
@@ -12,6 +13,8 @@ export interface CommonOptions {
   readonly data: string;
   readonly json?: boolean;
   readonly by?: string;
+  /** A BCP 47 tag, read before everything else: see `localeAsked`. */
+  readonly language?: string;
 }
 
 /**
@@ -21,25 +24,31 @@ export interface CommonOptions {
  */
 export async function inWorkshop<Result>(
   options: CommonOptions,
+  language: Language,
   work: (context: TaskContext) => Promise<Result>,
   { mayBegin = false }: { readonly mayBegin?: boolean } = {},
 ): Promise<Result> {
-  if (!mayBegin && !existsSync(databaseFileIn(options.data))) throw new NoStore(options.data);
+  if (!mayBegin && !existsSync(databaseFileIn(options.data))) throw new NoStore(options.data, language);
   const store = await openSqliteStore(databaseFileIn(options.data));
   try {
-    return await work(contextOver(store, options.by));
+    return await work(contextOver(store, options.by, language));
   } finally {
     await store.close();
   }
 }
 
 /** The context of tasks started from the command line: the clock, chance and names of this computer. */
-export function contextOver(store: JournalStore, by = userInfo().username): TaskContext {
+export function contextOver(
+  store: JournalStore,
+  by = userInfo().username,
+  language: Language = english,
+): TaskContext {
   return {
     store,
     now: () => new Date(),
     newId: () => newUlid(new Date(), () => randomBytes(4).readUInt32BE() / 2 ** 32),
     by,
-    device: hostname() || 'this computer',
+    device: hostname() || language.say('this computer'),
+    language,
   };
 }

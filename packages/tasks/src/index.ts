@@ -236,6 +236,7 @@ export {
   type PurchaseLine,
   type PurchaseList,
   type PurchaseWish,
+  packWords,
   purchaseForShelf,
   purchaseList,
   type SupplierPurchase,

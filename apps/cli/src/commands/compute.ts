@@ -2,6 +2,7 @@ import { open } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
 import { createInterface } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
+import type { Language } from '@becket/core';
 import { computeBatch } from '@becket/tasks/compute';
 import { type Command, InvalidArgumentError } from 'commander';
 import { answerStream, batchesAtOnce, startComputePool } from '../compute-pool.ts';
@@ -12,15 +13,20 @@ interface ComputeOptions {
 }
 
 /** `becket compute`: JSON Lines in, JSON Lines out, one calculation a line. */
-export function registerCompute(program: Command): void {
+export function registerCompute(program: Command, language: Language): void {
+  const { say } = language;
   program
     .command('compute')
-    .description('answer calculations, one JSON object a line; the kinds are in docs/reference/compute.md')
-    .argument('[file]', 'JSON Lines; standard input without it or with -')
+    .description(
+      say('answer calculations, one JSON object a line; the kinds are in docs/reference/compute.md'),
+    )
+    .argument('[file]', say('JSON Lines; standard input without it or with -'))
     .option(
       '--workers <n>',
-      `share the lines among n threads, up to ${availableParallelism()} here; without it one thread, which starts at once`,
-      workerCount,
+      say('share the lines among n threads, up to {most} here; without it one thread, which starts at once', {
+        most: availableParallelism(),
+      }),
+      (text: string) => workerCount(text, language),
     )
     .action(async (file: string | undefined, options: ComputeOptions) => {
       const isFile = file !== undefined && file !== '-';
@@ -54,10 +60,12 @@ function written(output: Writable, text: string): Promise<void> {
   });
 }
 
-function workerCount(text: string): number {
+function workerCount(text: string, { say }: Language): number {
   const count = Number(text);
   if (!Number.isInteger(count) || count < 1 || count > 64) {
-    throw new InvalidArgumentError(`a whole number of threads from 1 to 64 is needed: found '${text}'.`);
+    throw new InvalidArgumentError(
+      say("a whole number of threads from 1 to 64 is needed: found '{text}'.", { text }),
+    );
   }
   return count;
 }

@@ -1,4 +1,5 @@
 import { access, open, rename, rm } from 'node:fs/promises';
+import type { Language } from '@becket/core';
 import { saveJob } from '@becket/tasks';
 import type { Command } from 'commander';
 import { talk } from '../talk.ts';
@@ -9,26 +10,37 @@ interface ExportOptions extends CommonOptions {
 }
 
 /** `becket export`: the whole job as one file, journal and photos. */
-export function registerExport(program: Command): void {
+export function registerExport(program: Command, language: Language): void {
+  const { say, fixed, plain } = language;
   program
     .command('export')
-    .description('save a job as one file: a zip with its journal and its photos')
-    .argument('<job>', 'id of the job')
-    .option('--to <file>', "where to; a file named after the job's title in this folder without it")
+    .description(say('save a job as one file: a zip with its journal and its photos'))
+    .argument('<job>', say('id of the job'))
+    .option('--to <file>', say("where to; a file named after the job's title in this folder without it"))
     .action(async (job: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<ExportOptions>();
-      const { bytes, fileName, entries, photos, missingPhotos } = await inWorkshop(options, (context) =>
-        saveJob(context, job),
+      const { bytes, fileName, entries, photos, missingPhotos } = await inWorkshop(
+        options,
+        language,
+        (context) => saveJob(context, job),
       );
       const file = options.to ?? (await freeName(fileName));
-      await writeWhole(file, bytes);
+      await writeWhole(file, bytes, language);
       if (missingPhotos.length > 0) {
-        talk.say(
-          `${missingPhotos.length} photos are not in this store, or are damaged; the file is without them. Export the job from the device that took them.`,
+        talk.tell(
+          say(
+            '{photos, plural, one {# photo is} other {# photos are}} not in this store, or damaged; the file is without them. Export the job from the device that took them.',
+            { photos: missingPhotos.length },
+          ),
         );
       }
       talk.result(options, { file, bytes: bytes.length, entries, photos, missingPhotos }, [
-        `${file}: ${entries} entries, ${photos} photos, ${(bytes.length / 1e6).toFixed(2)} MB`,
+        say('{file}: {entries} entries, {photos} photos, {size} MB', {
+          file,
+          entries: plain(entries),
+          photos: plain(photos),
+          size: fixed(bytes.length / 1e6, 2),
+        }),
       ]);
     });
 }
@@ -46,7 +58,7 @@ async function freeName(wanted: string): Promise<string> {
 }
 
 /** Written beside its place first: a disk that is full leaves the file that was there before. */
-async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
+async function writeWhole(file: string, bytes: Uint8Array, { say }: Language): Promise<void> {
   const half = `${file}.half`;
   try {
     const handle = await open(half, 'w');
@@ -60,7 +72,10 @@ async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
   } catch (error) {
     await rm(half, { force: true });
     throw new RangeError(
-      `Cannot write ${file}: the system does not allow it (${(error as Error).message}). Name another file with --to, or make room.`,
+      say(
+        'Cannot write {file}: the system does not allow it ({problem}). Name another file with --to, or make room.',
+        { file, problem: (error as Error).message },
+      ),
       { cause: error },
     );
   }

@@ -16,7 +16,7 @@ function becket(store: string, ...args: string[]): Promise<{ status: number; out
     execFile(
       process.execPath,
       [binary, '--data', join(folder, store), '--by', 'Ada', ...args],
-      { cwd: folder },
+      { cwd: folder, env: { ...process.env, LC_ALL: 'C' } },
       (error, out, talk) => done({ status: error === null ? 0 : Number(error.code), out, talk }),
     );
   });

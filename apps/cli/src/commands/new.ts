@@ -1,4 +1,4 @@
-import { parseNote } from '@becket/core';
+import { type Language, parseNote } from '@becket/core';
 import { openJob } from '@becket/tasks';
 import { type Command, Option } from 'commander';
 import { WrongUse } from '../refusals.ts';
@@ -14,28 +14,33 @@ interface NewOptions extends CommonOptions {
 }
 
 /** `becket new`: opens a job. */
-export function registerNew(program: Command): void {
+export function registerNew(program: Command, language: Language): void {
+  const { say } = language;
   program
     .command('new')
-    .description('open a job')
-    .argument('<title>', 'what the job is called')
-    .addOption(new Option('--form <form>', 'what the piano is').choices(['grand', 'vertical']))
-    .option('--compass <notes>', 'lowest and highest note', 'A0-C8')
-    .option('--pitch <hertz>', 'the pitch the strings are meant for, A4', '440')
-    .option('--customer <name>', 'whose piano it is')
-    .option('--maker <name>', 'who made the piano')
+    .description(say('open a job'))
+    .argument('<title>', say('what the job is called'))
+    .addOption(new Option('--form <form>', say('what the piano is')).choices(['grand', 'vertical']))
+    .option('--compass <notes>', say('lowest and highest note'), 'A0-C8')
+    .option('--pitch <hertz>', say('the pitch the strings are meant for, A4'), '440')
+    .option('--customer <name>', say('whose piano it is'))
+    .option('--maker <name>', say('who made the piano'))
     .action(async (title: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<NewOptions>();
       const [first = '', last = ''] = options.compass.split(/\s*[-–]\s*/);
-      const compass = { firstKey: parseNote(first), lastKey: parseNote(last) };
+      const compass = { firstKey: parseNote(first, {}, language), lastKey: parseNote(last, {}, language) };
       if (compass.firstKey >= compass.lastKey) {
         throw new WrongUse(
-          `Cannot open a job with the compass '${options.compass}': the lowest note has to come first, as in A0-C8.`,
+          say(
+            "Cannot open a job with the compass '{compass}': the lowest note has to come first, as in A0-C8.",
+            { compass: options.compass },
+          ),
         );
       }
       const { form, customer, maker } = options;
       const job = await inWorkshop(
         options,
+        language,
         (context) =>
           openJob(context, {
             title,
@@ -46,7 +51,7 @@ export function registerNew(program: Command): void {
                 : {
                     form,
                     ...compass,
-                    referencePitch_hz: pitchIn(options.pitch),
+                    referencePitch_hz: pitchIn(options.pitch, language),
                     ...(maker === undefined ? {} : { maker }),
                   },
           }),
@@ -54,14 +59,18 @@ export function registerNew(program: Command): void {
       );
       talk.result(options, { job: job.id, title: job.title }, [job.id]);
       if (form === undefined)
-        talk.say(
-          'The piano is not described yet: do so with becket describe, or on the screen; next time with --form.',
+        talk.tell(
+          say(
+            'The piano is not described yet: do so with becket describe, or on the screen; next time with --form.',
+          ),
         );
     });
 }
 
-function pitchIn(text: string): number {
-  const pitch = Number(text);
+function pitchIn(text: string, { say }: Language): number {
+  const pitch = Number(text.replace(',', '.'));
   if (pitch >= 380 && pitch <= 480) return pitch;
-  throw new WrongUse(`Cannot open a job at this pitch: 380 to 480 Hz for A4 is needed, '${text}' was found.`);
+  throw new WrongUse(
+    say("Cannot open a job at this pitch: 380 to 480 Hz for A4 is needed, '{text}' was found.", { text }),
+  );
 }

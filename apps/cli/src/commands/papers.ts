@@ -1,7 +1,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { firstUnitOf, type Language, paperSizeOf } from '@becket/core';
 import {
-  languageFor,
   makePaper,
   type PaperFormat,
   type PaperName,
@@ -18,34 +18,38 @@ interface PapersOptions extends CommonOptions {
   readonly format?: PaperFormat;
   readonly size: (typeof paperSizes)[number];
   readonly units: 'mm' | 'in';
-  readonly language: string;
   readonly to: string;
 }
 
 /** `becket papers`: makes the papers of a job. */
-export function registerPapers(program: Command): void {
+export function registerPapers(program: Command, language: Language): void {
+  const { say } = language;
   program
     .command('papers')
-    .description('make the papers of a job, as PDF and as CSV')
-    .argument('<job>', 'id of the job')
-    .addOption(new Option('--paper <name>', 'only this one').choices(paperNames))
-    .addOption(new Option('--format <format>', 'only this format').choices(paperFormats))
-    .addOption(new Option('--size <size>', 'paper size').choices(paperSizes).default('A4'))
+    .description(say('make the papers of a job, as PDF and as CSV'))
+    .argument('<job>', say('id of the job'))
+    .addOption(new Option('--paper <name>', say('only this one')).choices(paperNames))
+    .addOption(new Option('--format <format>', say('only this format')).choices(paperFormats))
     .addOption(
-      new Option('--units <unit>', 'unit of length that stands first').choices(['mm', 'in']).default('mm'),
+      new Option('--size <size>', say('paper size'))
+        .choices(paperSizes)
+        .default(paperSizeOf(language.locale)),
     )
-    .option('--language <tag>', 'en or de, with a country where its marks matter: de-AT', 'en')
-    .option('--to <folder>', 'where the files are put', '.')
+    .addOption(
+      new Option('--units <unit>', say('unit of length that stands first'))
+        .choices(['mm', 'in'])
+        .default(firstUnitOf(language.locale)),
+    )
+    .option('--to <folder>', say('where the files are put'), '.')
     .action(async (job: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<PapersOptions>();
-      const language = await languageFor(options.language);
       await mkdir(options.to, { recursive: true });
       const files: string[] = [];
-      await inWorkshop(options, async (context) => {
+      await inWorkshop(options, language, async (context) => {
         for (const paper of options.paper === undefined ? paperNames : [options.paper]) {
           for (const format of options.format === undefined ? paperFormats : [options.format]) {
-            talk.say(`Making ${paper}, ${format} …`);
-            const made = await makePaper({ ...context, language }, job, {
+            talk.tell(say('Making {paper}, {format} …', { paper, format }));
+            const made = await makePaper(context, job, {
               paper,
               format,
               size: options.size,

@@ -2,14 +2,18 @@ import {
   COMMON_SHOP_POLICY,
   inKilonewtons,
   inNewtons,
+  type Language,
+  type Newtons,
   noteName,
   PUBLISHED_STRENGTH_TABLES,
   type ScaleLimitName,
   type ShopPolicy,
+  sayKnown,
   scaleFindings,
   strengthTableNamed,
   withLimit,
 } from '@becket/core';
+import { type ReadingQuantityName, readingQuantities } from '@becket/journal';
 import { readJob, scaleAsFound } from '@becket/tasks';
 import type { Command } from 'commander';
 import { z } from 'zod';
@@ -25,35 +29,47 @@ interface ScaleOptions extends CommonOptions {
 const limitsSchema = z.record(z.string(), z.object({ value: z.number(), source: z.string() }));
 
 /** `becket scale`: tension, break share and inharmonicity of the scale as found. */
-export function registerScale(program: Command): void {
+export function registerScale(program: Command, language: Language): void {
+  const { say, fixed } = language;
+  const kn = (load: Newtons) => fixed(inKilonewtons(load), 1);
+  const exponent = (value: number) => {
+    const [figures, power] = value.toExponential(2).split('e');
+    return `${fixed(Number(figures), 2)}e${power}`;
+  };
+  const quantityNames = (missing: readonly ReadingQuantityName[]) =>
+    missing.map((one) => say(readingQuantities[one].label)).join(', ');
   program
     .command('scale')
-    .description('compute the scale as found: tension, break share, inharmonicity, loads')
-    .argument('<job>', 'id of the job')
+    .description(say('compute the scale as found: tension, break share, inharmonicity, loads'))
+    .argument('<job>', say('id of the job'))
     .option(
       '--limits <file>',
-      "JSON: the shop's own limits, { name: { value, source } }; common practice without it",
+      say("JSON: the shop's own limits, {shape}; common practice without it", {
+        shape: '{ name: { value, source } }',
+      }),
     )
     .option(
       '--strength <table>',
-      `where wire strength comes from: ${PUBLISHED_STRENGTH_TABLES.map(({ name }) => `'${name}'`).join(', ')}`,
+      say('where wire strength comes from: {tables}', {
+        tables: PUBLISHED_STRENGTH_TABLES.map(({ name }) => `'${name}'`).join(', '),
+      }),
       'ASTM A228 minimum',
     )
     .action(async (job: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<ScaleOptions>();
-      const state = await inWorkshop(options, (context) => readJob(context, job));
+      const state = await inWorkshop(options, language, (context) => readJob(context, job));
       const { analysis, notComputed } = scaleAsFound(state, {
         strengthTable: strengthTableNamed(options.strength),
       });
-      const findings = scaleFindings(analysis, await policyFrom(options.limits));
+      const findings = scaleFindings(analysis, await policyFrom(options.limits, language), language);
       const rows = analysis.notes.map((note) => [
         noteName(note.key),
         note.note.section,
         String(note.note.strings),
-        inNewtons(note.tension).toFixed(0),
-        note.standardUncertainties === undefined ? '—' : note.standardUncertainties.tension.toFixed(0),
-        (100 * note.breakShare).toFixed(1),
-        note.inharmonicity.toExponential(2),
+        fixed(inNewtons(note.tension), 0),
+        note.standardUncertainties === undefined ? '—' : fixed(note.standardUncertainties.tension, 0),
+        fixed(100 * note.breakShare, 1),
+        exponent(note.inharmonicity),
       ]);
       const first = analysis.notes[0];
       const data = {
@@ -85,46 +101,71 @@ export function registerScale(program: Command): void {
         })),
       };
       talk.result(options, data, [
-        ...table(['note', 'section', 'strings', 'tension N', '± N', 'break share %', 'B'], rows),
+        ...table(
+          [say('note'), say('section'), say('strings'), say('tension N'), '± N', say('break share %'), 'B'],
+          rows,
+        ),
         '',
-        ...analysis.sections.map(
-          ({ name, strings, load }) =>
-            `section ${name}: ${strings} strings, ${inKilonewtons(load).toFixed(1)} kN`,
+        ...analysis.sections.map(({ name, strings, load }) =>
+          say('section {name}: {strings} strings, {load} kN', { name, strings, load: kn(load) }),
         ),
-        ...analysis.bridges.map(
-          ({ name, strings, load }) =>
-            `bridge ${name}: ${strings} strings, ${inKilonewtons(load).toFixed(1)} kN`,
+        ...analysis.bridges.map(({ name, strings, load }) =>
+          say('bridge {name}: {strings} strings, {load} kN', { name, strings, load: kn(load) }),
         ),
-        `total: ${analysis.totalStrings} strings, ${inKilonewtons(analysis.total).toFixed(1)} kN`,
-        ...(first === undefined ? [] : [`Break share by ${first.strengthTable}. ${first.strengthRemark}`]),
+        say('total: {strings} strings, {load} kN', {
+          strings: analysis.totalStrings,
+          load: kn(analysis.total),
+        }),
+        ...(first === undefined
+          ? []
+          : [
+              say('Break share by {table}. {remark}', {
+                table: sayKnown(first.strengthTable, language),
+                remark: sayKnown(first.strengthRemark, language),
+              }),
+            ]),
         ...findings
           .filter(({ weight }) => weight === 'beyond a limit')
-          .map(
-            ({ sentence, isClear }) =>
-              `${sentence}${isClear ? '' : ' (too near its limit to be sure: measure again)'}`,
+          .map(({ sentence, isClear }) =>
+            isClear
+              ? sentence
+              : say('{sentence} (too near its limit to be sure: measure again)', { sentence }),
           ),
-        ...notComputed.map(
-          ({ note, missing, contradiction }) =>
-            `not computed: ${note}: ${contradiction ?? (missing.length > 0 ? `${missing.join(', ')} missing` : 'not described how it is strung')}`,
+        ...notComputed.map(({ note, missing, contradiction }) =>
+          say('not computed: {note}: {problem}', {
+            note,
+            problem:
+              contradiction ??
+              (missing.length > 0
+                ? say('{quantities} missing', { quantities: quantityNames(missing) })
+                : say('not described how it is strung')),
+          }),
         ),
       ]);
     });
 }
 
 /** The shop's policy: common practice, with the limits of the file in place of its own. */
-async function policyFrom(path: string | undefined): Promise<ShopPolicy> {
+async function policyFrom(path: string | undefined, language: Language): Promise<ShopPolicy> {
   if (path === undefined) return COMMON_SHOP_POLICY;
-  const read = limitsSchema.safeParse(await jsonFrom(path));
+  const { say } = language;
+  const read = limitsSchema.safeParse(await jsonFrom(path, language));
   const names = Object.keys(COMMON_SHOP_POLICY.limits).join(', ');
   if (!read.success) {
     throw new SyntaxError(
-      `Cannot use the limits in ${path}: { name: { value, source } } is needed for names of ${names}.`,
+      say('Cannot use the limits in {path}: {shape} is needed for names of {names}.', {
+        path,
+        shape: '{ name: { value, source } }',
+        names,
+      }),
     );
   }
   let policy = COMMON_SHOP_POLICY;
   for (const [name, { value, source }] of Object.entries(read.data)) {
     if (!(name in policy.limits)) {
-      throw new RangeError(`Cannot use the limit '${name}' in ${path}: a name of ${names} is needed.`);
+      throw new RangeError(
+        say("Cannot use the limit '{name}' in {path}: a name of {names} is needed.", { name, path, names }),
+      );
     }
     policy = withLimit(policy, name as ScaleLimitName, value, source);
   }

@@ -87,7 +87,7 @@ describe('becket stock, prices and orders', () => {
     ).toMatchObject({
       state: 'sent',
     });
-    expect((await becket('orders', 'list', job)).out).toContain('sent, promised for 2027-03-12');
+    expect((await becket('orders', 'list', job)).out).toContain('sent, promised for 12 March 2027');
 
     await told('stock', 'release', mine.reservation, '--reason', 'the job waits');
     expect((await told('stock', 'list')).reservations).toEqual([]);

@@ -1,32 +1,33 @@
-import { inMillimetres, metres } from '@becket/core';
-import { asFoundRecord, type Figure } from '@becket/journal';
+import { inMillimetres, type Language, metres } from '@becket/core';
+import { asFoundRecord, type Figure, readingQuantities } from '@becket/journal';
 import { readJob } from '@becket/tasks';
 import type { Command } from 'commander';
 import { table, talk } from '../talk.ts';
 import { type CommonOptions, inWorkshop } from '../workshop.ts';
 
 /** `becket show`: the as-found record of a job, note by note. */
-export function registerShow(program: Command): void {
+export function registerShow(program: Command, language: Language): void {
+  const { say, fixed, moment, plain } = language;
   program
     .command('show')
-    .description('show a job: the piano, its sections, and every note as found')
-    .argument('<job>', 'id of the job')
+    .description(say('show a job: the piano, its sections, and every note as found'))
+    .argument('<job>', say('id of the job'))
     .action(async (job: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<CommonOptions>();
-      const state = await inWorkshop(options, (context) => readJob(context, job));
+      const state = await inWorkshop(options, language, (context) => readJob(context, job));
       const { notes } = asFoundRecord(state);
       const mm = (figure: Figure | undefined, digits: number) =>
-        figure === undefined ? '—' : inMillimetres(metres(figure.value)).toFixed(digits);
+        figure === undefined ? '—' : fixed(inMillimetres(metres(figure.value)), digits);
       const rows = notes.map(({ note, section, strings, winding, figures, missing }) => [
         note,
         section?.section ?? '—',
         strings === undefined ? '—' : String(strings),
-        winding ?? '—',
+        winding === undefined ? '—' : say(winding),
         mm(figures['wire-diameter'] ?? figures['core-diameter'], 3),
         mm(figures['over-all-diameter'], 2),
         mm(figures['speaking-length'], 1),
         String(Object.values(figures).reduce((sum, figure) => sum + figure.readings.length, 0)),
-        missing.join(', '),
+        missing.map((one) => say(readingQuantities[one].label)).join(', '),
       ]);
       const data = {
         job: state.id,
@@ -56,19 +57,26 @@ export function registerShow(program: Command): void {
         ),
       };
       talk.result(options, data, [
-        `${state.title}: ${state.readings.length} readings, ${state.seal === undefined ? 'not sealed' : `sealed on ${state.seal.at} by ${state.seal.by}`}`,
+        say('{title}: {readings} readings, {seal}', {
+          title: state.title,
+          readings: plain(state.readings.length),
+          seal:
+            state.seal === undefined
+              ? say('not sealed')
+              : say('sealed on {moment} by {name}', { moment: moment(state.seal.at), name: state.seal.by }),
+        }),
         '',
         ...table(
           [
-            'note',
-            'section',
-            'strings',
-            'winding',
-            'wire mm',
-            'over all mm',
-            'length mm',
-            'readings',
-            'missing',
+            say('note'),
+            say('section'),
+            say('strings'),
+            say('winding'),
+            say('wire mm'),
+            say('over all mm'),
+            say('length mm'),
+            say('readings'),
+            say('missing'),
           ],
           rows,
         ),

@@ -1,4 +1,4 @@
-import { inMicrometres, inMillimetres } from '@becket/core';
+import { inMicrometres, inMillimetres, type Language } from '@becket/core';
 import { inferredWireSizes, readJob, type WireLatticeName, wireLatticeNames } from '@becket/tasks';
 import { type Command, Option } from 'commander';
 import { exitStatus } from '../exit-status.ts';
@@ -10,25 +10,29 @@ interface SizesOptions extends CommonOptions {
 }
 
 /** `becket sizes`: the wire sizes that worn readings speak for, with odds. */
-export function registerSizes(program: Command): void {
+export function registerSizes(program: Command, language: Language): void {
+  const { say, fixed } = language;
+  const percent = (share: number) => `${fixed(100 * share, 0)} %`;
   program
     .command('sizes')
     .description(
-      'tell the wire sizes that the readings speak for, with odds, and which string to measure next',
+      say('tell the wire sizes that the readings speak for, with odds, and which string to measure next'),
     )
-    .argument('<job>', 'id of the job')
+    .argument('<job>', say('id of the job'))
     .addOption(
-      new Option('--numbering <numbering>', 'the way of numbering, when you know it').choices(
+      new Option('--numbering <numbering>', say('the way of numbering, when you know it')).choices(
         wireLatticeNames,
       ),
     )
     .action(async (job: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<SizesOptions>();
-      const state = await inWorkshop(options, (context) => readJob(context, job));
-      const sizes = inferredWireSizes(state, { lattice: options.numbering });
+      const state = await inWorkshop(options, language, (context) => readJob(context, job));
+      const sizes = inferredWireSizes(state, { lattice: options.numbering, language });
       if (sizes === undefined) {
-        talk.say(
-          'No size can be told yet: describe which notes are plain, and read or bring in at least one wire.',
+        talk.tell(
+          say(
+            'No size can be told yet: describe which notes are plain, and read or bring in at least one wire.',
+          ),
         );
         talk.result(options, null, []);
         process.exitCode = exitStatus.no;
@@ -47,25 +51,38 @@ export function registerSizes(program: Command): void {
       } = sizes;
       const rows = notes.map(({ note, readings, size, diameter, odds, otherwise, isDoubtful }) => [
         note,
-        readings.map(({ value_si }) => (value_si * 1000).toFixed(3)).join(' '),
+        readings.map(({ value_si }) => fixed(value_si * 1000, 3)).join(' '),
         size,
-        inMillimetres(diameter).toFixed(3),
-        `${(100 * odds).toFixed(0)} %`,
-        otherwise === undefined ? '' : `${otherwise.size} ${(100 * otherwise.odds).toFixed(0)} %`,
-        isDoubtful ? 'doubtful' : '',
+        fixed(inMillimetres(diameter), 3),
+        percent(odds),
+        otherwise === undefined ? '' : `${otherwise.size} ${percent(otherwise.odds)}`,
+        isDoubtful ? say('doubtful') : '',
       ]);
-      const um = (value: typeof bias.value) => inMicrometres(value).toFixed(1);
+      const um = (value: typeof bias.value) => fixed(inMicrometres(value), 1);
       talk.result(
         options,
         { ...sizes, notes: notes.map(({ readings, ...note }) => ({ ...note, readings: readings.length })) },
         [
-          ...table(['note', 'readings mm', 'size', 'new mm', 'odds', 'or else', ''], rows),
+          ...table(
+            [say('note'), say('readings mm'), say('size'), say('new mm'), say('odds'), say('or else'), ''],
+            rows,
+          ),
           '',
-          `numbering: ${lattice} (${Object.entries(latticeOdds)
-            .map(([name, odds]) => `${name} ${(100 * (odds ?? 0)).toFixed(0)} %`)
-            .join(', ')})`,
-          `wear and zero: ${um(bias.value)} µm (95 %: ${um(bias.low)} to ${um(bias.high)} µm); scatter ${um(scatter.value)} µm`,
-          `notes expected wrong: ${notesExpectedWrong.toFixed(1)}`,
+          say('numbering: {lattice} ({odds})', {
+            lattice: say(lattice),
+            odds: wireLatticeNames
+              .flatMap((name) =>
+                latticeOdds[name] === undefined ? [] : [`${say(name)} ${percent(latticeOdds[name])}`],
+              )
+              .join(', '),
+          }),
+          say('wear and zero: {bias} µm (95 %: {low} to {high} µm); scatter {scatter} µm', {
+            bias: um(bias.value),
+            low: um(bias.low),
+            high: um(bias.high),
+            scatter: um(scatter.value),
+          }),
+          say('notes expected wrong: {notes}', { notes: fixed(notesExpectedWrong, 1) }),
           ...(shiftDoubt === undefined ? [] : [shiftDoubt]),
           ...stampsNotUsed,
           ...(next === undefined ? [] : [next.sentence]),

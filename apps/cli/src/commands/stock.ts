@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import { type StockItem, stockItemId, stockUnitOf } from '@becket/journal';
 import {
   coverFromStock,
@@ -35,17 +36,18 @@ interface WithReason extends CommonOptions {
 }
 
 /** `becket stock`: what the shelf of the shop has, and what is set aside for which job. */
-export function registerStock(program: Command): void {
+export function registerStock(program: Command, language: Language): void {
+  const { say } = language;
   const stock = program
     .command('stock')
-    .description('the shelf of the shop: counts, what came, what was used');
+    .description(say('the shelf of the shop: counts, what came, what was used'));
   stock
     .command('list', { isDefault: true })
-    .description('list the shelf: on hand, set aside, free, and what to buy again')
+    .description(say('list the shelf: on hand, set aside, free, and what to buy again'))
     .action(async (_: unknown, command: Command) => {
       const options = command.optsWithGlobals<CommonOptions>();
-      const shop = await inWorkshop(options, readShop);
-      talk.result(options, shelfData(shop), shelfLines(shop));
+      const shop = await inWorkshop(options, language, readShop);
+      talk.result(options, shelfData(shop, language), shelfLines(shop, language));
     });
 
   const move = (
@@ -58,44 +60,44 @@ export function registerStock(program: Command): void {
       .description(description)
       .argument(
         '<item>',
-        "as the list writes it: 'wire 0.991 mm', 'tuning pin 7.163 x 63.5 mm', 'Felt glue (piece)'",
+        say("as the list writes it: 'wire 0.991 mm', 'tuning pin 7.163 x 63.5 mm', 'Felt glue (piece)'"),
       )
-      .argument('<quantity>', "'500 g', '1.5 kg', '2 m', '240 pieces'")
+      .argument('<quantity>', say("'500 g', '1.5 kg', '2 m', '240 pieces'"))
       .action(async (itemText: string, quantityText: string, _: unknown, command: Command) => {
         const options = command.optsWithGlobals<MoveOptions>();
-        const item = itemNamed(itemText);
-        const quantity = quantityOf(quantityText, stockUnitOf(item));
-        const shop = await inWorkshop(options, (context) =>
+        const item = itemNamed(itemText, language);
+        const quantity = quantityOf(quantityText, stockUnitOf(item), language);
+        const shop = await inWorkshop(options, language, (context) =>
           noteStock(context, [factOf(item, quantity, options)]),
         );
-        showLine(options, shop, item);
+        showLine(options, shop, item, language);
       });
-  const note = ['--note <words>', 'what else is to be known'] as const;
-  move('count', 'note what lies on the shelf', (item, quantity, options) => ({
+  const note = ['--note <words>', say('what else is to be known')] as const;
+  move('count', say('note what lies on the shelf'), (item, quantity, options) => ({
     kind: 'stock-counted',
     item,
     quantity,
     ...withNote(options),
   })).option(...note);
-  move('take-in', 'note what came in', (item, quantity, options) => ({
+  move('take-in', say('note what came in'), (item, quantity, options) => ({
     kind: 'stock-received',
     item,
     quantity,
     ...(options.supplier === undefined ? {} : { supplier: options.supplier }),
     ...withNote(options),
   }))
-    .option('--supplier <name>', 'whom it came from')
+    .option('--supplier <name>', say('whom it came from'))
     .option(...note);
-  move('use', 'note what was taken from the shelf', (item, quantity, options) => ({
+  move('use', say('note what was taken from the shelf'), (item, quantity, options) => ({
     kind: 'stock-used',
     item,
     quantity,
     ...(options.job === undefined ? {} : { job: options.job }),
     ...withNote(options),
   }))
-    .option('--job <job>', 'the job it was taken for: what is set aside for that job is used up first')
+    .option('--job <job>', say('the job it was taken for: what is set aside for that job is used up first'))
     .option(...note);
-  move('minimum', 'say below what it is bought again; 0 when it need not be kept', (item, minimum) => ({
+  move('minimum', say('say below what it is bought again; 0 when it need not be kept'), (item, minimum) => ({
     kind: 'stock-minimum-set',
     item,
     minimum,
@@ -103,20 +105,20 @@ export function registerStock(program: Command): void {
 
   stock
     .command('cover')
-    .description('what a job needs, how far the shelf covers it, and what is to be bought')
-    .argument('<job>', 'id of the job')
+    .description(say('what a job needs, how far the shelf covers it, and what is to be bought'))
+    .argument('<job>', say('id of the job'))
     .action(async (job: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<CommonOptions>();
-      const covers = await inWorkshop(options, async (context) => {
+      const covers = await inWorkshop(options, language, async (context) => {
         const [state, shop] = [await readJob(context, job), await readShop(context)];
         const orders = [...(await readOrders(context, job)).orders, ...shop.orders.orders];
-        return suppliesOf(state, orderPolicyOf(shop.allowances)).lines.map((line) => ({
+        return suppliesOf(state, orderPolicyOf(shop.allowances), language).lines.map((line) => ({
           line,
           cover: coverFromStock(line, shop.stock, job, orders),
         }));
       });
       const words = (quantity: number | undefined, unit: (typeof covers)[number]['line']['unit']) =>
-        quantity === undefined ? 'unknown' : quantityWords(quantity, unit);
+        quantity === undefined ? say('unknown') : quantityWords(quantity, unit, language);
       talk.result(
         options,
         covers.map(({ line: { id, group, what, unit, total, because }, cover }) => ({
@@ -131,7 +133,7 @@ export function registerStock(program: Command): void {
           toBuy: cover.toBuy ?? null,
         })),
         table(
-          ['item', 'needed', 'covered', 'on order', 'to buy'],
+          [say('[of stock] item'), say('needed'), say('covered'), say('on order'), say('to buy')],
           covers.map(({ line, cover }) => [
             line.what,
             words(line.total, line.unit),
@@ -145,79 +147,83 @@ export function registerStock(program: Command): void {
     });
   stock
     .command('reserve')
-    .description('set aside for a job what the shelf has free of its supplies')
-    .argument('<job>', 'id of the job')
+    .description(say('set aside for a job what the shelf has free of its supplies'))
+    .argument('<job>', say('id of the job'))
     .action(async (job: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<CommonOptions>();
-      const shop = await inWorkshop(options, async (context) =>
+      const shop = await inWorkshop(options, language, async (context) =>
         reserveForJob(context, job, (await suppliesFor(context, job)).lines),
       );
-      const mine = reservationsIn(shop).filter((one) => one.job === job);
+      const mine = reservationsIn(shop, language).filter((one) => one.job === job);
       talk.result(
         options,
         mine,
         mine.length === 0
-          ? ['Nothing is set aside for this job: the shelf has none of its supplies free.']
+          ? [say('Nothing is set aside for this job: the shelf has none of its supplies free.')]
           : table(
-              ['item', 'set aside', 'reservation'],
+              [say('[of stock] item'), say('set aside'), say('reservation')],
               mine.map(({ what, words, reservation }) => [what, words, reservation]),
             ),
       );
     });
   stock
     .command('release')
-    .description('end a reservation')
-    .argument('<reservation>', 'its id, as becket stock reserve and becket --json stock list print it')
-    .requiredOption('--reason <words>', 'why; kept in the record')
+    .description(say('end a reservation'))
+    .argument('<reservation>', say('its id, as becket stock reserve and becket --json stock list print it'))
+    .requiredOption('--reason <words>', say('why; kept in the record'))
     .action(async (reservation: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<WithReason>();
-      const shop = await inWorkshop(options, (context) =>
+      const shop = await inWorkshop(options, language, (context) =>
         releaseReservation(context, reservation, options.reason),
       );
-      talk.result(options, shelfData(shop), ['The reservation is released.']);
+      talk.result(options, shelfData(shop, language), [say('The reservation is released.')]);
     });
   stock
     .command('undo')
-    .description('take back something noted of the stock, by its entry')
-    .argument('<entry>', 'id of the entry, as becket --json stock list prints the last ones')
-    .requiredOption('--reason <words>', 'why; kept in the record')
+    .description(say('take back something noted of the stock, by its entry'))
+    .argument('<entry>', say('id of the entry, as becket --json stock list prints the last ones'))
+    .requiredOption('--reason <words>', say('why; kept in the record'))
     .action(async (entry: string, _: unknown, command: Command) => {
       const options = command.optsWithGlobals<WithReason>();
-      const shop = await inWorkshop(options, (context) => withdrawStockMove(context, entry, options.reason));
-      talk.result(options, shelfData(shop), ['It is taken back; what was noted stays in the journal.']);
+      const shop = await inWorkshop(options, language, (context) =>
+        withdrawStockMove(context, entry, options.reason),
+      );
+      talk.result(options, shelfData(shop, language), [
+        say('It is taken back; what was noted stays in the journal.'),
+      ]);
     });
 }
 
 async function suppliesFor(context: TaskContext, job: string) {
   const { allowances } = await readShop(context);
-  return suppliesOf(await readJob(context, job), orderPolicyOf(allowances));
+  return suppliesOf(await readJob(context, job), orderPolicyOf(allowances), context.language);
 }
 
 const withNote = ({ note }: MoveOptions) => (note === undefined ? {} : { note });
 
-function reservationsIn({ stock }: Shop) {
+function reservationsIn({ stock }: Shop, language: Language) {
   return stock.lines.flatMap(({ id, item, unit, reservations }) =>
     reservations.map(({ entry, job, jobTitle, open, covered }) => ({
       reservation: entry,
       item: id,
-      what: itemWords(item),
+      what: itemWords(item, language),
       job,
       jobTitle,
       open,
       covered,
-      words: quantityWords(open, unit),
+      words: quantityWords(open, unit, language),
     })),
   );
 }
 
 const LAST_NOTED = 20;
 
-function shelfData(shop: Shop) {
+function shelfData(shop: Shop, language: Language) {
   const { lines } = shop.stock;
   return {
     lines: lines.map(({ id, item, unit, onHand, reserved, free, minimum, counted }) => ({
       item: id,
-      what: itemWords(item),
+      what: itemWords(item, language),
       unit,
       onHand: onHand ?? null,
       reserved,
@@ -225,13 +231,13 @@ function shelfData(shop: Shop) {
       minimum,
       counted: counted ?? null,
     })),
-    reservations: reservationsIn(shop),
-    shortages: shortagesOf(shop.stock).map(({ line, lacking, sentence }) => ({
+    reservations: reservationsIn(shop, language),
+    shortages: shortagesOf(shop.stock, language).map(({ line, lacking, sentence }) => ({
       item: line.id,
       lacking,
       sentence,
     })),
-    toBuyAgain: reorderList(shop.stock, shop.orders.orders).map(({ line, quantity, because }) => ({
+    toBuyAgain: reorderList(shop.stock, shop.orders.orders, language).map(({ line, quantity, because }) => ({
       item: line.id,
       quantity,
       because,
@@ -243,35 +249,51 @@ function shelfData(shop: Shop) {
   };
 }
 
-function shelfLines(shop: Shop): string[] {
+function shelfLines(shop: Shop, language: Language): string[] {
+  const { say } = language;
   const { lines } = shop.stock;
-  if (lines.length === 0) return ['Nothing was ever noted of the stock. Begin with becket stock count.'];
+  if (lines.length === 0) return [say('Nothing was ever noted of the stock. Begin with becket stock count.')];
   const again = new Map(
-    reorderList(shop.stock, shop.orders.orders).map(({ line, quantity }) => [line.id, quantity]),
+    reorderList(shop.stock, shop.orders.orders, language).map(({ line, quantity }) => [line.id, quantity]),
   );
   return [
     ...table(
-      ['item', 'on hand', 'set aside', 'free', 'at least', 'buy again'],
+      [
+        say('[of stock] item'),
+        say('on hand'),
+        say('set aside'),
+        say('[of stock] free'),
+        say('at least'),
+        say('buy again'),
+      ],
       lines.map(({ id, unit, onHand, reserved, free, minimum }) => [
         id,
-        onHand === undefined ? 'not counted' : quantityWords(onHand, unit),
-        reserved === 0 ? '—' : quantityWords(reserved, unit),
-        free === undefined ? 'unknown' : quantityWords(free, unit),
-        minimum === 0 ? '—' : quantityWords(minimum, unit),
-        again.has(id) ? quantityWords(again.get(id)!, unit) : '—',
+        onHand === undefined ? say('not counted') : quantityWords(onHand, unit, language),
+        reserved === 0 ? '—' : quantityWords(reserved, unit, language),
+        free === undefined ? say('unknown') : quantityWords(free, unit, language),
+        minimum === 0 ? '—' : quantityWords(minimum, unit, language),
+        again.has(id) ? quantityWords(again.get(id)!, unit, language) : '—',
       ]),
     ),
-    ...shortagesOf(shop.stock).map(({ sentence }) => sentence),
+    ...shortagesOf(shop.stock, language).map(({ sentence }) => sentence),
   ];
 }
 
-function showLine(options: CommonOptions, shop: Shop, item: StockItem): void {
+function showLine(options: CommonOptions, shop: Shop, item: StockItem, language: Language): void {
+  const { say } = language;
   const id = stockItemId(item);
-  const line = shelfData(shop).lines.find((one) => one.item === id);
+  const line = shelfData(shop, language).lines.find((one) => one.item === id);
   const unit = stockUnitOf(item);
   const onHand = line?.onHand ?? undefined;
   const entry = shop.entries.at(-1)?.id;
   talk.result(options, { ...line, entry }, [
-    `${itemWords(item)}: ${onHand === undefined ? 'not counted' : `${quantityWords(onHand, unit)} on hand`}. Noted as ${entry}.`,
+    say('{item}: {onHand}. Noted as {entry}.', {
+      item: itemWords(item, language),
+      onHand:
+        onHand === undefined
+          ? say('not counted')
+          : say('{quantity} on hand', { quantity: quantityWords(onHand, unit, language) }),
+      entry: entry ?? '',
+    }),
   ]);
 }

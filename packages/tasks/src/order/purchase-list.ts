@@ -266,7 +266,11 @@ function purchaseOf(
 }
 
 /** 'coil of 500 g', 'coil of 25 m', 'piece of 2.5 m', 'pack of 50', 'set' */
-function packWords({ item, pack }: PriceLine, { say, plain }: Language): string {
+/** What a pack holds, in words: 'coil of 500 g', 'piece of 1.5 m'. */
+export function packWords(
+  { item, pack }: Pick<PriceLine, 'item' | 'pack'>,
+  { say, plain }: Language = english,
+): string {
   switch (pack.by) {
     case 'coil mass':
       return say('coil of {size}', { size: `${plain(Number((pack.mass_kg * 1000).toFixed(1)))} g` });
