@@ -164,7 +164,7 @@ describe('makePaper()', () => {
         await makePaper(context, id, { paper, format: 'csv' }),
         await makePaper(german, id, { paper, format: 'csv' }),
       ];
-      expect(inGerman, paper).toEqual(inEnglish);
+      expect({ ...inGerman, fileName: '' }, paper).toEqual({ ...inEnglish, fileName: '' });
       if (textOf(inEnglish).trim().split('\r\n').length === 1) empty.push(paper);
     }
     // Not made in this job; the papers' own test compares them filled. All others had rows to compare.

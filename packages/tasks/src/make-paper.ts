@@ -24,6 +24,7 @@ import type { PaperMeans } from '@becket/papers/pdf';
 import { type BlobStore, StoreUnavailable } from '@becket/store';
 import { appraisalFigures } from './appraise/appraisal-figures.ts';
 import { entriesOf, type TaskContext } from './context.ts';
+import { paperFileName } from './file-name.ts';
 import { handOverFigures } from './hand-over/hand-over-figures.ts';
 import { orderPolicyOf } from './order/allowances.ts';
 import { purchaseFigures } from './order/purchase-figures.ts';
@@ -128,7 +129,7 @@ export async function makePaper(
     entries,
   });
   const tree = withAddress(made, address, language);
-  const fileName = `${fileNamePart(state.title)}-${paper}.${format}`;
+  const fileName = paperFileName(state.title, { paper, format, language });
   if (format === 'csv') {
     return {
       fileName,
@@ -185,17 +186,4 @@ function requireOneOf(
       found: value,
     }),
   );
-}
-
-/** A title as part of a file name that every system takes: letters, digits and hyphens of ASCII. */
-function fileNamePart(title: string): string {
-  const plain = title
-    .normalize('NFKD')
-    .toLowerCase()
-    .replaceAll('ß', 'ss')
-    .replace(/\p{Mark}+/gu, '')
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60);
-  return plain === '' ? 'job' : plain;
 }

@@ -8,14 +8,3 @@ export function saveFile(content: Blob, fileName: string): void {
   // The browser has taken it by then; some need the address a little longer than the click.
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
-
-/** A name that every file system takes. */
-export function fileNameFrom(words: string): string {
-  const plain = words
-    .normalize('NFKD')
-    .replace(/[\u0300-\u036f]/g, '')
-    .replace(/[^A-Za-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 80);
-  return plain === '' ? 'job' : plain;
-}

@@ -32,7 +32,8 @@ interface Props {
 export function Papers({ offers, level = 2 }: Props) {
   const { desk } = useDesk();
   const { unit } = useSettings();
-  const { say, locale } = useLanguage();
+  const language = useLanguage();
+  const { say, locale } = language;
   const heading = useId();
   const [size, setSize] = useState(() => paperSizeOf(locale));
   const [making, setMaking] = useState<string>();
@@ -44,14 +45,11 @@ export function Papers({ offers, level = 2 }: Props) {
     setSaid(undefined);
     try {
       const address = jobAddress(desk.id, location);
-      const { content, fileName } = await papers.make(desk.id, {
-        paper,
-        format,
-        size,
-        units: unit,
-        address,
-        locale,
-      });
+      const { content, fileName } = await papers.make(
+        desk.id,
+        { paper, format, size, units: unit, address, locale },
+        language,
+      );
       if (then === 'look') {
         setPreview({ words, file: new File([content], fileName, { type: content.type }) });
       } else {

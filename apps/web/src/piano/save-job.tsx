@@ -23,7 +23,7 @@ export function SaveJob({ job }: { job: Ulid }) {
           className="button"
           // Not disabled, which would take the focus from under the finger.
           aria-disabled={isUnderWay}
-          onClick={() => saving.start(new Date(), saveFile)}
+          onClick={() => saving.start(new Date(), saveFile, language)}
         >
           {say('Save the job as a file')}
         </button>

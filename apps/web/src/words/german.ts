@@ -12,6 +12,7 @@ import { german as record } from '../tasks/record/german.ts';
 import { german as scale } from '../tasks/scale/german.ts';
 import { german as settle } from '../tasks/settle/german.ts';
 import { german as string } from '../tasks/string/german.ts';
+import { german as worker } from '../worker/german.ts';
 
 /** All messages of the screens and of what is under them in German. A chunk of its own, fetched when it is asked for. */
 export const german: Catalogue = {
@@ -21,6 +22,7 @@ export const german: Catalogue = {
   ...photos,
   ...piano,
   ...shell,
+  ...worker,
   ...appraise,
   ...record,
   ...handOver,

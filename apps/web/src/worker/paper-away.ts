@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import type { Ulid } from '@becket/journal';
 import type { PaperToMake } from '@becket/tasks';
 
@@ -33,7 +34,7 @@ const inWorker = (): PaperWorker =>
 
 export interface PaperMaker {
   /** Throws: an Error with one sentence; PaperStopped when it was stopped. */
-  make(job: Ulid, wish: PaperWish): Promise<PaperFile>;
+  make(job: Ulid, wish: PaperWish, language?: Language): Promise<PaperFile>;
   /** Gives up everything that is under way. */
   stop(): void;
 }
@@ -42,14 +43,17 @@ export interface PaperMaker {
 export function paperMaker(newWorker: () => PaperWorker = inWorker): PaperMaker {
   let worker: PaperWorker | undefined;
   let asked = 0;
-  const waiting = new Map<number, { done(file: PaperFile): void; failed(error: Error): void }>();
+  const waiting = new Map<
+    number,
+    { readonly language: Language; done(file: PaperFile): void; failed(error: Error): void }
+  >();
 
-  function giveUp(reason: Error): void {
+  function giveUp(reasonIn: (language: Language) => Error): void {
     worker?.terminate();
     worker = undefined;
     const lost = [...waiting.values()];
     waiting.clear();
-    for (const { failed } of lost) failed(reason);
+    for (const { failed, language } of lost) failed(reasonIn(language));
   }
 
   function begun(): PaperWorker {
@@ -64,26 +68,29 @@ export function paperMaker(newWorker: () => PaperWorker = inWorker): PaperMaker 
       event.preventDefault();
       if (worker !== own) return;
       giveUp(
-        new Error(
-          'Could not make this paper: this browser ran out of memory for it, or has not loaded the part of the program that does it yet. Nothing was changed; close other tabs, load this page again where the server can be reached, and try once more.',
-        ),
+        ({ say }) =>
+          new Error(
+            say(
+              'Could not make this paper: this browser ran out of memory for it, or has not loaded the part of the program that does it yet. Nothing was changed; close other tabs, load this page again where the server can be reached, and try once more.',
+            ),
+          ),
       );
     };
     return own;
   }
 
   return {
-    make(job, wish) {
+    make(job, wish, language = english) {
       worker ??= begun();
       asked += 1;
       const number = asked;
       const own = worker;
       return new Promise((done, failed) => {
-        waiting.set(number, { done, failed });
+        waiting.set(number, { language, done, failed });
         own.postMessage({ number, job, wish } satisfies PaperQuestion);
       });
     },
-    stop: () => giveUp(new PaperStopped('stopped')),
+    stop: () => giveUp(() => new PaperStopped('stopped')),
   };
 }
 

@@ -108,7 +108,7 @@ describe('saveJobAway()', () => {
   it('hands over the file once, and ends its worker', () => {
     const { saving, start, answer, asked, files, ended } = begun();
     start();
-    expect(asked).toEqual([{ job: jobA, at: '2026-03-01T10:00:00.000Z' }]);
+    expect(asked).toEqual([{ job: jobA, at: '2026-03-01T10:00:00.000Z', locale: 'en-GB' }]);
     answer({ is: 'reading', photo: 2, photos: 9 });
     expect(saving.state.get()).toEqual({ is: 'reading', photo: 2, photos: 9 });
     answer(savedAnswer);

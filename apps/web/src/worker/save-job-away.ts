@@ -1,3 +1,4 @@
+import { english, type Language } from '@becket/core';
 import type { Ulid } from '@becket/journal';
 import type { SavedJob } from '@becket/tasks';
 import { type Observable, observable } from '../parts/observable.ts';
@@ -6,6 +7,8 @@ export interface SaveJobQuestion {
   readonly job: Ulid;
   /** When the file is made, RFC 3339 UTC. */
   readonly at: string;
+  /** What its name and a refusal are written in, a BCP 47 tag: a language itself cannot be sent to a worker. */
+  readonly locale: string;
 }
 /** A saved job without its bytes in memory: the file may be larger than what a page should hold. */
 export type JobFile = Omit<SavedJob, 'bytes'> & { readonly file: Blob };
@@ -32,7 +35,7 @@ const inWorker = (): SaveJobWorker =>
 export interface SaveJobAway {
   readonly state: Observable<Saving>;
   /** Begins, unless it has begun already; `onFile` gets the file once it is whole. */
-  start(at: Date, onFile: (file: Blob, fileName: string) => void): void;
+  start(at: Date, onFile: (file: Blob, fileName: string) => void, language?: Language): void;
   /** Gives up what has begun: no file comes of it. */
   stop(): void;
 }
@@ -49,7 +52,7 @@ export function saveJobAway(job: Ulid, newWorker: () => SaveJobWorker = inWorker
 
   return {
     state,
-    start(at, onFile) {
+    start(at, onFile, { say, locale } = english) {
       if (worker !== undefined) return;
       const own = newWorker();
       worker = own;
@@ -68,11 +71,12 @@ export function saveJobAway(job: Ulid, newWorker: () => SaveJobWorker = inWorker
         if (worker !== own) return;
         end({
           is: 'failed',
-          sentence:
+          sentence: say(
             'Could not save the job as a file: this browser ran out of memory for it, or did not load the part of the program that does it. Nothing was changed; close other tabs, load this page again and try once more.',
+          ),
         });
       };
-      own.postMessage({ job, at: at.toISOString() } satisfies SaveJobQuestion);
+      own.postMessage({ job, at: at.toISOString(), locale } satisfies SaveJobQuestion);
     },
     stop() {
       if (worker !== undefined) end({ is: 'stopped' });

@@ -1,3 +1,4 @@
+import type { Language } from '@becket/core';
 import type { Ulid } from '@becket/journal';
 import type { BlobStore } from '@becket/store';
 import { photosNamed, saveJob } from '@becket/tasks/save-job';
@@ -8,13 +9,14 @@ interface Wanted {
   readonly job: Ulid;
   /** RFC 3339 UTC. */
   readonly at: string;
+  readonly language?: Language | undefined;
   readonly onStep: (step: Extract<SaveJobAnswer, { is: 'reading' | 'writing' }>) => void;
   /** The database that the job is in, if it is not the device's own. */
   readonly database?: string;
 }
 
 /** The file of a job out of the device's store, told step by step. Throws as `saveJob` and `openBrowserStore` do. */
-export async function saveJobHere({ job, at, onStep, database }: Wanted): Promise<JobFile> {
+export async function saveJobHere({ job, at, language, onStep, database }: Wanted): Promise<JobFile> {
   const store = await openBrowserStore(database);
   try {
     const { entries } = await store.entries(job);
@@ -30,7 +32,10 @@ export async function saveJobHere({ job, at, onStep, database }: Wanted): Promis
         return bytes;
       },
     };
-    const { bytes, ...saved } = await saveJob({ store: { ...store, blobs }, now: () => new Date(at) }, job);
+    const { bytes, ...saved } = await saveJob(
+      { store: { ...store, blobs }, now: () => new Date(at), language },
+      job,
+    );
     return { ...saved, file: new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/zip' }) };
   } finally {
     await store.close();

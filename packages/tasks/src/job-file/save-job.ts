@@ -1,3 +1,4 @@
+import { english } from '@becket/core';
 import {
   compareEntries,
   type Entry,
@@ -10,6 +11,7 @@ import {
 } from '@becket/journal';
 import { type Zippable, zipSync } from 'fflate';
 import { entriesOf, type TaskContext } from '../context.ts';
+import { fileNamePart } from '../file-name.ts';
 
 /** Names inside a job file. */
 export const journalName = 'journal.jsonl';
@@ -31,7 +33,11 @@ export interface SavedJob {
  * Nothing in it is compressed: photos are already, and of a journal that lies open every whole line can be read even
  * when the file was cut. The journal comes first. Throws: JobNotFound.
  */
-export async function saveJob(context: Pick<TaskContext, 'store' | 'now'>, job: Ulid): Promise<SavedJob> {
+export async function saveJob(
+  context: Pick<TaskContext, 'store' | 'now' | 'language'>,
+  job: Ulid,
+): Promise<SavedJob> {
+  const language = context.language ?? english;
   const entries = [...(await entriesOf(context, job))].sort(compareEntries);
   const state = foldJob(entries);
   const files: Zippable = { [journalName]: new TextEncoder().encode(writeJournalLines(entries)) };
@@ -49,7 +55,7 @@ export async function saveJob(context: Pick<TaskContext, 'store' | 'now'>, job: 
       level: 0,
       mtime: new Date(Math.max(context.now().getTime(), Date.UTC(1980, 0, 2))),
     }),
-    fileName: `${plainName(state.title)}.zip`,
+    fileName: `${fileNamePart(state.title, language) || fileNamePart(language.say('[of a file] job'))}.zip`,
     entries: entries.length,
     photos: wanted.size - missingPhotos.length,
     missingPhotos,
@@ -59,15 +65,4 @@ export async function saveJob(context: Pick<TaskContext, 'store' | 'now'>, job: 
 /** Every photo that entries name, also those that were taken out later: the journal stays whole. */
 export function photosNamed(entries: readonly Entry[]): FactOf<'photo'>[] {
   return entries.flatMap(({ fact }) => (isKnownFact(fact) && fact.kind === 'photo' ? [fact] : []));
-}
-
-/** A name that every file system takes. */
-function plainName(words: string): string {
-  const plain = words
-    .normalize('NFKD')
-    .replace(/[\u0300-\u036f]/g, '')
-    .replace(/[^A-Za-z0-9]+/g, '-')
-    .slice(0, 80)
-    .replace(/^-+|-+$/g, '');
-  return plain === '' ? 'job' : plain;
 }

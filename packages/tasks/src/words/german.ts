@@ -2,6 +2,20 @@ import type { Catalogue } from '@becket/core';
 
 /** The messages of the tasks that lie beside the folders: describing, recording, letting down, sealing. */
 export const german: Catalogue = {
+  '[of a file] appraisal report': 'Befundbericht',
+  '[of a file] appraisal annex': 'Technischer Anhang',
+  '[of a file] estimate': 'Kostenvoranschlag',
+  '[of a file] as-found record': 'Bestandsaufnahme',
+  '[of a file] scale comparison': 'Mensurvergleich',
+  '[of a file] bass string order': 'Basssaitenbestellung',
+  '[of a file] bass string plan': 'Basssaitenplan',
+  '[of a file] purchase list': 'Einkaufsliste',
+  '[of a file] change order': 'Nachtragsangebot',
+  '[of a file] stringing sheets': 'Bezugsblätter',
+  '[of a file] cut list': 'Zuschnittliste',
+  '[of a file] settling log': 'Setzprotokoll',
+  '[of a file] hand-over record': 'Übergabeprotokoll',
+  '[of a file] job': 'Auftrag',
   'Cannot open this store: files of Becket’s are needed, others were found and left as they are. Name another place.':
     'Der Speicher lässt sich nicht öffnen: Dateien von Becket sind nötig, andere wurden gefunden und so gelassen. Einen anderen Ort nennen.',
   'Cannot open this store: a later version of Becket has written to it. Use that version, or a newer one.':
@@ -113,5 +127,5 @@ export const german: Catalogue = {
     'Das Papier wird nicht erstellt ({what}): Eines von {names} ist nötig, gefunden wurde „{found}“.',
   paper: 'Papier',
   format: 'Format',
-  'paper size': 'Papiergröße',
+  'paper size': 'Papierformat',
 };

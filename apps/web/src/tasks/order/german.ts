@@ -219,6 +219,7 @@ export const german: Catalogue = {
     'Der späteste Tag zum Bestellen folgt aus den Lieferzeiten.',
   '{count} to buy that stand in no price list': '{count} zu kaufen, die in keiner Preisliste stehen',
   'To buy from {supplier}': 'Zu kaufen bei {supplier}',
+  '[of a file] price-list-example': 'preisliste-beispiel',
   'order by {day}': 'bestellen bis {day}',
   '▲ A draft of {day} stands under {link}. Send it or cancel it before another is written.':
     '▲ Ein Entwurf vom {day} steht unter {link}. Abschicken oder stornieren, bevor ein weiterer entsteht.',
