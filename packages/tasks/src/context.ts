@@ -31,11 +31,11 @@ export class JobNotFound extends Error {
 /** The as-found record is sealed; a change to it needs a reason. */
 export class RecordIsSealed extends Error {
   override readonly name = 'RecordIsSealed';
-  constructor(sealedAt: string, { say }: Language = english) {
+  constructor(sealedAt: string, { say, moment }: Language = english) {
     super(
       say(
         'Cannot change the as-found record as it was sealed on {at}: a reason is needed, none was given. Give the reason and try again.',
-        { at: sealedAt },
+        { at: moment(sealedAt) },
       ),
     );
   }

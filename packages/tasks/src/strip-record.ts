@@ -65,7 +65,7 @@ export async function sealRecord(context: TaskContext, job: Ulid): Promise<Job> 
     throw new RangeError(
       language.say(
         'Cannot seal this record again: it was sealed on {at} by {by}. Later changes are amendments with a reason.',
-        { at: state.seal.at, by: state.seal.by },
+        { at: language.moment(state.seal.at), by: state.seal.by },
       ),
     );
   }

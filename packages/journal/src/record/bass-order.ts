@@ -104,12 +104,12 @@ export function bassOrder(
 export function changedSinceOrder(
   { digest }: BassOrder,
   order: { readonly scaleDigest: string | undefined; readonly draftedAt: string; readonly supplier: string },
-  { say }: Language = english,
+  { say, day }: Language = english,
 ): string | undefined {
   if (order.scaleDigest === undefined || order.scaleDigest === digest) return undefined;
   return say(
     'The strings have changed since the order to {supplier} was drafted on {on}: a reading, a size or the chosen scale is another now. Compare the paper that was sent with this one, and tell the maker.',
-    { supplier: order.supplier, on: order.draftedAt.slice(0, 10) },
+    { supplier: order.supplier, on: day(order.draftedAt) },
   );
 }
 

@@ -153,11 +153,11 @@ export interface ChosenScale {
 }
 
 /** What was chosen, and whether it still is what it was; undefined until somebody has chosen. */
-export function chosenScaleOf(job: Job, { say }: Language = english): ChosenScale | undefined {
+export function chosenScaleOf(job: Job, { say, day }: Language = english): ChosenScale | undefined {
   const { chosenScale } = job;
   if (chosenScale === undefined) return undefined;
   const { scale: which, reason, digest: chosenDigest, at } = chosenScale;
-  const on = at.slice(0, 10);
+  const on = day(at);
   const isThere = which === 'as found' || job.proposals.some(({ entry }) => entry === which);
   if (!isThere) {
     return {

@@ -155,7 +155,7 @@ describe('appraisalReportPaper()', () => {
 
   it('names what changed since an earlier survey, and leaves out what did not', () => {
     expect(itemsUnder(tree, 'Since the survey of 3 May 2019')).toEqual([
-      'Cracks at the bridge pins, C4: 21 mm longer than on 2019-05-03.',
+      'Cracks at the bridge pins, C4: 21 mm longer than on 3 May 2019.',
     ]);
   });
 

@@ -168,7 +168,7 @@ describe('bassStringOrderPaper()', () => {
     });
     expect(JSON.stringify(bassStringOrderPaper(job, ordered(digest)))).not.toContain('have changed since');
     expect(JSON.stringify(bassStringOrderPaper(job, ordered('a'.repeat(64))))).toContain(
-      'The strings have changed since the order to Invented Strings was drafted on 2026-03-01',
+      'The strings have changed since the order to Invented Strings was drafted on 1 March 2026',
     );
   });
 

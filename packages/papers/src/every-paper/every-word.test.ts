@@ -130,6 +130,13 @@ describe('every word of a paper', () => {
     expect(leaksOf(paper)).toEqual([]);
   });
 
+  it.each(papers.map((one) => [one.tree.paper, one] as const))(
+    'leaves the days of machines to its table for machines: %s',
+    (_, { tree }) => {
+      expect(textsOf(tree).filter((text) => /\d{4}-\d\d-\d\d/.test(text))).toEqual([]);
+    },
+  );
+
   it('would be found if it were not', () => {
     const [{ tree, data } = papers[0]!] = papers;
     const leaking = {

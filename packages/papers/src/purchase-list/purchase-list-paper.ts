@@ -133,20 +133,20 @@ export function purchaseListPaper(job: Job, options: PaperOptions, figures: Purc
   };
 }
 
-function supplierTable(rows: readonly PurchaseRow[], currency: string, { say }: Language): Table {
+function supplierTable(rows: readonly PurchaseRow[], currency: string, { say, day }: Language): Table {
   const remarks = rows.flatMap(({ what, remark }) => (remark === undefined ? [] : [`${what}: ${remark}.`]));
   return {
     is: 'table',
     columns: [
       { heading: say('article'), align: 'left', share: 60 },
-      { heading: say('what'), align: 'left', share: 190 },
+      { heading: say('what'), align: 'left', share: 184 },
       { heading: say('[a quantity] needed'), align: 'right', share: 55 },
-      { heading: say('[a quantity] covered'), align: 'left', share: 90, tone: 'quiet' },
+      { heading: say('[a quantity] covered'), align: 'left', share: 84, tone: 'quiet' },
       { heading: say('[so many packs] buy'), align: 'right', share: 28 },
       { heading: say('[packs] of'), align: 'left', share: 80 },
       { group: currency, heading: say('[price] each'), align: 'right', share: 50 },
       { group: currency, heading: say('[price] total'), align: 'right', share: 55 },
-      { heading: say('order by'), align: 'right', share: 60 },
+      { heading: say('order by'), align: 'right', share: 72 },
     ],
     rows: rows.map((row) => ({
       cells: [
@@ -158,7 +158,7 @@ function supplierTable(rows: readonly PurchaseRow[], currency: string, { say }: 
         row.pack,
         row.price,
         row.total,
-        row.orderBy ?? { absent: say('no day') },
+        row.orderBy === undefined ? { absent: say('no day') } : day(row.orderBy),
       ],
     })),
     ...(remarks.length === 0 ? {} : { remarks }),

@@ -122,7 +122,7 @@ export function appraisalFigures(language: Language = english): AppraisalFigures
           earlierDay: '2019-05-03',
           change: 'grew',
           grownBy: metres(0.021),
-          sentence: 'Cracks at the bridge pins, C4: 21 mm longer than on 2019-05-03.',
+          sentence: 'Cracks at the bridge pins, C4: 21 mm longer than on 3 May 2019.',
         },
         {
           label: 'bridge cap',

@@ -137,7 +137,7 @@ describe('compareSurveys()', () => {
       ['by rib 9', 'new'],
     ]);
     expect(lines[0]!.grownBy).toBeCloseTo(0.02, 12);
-    expect(lines[0]!.sentence).toContain('grew by 20 mm since 2021-05-04');
+    expect(lines[0]!.sentence).toContain('grew by 20 mm since 4 May 2021');
   });
 
   it('says which repairs hold', async () => {
@@ -199,8 +199,8 @@ describe('copyEarlierSurvey()', () => {
     ]);
     const { job } = await copyEarlierSurvey(context, today.id, earlier.id);
     expect(job.amendments.map(({ reason }) => reason)).toEqual([
-      'copied from the survey of 2021-05-04',
-      'copied from the survey of 2021-05-04',
+      'copied from the survey of 4 May 2021',
+      'copied from the survey of 4 May 2021',
     ]);
     expect(job.findings.every(({ photos }) => photos === undefined)).toBe(true);
   });

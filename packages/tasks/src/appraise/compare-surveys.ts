@@ -215,7 +215,7 @@ function sentenceOf(
     earlier,
     grownBy,
     readingError,
-    language: { say, fixed },
+    language,
   }: {
     readonly earlier: Finding | undefined;
     readonly grownBy: Metres | undefined;
@@ -223,7 +223,8 @@ function sentenceOf(
     readonly language: Language;
   },
 ): string {
-  const day = earlier?.copiedFrom ?? 'unknown';
+  const { say, fixed } = language;
+  const day = earlier?.copiedFrom === undefined ? 'unknown' : language.day(earlier.copiedFrom);
   const error = fixed(inMillimetres(readingError), 0);
   const by = grownBy === undefined ? '' : fixed(Math.abs(inMillimetres(grownBy)), 0);
   switch (change) {

@@ -50,7 +50,7 @@ export async function copyEarlierSurvey(
     throw new RangeError(
       say(
         'Cannot copy the survey of ‘{title}’: one made before this job was opened on {day} is needed, a line of {found} was found. Choose the earlier job.',
-        { title: earlier.title, day: day!, found: later.copiedFrom! },
+        { title: earlier.title, day: language.day(day!), found: language.day(later.copiedFrom!) },
       ),
     );
   const fitting = facts.filter(({ place }) => isOnPiano(state, place));
@@ -69,7 +69,7 @@ export async function copyEarlierSurvey(
 function copyOf(
   { thing, place, answer, at, copiedFrom }: Finding,
   isSealed: boolean,
-  { say }: Language,
+  language: Language,
 ): FactOf<'finding'> {
   // A line that the earlier job had copied itself keeps the day on which somebody looked.
   const day = copiedFrom ?? at.slice(0, 10);
@@ -80,7 +80,9 @@ function copyOf(
     place,
     answer,
     copiedFrom: day,
-    ...(isSealed ? { reason: say('copied from the survey of {day}', { day }) } : {}),
+    ...(isSealed
+      ? { reason: language.say('copied from the survey of {day}', { day: language.day(day) }) }
+      : {}),
   };
 }
 

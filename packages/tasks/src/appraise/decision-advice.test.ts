@@ -170,7 +170,7 @@ describe('decisionAdvice()', () => {
         ({ sentence, entries }) => sentence.includes('grew by 50 mm') && entries.length === 2,
       ),
     ).toBe(true);
-    expect(advice.unknown[0]!.what).toContain('cracks in the plate since 2021-05-04');
+    expect(advice.unknown[0]!.what).toContain('cracks in the plate since 4 May 2021');
   });
 
   it('says that a row was never met when the same string of each note was read', async () => {

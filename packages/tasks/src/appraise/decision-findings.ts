@@ -97,12 +97,12 @@ function reasonOf(finding: Finding, language: Language): DecisionReason[] {
 }
 
 function named({ thing, place, answer, copiedFrom }: Finding, language: Language): string {
-  const { say } = language;
+  const { say, day } = language;
   return [
     say(surveyThings[thing].label),
     placeInWords(place, language),
     ...(answer.is === 'seen' ? [answer.what] : []),
-    ...(copiedFrom === undefined ? [] : [say('as of {day}', { day: copiedFrom })]),
+    ...(copiedFrom === undefined ? [] : [say('as of {day}', { day: day(copiedFrom) })]),
   ].join(', ');
 }
 

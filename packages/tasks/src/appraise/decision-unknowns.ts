@@ -37,7 +37,7 @@ export function stillUnknown(
   ].sort((a, b) => Number(b.isNeededFirst) - Number(a.isNeededFirst));
 }
 
-function surveyUnknowns({ lines }: SurveyComparison, { say }: Language): StillUnknown[] {
+function surveyUnknowns({ lines }: SurveyComparison, { say, day }: Language): StillUnknown[] {
   const labelOf = (thing: SurveyThing) => say(surveyThings[thing].label);
   const answered = new Set(
     lines.flatMap(({ thing, now }) =>
@@ -51,10 +51,11 @@ function surveyUnknowns({ lines }: SurveyComparison, { say }: Language): StillUn
   const open = surveyThingNames.filter((thing) => !answered.has(thing) && !hiddenThings.has(thing));
   const known = (thing: (typeof open)[number]) => lines.find((line) => line.thing === thing)?.earlierDay;
   const first = LOOK_FIRST.filter((thing) => open.includes(thing)).map((thing): StillUnknown => {
+    const earlierDay = known(thing);
     return {
       what: say('Nobody has looked for {thing}{day, select, unknown {} other { since {day}}}.', {
         thing: labelOf(thing),
-        day: known(thing) ?? 'unknown',
+        day: earlierDay === undefined ? 'unknown' : day(earlierDay),
       }),
       wouldSettle: say('Look for {thing}, with a light and with the action out.', { thing: labelOf(thing) }),
       isNeededFirst: true,

@@ -32,7 +32,7 @@ export async function makeEstimate(
   job: Ulid,
   estimate: EstimateToMake,
 ): Promise<EstimateOutcome & { readonly version: number; readonly totals: EstimateTotals }> {
-  const { say } = context.language ?? english;
+  const { say, day } = context.language ?? english;
   const state = await readJob(context, job);
   currencyDigits(estimate.currency, context.language);
   const totals = estimateTotals(estimate);
@@ -41,7 +41,7 @@ export async function makeEstimate(
     throw new RangeError(
       say(
         'Cannot make this estimate: a last day of validity from {today} on is needed, {found} was found. Choose a later day, or leave it out.',
-        { today, found: estimate.validUntil },
+        { today: day(today), found: day(estimate.validUntil) },
       ),
     );
   const { latest, accepted } = estimateStanding(state);
@@ -64,7 +64,7 @@ export async function makeEstimate(
             {
               version: accepted.estimate.version,
               name: accepted.answer.name,
-              day: accepted.answer.on,
+              day: day(accepted.answer.on),
             },
           ),
         ]),
@@ -96,7 +96,7 @@ export async function answerEstimate(
   { isOlderVersionMeant = false, ...answer }: AnswerToEstimate,
 ): Promise<EstimateOutcome> {
   const language = context.language ?? english;
-  const { say } = language;
+  const { say, day } = language;
   const state = await readJob(context, job);
   const estimate = state.estimates.find(({ entry }) => entry === answer.estimate);
   if (estimate === undefined)
@@ -131,8 +131,8 @@ export async function answerEstimate(
     ...(answer.answer === 'accepted' && estimate.validUntil !== undefined && answer.on > estimate.validUntil
       ? [
           say('The estimate was valid until {until}; it was accepted on {day}.', {
-            until: estimate.validUntil,
-            day: answer.on,
+            until: day(estimate.validUntil),
+            day: day(answer.on),
           }),
         ]
       : []),
@@ -140,7 +140,7 @@ export async function answerEstimate(
       ? []
       : [
           say('This stands in place of the answer of {day}: {answer} by {name}.', {
-            day: before.on,
+            day: day(before.on),
             answer: say(before.answer),
             name: before.name,
           }),
@@ -192,7 +192,7 @@ export async function answerChange(
   job: Ulid,
   answer: AnswerToChange,
 ): Promise<EstimateOutcome> {
-  const { say } = context.language ?? english;
+  const { say, day } = context.language ?? english;
   const state = await readJob(context, job);
   const damage = state.damages.find(({ entry }) => entry === answer.damage);
   if (damage === undefined)
@@ -215,7 +215,7 @@ export async function answerChange(
       ? []
       : [
           say('This stands in place of the answer of {day}: {answer} by {name}.', {
-            day: before.on,
+            day: day(before.on),
             answer: say(before.answer),
             name: before.name,
           }),

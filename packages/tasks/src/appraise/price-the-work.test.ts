@@ -180,7 +180,7 @@ describe('making an estimate', () => {
     const { job: state, said } = await makeEstimate(context, job, { ...estimate, currency: 'CHF' });
     expect(said).toEqual([
       'This version is in CHF; version 1 was in EUR.',
-      'Version 1 was accepted by Ines Okafor on 2026-03-02; that holds for it alone, and this version needs an answer of its own.',
+      'Version 1 was accepted by Ines Okafor on 2 March 2026; that holds for it alone, and this version needs an answer of its own.',
     ]);
     const { latest, answer, accepted } = estimateStanding(state);
     expect([latest?.version, answer, accepted?.estimate.version]).toEqual([2, undefined, 1]);
@@ -191,7 +191,7 @@ describe('making an estimate', () => {
     const make = (change: Partial<EstimateToMake>) => makeEstimate(context, job, { ...estimate, ...change });
     await expect(make({ currency: 'EUX' })).rejects.toThrow("'EUX' was found");
     await expect(make({ lines: [stringing, stringing] })).rejects.toThrow("'stringing' was found twice");
-    await expect(make({ validUntil: '2026-02-28' })).rejects.toThrow('2026-02-28 was found');
+    await expect(make({ validUntil: '2026-02-28' })).rejects.toThrow('28 February 2026 was found');
     await expect(make({ lines: [] })).rejects.toThrow(SyntaxError);
     const huge = {
       by: 'quantity',
@@ -210,9 +210,11 @@ describe("the customer's answer", () => {
   it('stands, and a later one stands in its place', async () => {
     const { entry } = await makeEstimate(context, job, { ...estimate, validUntil: '2026-03-01' });
     const late = await answerEstimate(context, job, { ...yes, estimate: entry });
-    expect(late.said).toEqual(['The estimate was valid until 2026-03-01; it was accepted on 2026-03-02.']);
+    expect(late.said).toEqual([
+      'The estimate was valid until 1 March 2026; it was accepted on 2 March 2026.',
+    ]);
     const no = await answerEstimate(context, job, { ...yes, answer: 'declined', estimate: entry });
-    expect(no.said).toEqual(['This stands in place of the answer of 2026-03-02: accepted by Ines Okafor.']);
+    expect(no.said).toEqual(['This stands in place of the answer of 2 March 2026: accepted by Ines Okafor.']);
     expect(estimateStanding(no.job)).toMatchObject({ answer: { answer: 'declined' }, accepted: undefined });
   });
 
@@ -271,7 +273,7 @@ describe('answers to the change order', () => {
     await say(first!, 'declined');
     const again = await say(first!, 'agreed');
     expect(again.said).toEqual([
-      'This stands in place of the answer of 2026-03-05: declined by Ines Okafor.',
+      'This stands in place of the answer of 5 March 2026: declined by Ines Okafor.',
     ]);
     await say(second!, 'declined');
     const unpriced = await say(third!, 'agreed');

@@ -46,7 +46,7 @@ export async function bringInReadings(
     throw new RangeError(
       language.say(
         'Cannot bring in {file} again: the same file was brought in on {at} by {by}. To replace its readings, withdraw them first; to add readings, bring in a file that holds only the new ones.',
-        { file: table.fileName, at: earlier.at, by: earlier.by },
+        { file: table.fileName, at: language.moment(earlier.at), by: earlier.by },
       ),
     );
   }

@@ -17,7 +17,7 @@ export function purchaseFigures(
   { shop, orders }: { readonly shop: Shop; readonly orders?: Orders | undefined },
   language: Language = english,
 ): PurchaseFigures {
-  const { say, money } = language;
+  const { say, day, money } = language;
   const words = (quantity: number, unit: SupplyLine['unit']) => quantityWords(quantity, unit, language);
   // The day that was said last holds until another is said.
   const neededOn = orders?.orders.findLast((order) => order.neededOn !== undefined)?.neededOn;
@@ -87,9 +87,9 @@ export function purchaseFigures(
         what: say(what),
         state: say(state),
         days: [
-          say('drafted {day}', { day: draftedAt.slice(0, 10) }),
-          ...(sentOn === undefined ? [] : [say('sent {day}', { day: sentOn })]),
-          ...(expectedOn === undefined ? [] : [say('expected {day}', { day: expectedOn })]),
+          say('drafted {day}', { day: day(draftedAt) }),
+          ...(sentOn === undefined ? [] : [say('sent {day}', { day: day(sentOn) })]),
+          ...(expectedOn === undefined ? [] : [say('expected {day}', { day: day(expectedOn) })]),
         ].join(', '),
       }),
     ),

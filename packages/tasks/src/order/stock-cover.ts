@@ -58,14 +58,14 @@ export interface Shortage {
 
 /** Items of which more is set aside than is on the shelf, and whose reservation lacks how much. */
 export function shortagesOf({ lines }: Stock, language: Language = english): Shortage[] {
-  const { say } = language;
+  const { say, day } = language;
   return lines.flatMap((line): Shortage[] => {
     const { reservations, onHand, unit, item } = line;
     const short = reservations.filter(({ open, covered }) => covered < open);
     if (short.length === 0) return [];
     const lacking = short.reduce((sum, { open, covered }) => sum + open - covered, 0);
     const who = ({ jobTitle, by, at }: (typeof reservations)[number]) =>
-      say("'{job}' ({by}, {day})", { job: jobTitle, by, day: at.slice(0, 10) });
+      say("'{job}' ({by}, {day})", { job: jobTitle, by, day: day(at) });
     const lack = short
       .map((one) =>
         say('{who} lacks {quantity}', {

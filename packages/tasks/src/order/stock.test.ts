@@ -78,7 +78,7 @@ describe('the stock of the shop', () => {
     await reserveForJob(context, b, lines);
     const { stock } = await noteStock(context, [{ kind: 'stock-counted', item: thick, quantity: 90 }]);
     expect(shortagesOf(stock).map(({ sentence }) => sentence)).toEqual([
-      "Plain wire 1.041 mm (0.0410 in; US 18): 90 g on hand, 126 g set aside. 'Upright below' (Ada, 2026-03-01) lacks 36 g; set aside before: 'Grand upstairs' (Ada, 2026-03-01).",
+      "Plain wire 1.041 mm (0.0410 in; US 18): 90 g on hand, 126 g set aside. 'Upright below' (Ada, 1 March 2026) lacks 36 g; set aside before: 'Grand upstairs' (Ada, 1 March 2026).",
     ]);
     const [again] = reorderList(stock);
     expect(again).toMatchObject({ quantity: 36 });

@@ -92,13 +92,13 @@ export async function chooseScale(
 export function staleSentence(
   job: Job,
   proposal: Job['proposals'][number],
-  { say }: Language = english,
+  { say, day }: Language = english,
 ): string | undefined {
   return proposal.madeFrom === scaleDigest(job, scaleNotesOf(job, 'as found'))
     ? undefined
     : say(
         'Readings have changed since “{name}” was made on {day}: its figures follow them, but its sizes were not weighed again.',
-        { name: proposal.name, day: proposal.at.slice(0, 10) },
+        { name: proposal.name, day: day(proposal.at) },
       );
 }
 

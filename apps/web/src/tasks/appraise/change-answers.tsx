@@ -10,7 +10,7 @@ import { dayText, moneyWords } from './estimate-state.ts';
 /** The change order, line by line, with what the customer said. */
 export function ChangeAnswers() {
   const language = useLanguage();
-  const { list, plain, say, sayNodes } = language;
+  const { day, list, plain, say, sayNodes } = language;
   const { desk, job } = useDesk();
   const [name, setName] = useState(job.customer ?? '');
   const [said, setSaid] = useState<readonly string[]>([]);
@@ -69,7 +69,7 @@ export function ChangeAnswers() {
                   : say('{answer, select, agreed {Agreed} other {Declined}} by {name} on {day}.', {
                       answer: given.answer,
                       name: given.name,
-                      day: given.on,
+                      day: day(given.on),
                     })}
               </p>
               <div className="button-row">

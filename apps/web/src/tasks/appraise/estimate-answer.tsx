@@ -16,7 +16,7 @@ export function EstimateAnswer({
   estimate: Job['estimates'][number];
   isLast: boolean;
 }) {
-  const { say, sayNodes } = useLanguage();
+  const { day, say, sayNodes } = useLanguage();
   const { desk, job } = useDesk();
   const given = job.estimateAnswers.findLast((one) => one.estimate === estimate.entry);
   const conditional = estimate.lines.filter(({ ifFound }) => ifFound !== undefined);
@@ -67,7 +67,7 @@ export function EstimateAnswer({
             {
               answer: <strong>{given.answer === 'accepted' ? say('Accepted') : say('Declined')}</strong>,
               name: given.name,
-              day: given.on,
+              day: day(given.on),
               lines: given.conditionalLines.length,
             },
           )}

@@ -67,7 +67,7 @@ export function EstimatePlace() {
 
 function EstimateVersion({ estimate, isLast }: { estimate: Job['estimates'][number]; isLast: boolean }) {
   const language = useLanguage();
-  const { fixed, localDay, plain, say, sayNodes } = language;
+  const { day, fixed, localDay, plain, say, sayNodes } = language;
   const { currency } = estimate;
   const totals = estimateTotals(estimate);
   const conditional = estimate.lines.filter(({ ifFound }) => ifFound !== undefined);
@@ -95,7 +95,7 @@ function EstimateVersion({ estimate, isLast }: { estimate: Job['estimates'][numb
             conditional: conditional.length,
             hours: fixed(totals.minutes / 60, 1),
             days: estimate.workingDays === undefined ? 'none' : plain(estimate.workingDays),
-            until: estimate.validUntil ?? 'none',
+            until: estimate.validUntil === undefined ? 'none' : day(estimate.validUntil),
           },
         )}
       </p>

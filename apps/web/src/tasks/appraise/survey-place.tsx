@@ -183,7 +183,7 @@ function Thing({
       {earlier.map((one) => (
         <p key={one.entry} className="faint">
           {say('Earlier survey, {day}: {line}', {
-            day: one.copiedFrom!,
+            day: language.day(one.copiedFrom!),
             line: lineWords(one, unit, language),
           })}
         </p>

@@ -86,7 +86,7 @@ export function BassPlace() {
 
 function Checks({ order }: { order: BassOrder }) {
   const language = useLanguage();
-  const { say } = language;
+  const { localDay, say } = language;
   const { desk } = useDesk();
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [name, setName] = useState('');
@@ -175,7 +175,7 @@ function Checks({ order }: { order: BassOrder }) {
               <li key={check.id}>
                 {check.sentence}{' '}
                 <span className="soft">
-                  {check.signed?.name}, {check.signed?.at.slice(0, 10)}: {check.signed?.reason}
+                  {check.signed?.name}, {check.signed && localDay(check.signed.at)}: {check.signed?.reason}
                 </span>
               </li>
             ))}

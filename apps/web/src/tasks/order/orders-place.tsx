@@ -58,7 +58,8 @@ const signs: Readonly<Record<Order['state'], string>> = {
 
 function OrderCard({ order, all }: { order: Order; all: Orders }) {
   const language = useLanguage();
-  const { say } = language;
+  const { day, localDay, say } = language;
+  const onDay = (on: string | undefined) => (on === undefined ? 'none' : day(on));
   const [asked, setAsked] = useState<'sent' | 'confirmed' | 'cancelled' | 'received'>();
   const [undone, setUndone] = useState<Ulid>();
   const { state, supplier, what, lines } = order;
@@ -77,11 +78,11 @@ function OrderCard({ order, all }: { order: Order; all: Orders }) {
           {say(
             'drafted {day} by {by}{sent, select, none {} other {, sent {sent}}}{expected, select, none {} other {, expected {expected}}}{needed, select, none {} other {, needed {needed}}}',
             {
-              day: order.draftedAt.slice(0, 10),
+              day: localDay(order.draftedAt),
               by: order.by,
-              sent: order.sentOn ?? 'none',
-              expected: order.expectedOn ?? 'none',
-              needed: order.neededOn ?? 'none',
+              sent: onDay(order.sentOn),
+              expected: onDay(order.expectedOn),
+              needed: onDay(order.neededOn),
             },
           )}
         </span>
@@ -136,7 +137,7 @@ function OrderCard({ order, all }: { order: Order; all: Orders }) {
               <li key={entry}>
                 {say('{came, plural, one {# line} other {# lines}} came {on}, noted by {by}', {
                   came: came.length,
-                  on,
+                  on: day(on),
                   by,
                 })}{' '}
                 <button type="button" className="button quiet" onClick={() => setUndone(entry)}>

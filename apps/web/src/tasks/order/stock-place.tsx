@@ -103,7 +103,7 @@ export function StockPlace() {
 
 function ShelfLine({ line }: { line: StockLine }) {
   const language = useLanguage();
-  const { say } = language;
+  const { localDay, say } = language;
   const { desk } = useDesk();
   const words = (quantity: number) => quantityWords(quantity, line.unit, language);
   return (
@@ -137,7 +137,7 @@ function ShelfLine({ line }: { line: StockLine }) {
       </dl>
       {line.counted !== undefined && (
         <span className="soft">
-          {say('Counted {day} by {by}.', { day: line.counted.at.slice(0, 10), by: line.counted.by })}
+          {say('Counted {day} by {by}.', { day: localDay(line.counted.at), by: line.counted.by })}
         </span>
       )}
       {line.reservations.length > 0 && (
@@ -148,7 +148,7 @@ function ShelfLine({ line }: { line: StockLine }) {
                 quantity: words(one.open),
                 job: sayKnown(one.jobTitle, language),
                 by: one.by,
-                day: one.at.slice(0, 10),
+                day: localDay(one.at),
               })}{' '}
               <button
                 type="button"
@@ -294,7 +294,7 @@ function CountForm() {
 
 function Suppliers() {
   const language = useLanguage();
-  const { say } = language;
+  const { localDay, say } = language;
   const { desk } = useDesk();
   const { stock } = useShop();
   const fileId = useId();
@@ -358,7 +358,7 @@ function Suppliers() {
                     supplier: list.supplier,
                     lines: list.lines.length,
                     currency: list.currency,
-                    day: list.at.slice(0, 10),
+                    day: localDay(list.at),
                     file: list.file,
                     lead: String(days ?? 'none'),
                     days: days ?? 0,
@@ -380,7 +380,10 @@ function Suppliers() {
           type="button"
           className="button quiet"
           onClick={() =>
-            saveFile(new Blob([priceListExample], { type: 'text/csv' }), 'price-list-example.csv')
+            saveFile(
+              new Blob([priceListExample], { type: 'text/csv' }),
+              `${say('[of a file] price-list-example')}.csv`,
+            )
           }
         >
           {say('Save an example')}

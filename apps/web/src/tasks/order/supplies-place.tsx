@@ -346,7 +346,7 @@ function SupplierCard({
   draft: Order | undefined;
 }) {
   const language = useLanguage();
-  const { say, sayNodes } = language;
+  const { day, localDay, say, sayNodes } = language;
   const { desk } = useDesk();
   const { supplier, currency, lines, total, orderBy } = purchase;
   return (
@@ -357,7 +357,7 @@ function SupplierCard({
           <li key={line.id}>
             <span>
               {packs} × {packWords}: {line.what} <span className="soft">({article})</span>
-              {by !== undefined && <span className="soft"> {say('order by {day}', { day: by })}</span>}
+              {by !== undefined && <span className="soft"> {say('order by {day}', { day: day(by) })}</span>}
               {remark !== undefined && <span className="soft"> {remark}</span>}
             </span>
             <span className="number">{priceText(price, currency, language)}</span>
@@ -366,14 +366,14 @@ function SupplierCard({
       </ul>
       <p className="order-total">
         <strong>{priceText(total, currency, language)}</strong>
-        {orderBy !== undefined && <> · {say('order by {day}', { day: orderBy })}</>}
+        {orderBy !== undefined && <> · {say('order by {day}', { day: day(orderBy) })}</>}
       </p>
       {draft !== undefined && (
         <p>
           {sayNodes(
             '▲ A draft of {day} stands under {link}. Send it or cancel it before another is written.',
             {
-              day: draft.draftedAt.slice(0, 10),
+              day: localDay(draft.draftedAt),
               link: (
                 <a href={hashOf({ place: 'job', job: desk.id, task: 'order', part: 'orders' })}>
                   {say('Orders')}

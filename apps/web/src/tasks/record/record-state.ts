@@ -292,7 +292,7 @@ export async function reasonFor(
 ): Promise<string> {
   if (given.trim() !== '') return given.trim();
   const { seal } = await readJob(context, job);
-  if (seal !== undefined) throw new RecordIsSealed(seal.at);
+  if (seal !== undefined) throw new RecordIsSealed(seal.at, context.language);
   return otherwise;
 }
 
