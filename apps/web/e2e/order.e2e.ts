@@ -64,7 +64,7 @@ test('supplies are covered from the stock, bought from a price list, and come in
     await page.getByLabel('Needed on').fill('2027-03-20');
     const card = page.getByRole('region', { name: 'To buy from Invented Wire' });
     // Ten days of lead time before 20 March.
-    await expect(card).toContainText('order by 2027-03-10');
+    await expect(card).toContainText('order by 10 March 2027');
     await card.getByRole('button', { name: 'Draft the order to Invented Wire' }).click();
     await goTo(page, 'Orders');
     const order = page.getByRole('article', { name: 'Order to Invented Wire' });
