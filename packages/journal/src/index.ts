@@ -56,6 +56,7 @@ export {
   stockItemSchema,
   stockUnitOf,
 } from './facts/stock-item.ts';
+export { type StringingMishap, stringingMishaps } from './facts/stringing.ts';
 export type { StringPlace } from './facts/wire-path.ts';
 // A job as a file
 export { readJournalLines, type UnreadLine, writeJournalLines } from './file/journal-lines.ts';
@@ -87,6 +88,7 @@ export {
   type Stock,
   type StockLine,
 } from './fold/fold-stock.ts';
+export { foldStringing, type Stringing, stringName, type WireOn } from './fold/fold-stringing.ts';
 export type {
   Amendment,
   Job,

@@ -48,6 +48,7 @@ import {
   stockReservedSchema,
   stockUsedSchema,
 } from './stock-moves.ts';
+import { stringingMishapSchema, wireOnSchema } from './stringing.ts';
 import { gapAcceptedSchema, sealedSchema } from './strip.ts';
 import { unisonsDescribedSchema } from './unisons-described.ts';
 import { windingDescribedSchema } from './winding-described.ts';
@@ -100,6 +101,8 @@ export const factSchema = z.discriminatedUnion('kind', [
   orderMovedSchema,
   orderCheckSignedSchema,
   goodsReceivedSchema,
+  wireOnSchema,
+  stringingMishapSchema,
   passBegunSchema,
   passReadSchema,
   passMishapSchema,
