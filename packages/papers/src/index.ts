@@ -37,5 +37,5 @@ export { renderCsv } from './render/csv.ts';
 export { scaleComparisonPaper } from './scale-comparison/scale-comparison-paper.ts';
 export type { SettlingFigures } from './settling-log/settling-figures.ts';
 export { raisingCautions, settlingLogPaper } from './settling-log/settling-log-paper.ts';
-export type { StringingFigures } from './stringing-sheets/stringing-figures.ts';
+export type { StringingFigures, StringingString } from './stringing-sheets/stringing-figures.ts';
 export { stringingSheetsPaper } from './stringing-sheets/stringing-sheets-paper.ts';

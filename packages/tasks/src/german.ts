@@ -9,6 +9,7 @@ import { german as jobFile } from './job-file/german.ts';
 import { german as order } from './order/german.ts';
 import { german as scale } from './scale/german.ts';
 import { german as settle } from './settle/german.ts';
+import { german as string } from './string/german.ts';
 import { german as besideFolders } from './words/german.ts';
 
 /** All messages of the packages in German, for whoever makes papers or runs tasks. */
@@ -24,4 +25,5 @@ export const german: Catalogue = {
   ...scale,
   ...handOver,
   ...settle,
+  ...string,
 };

@@ -267,6 +267,7 @@ export {
   type Shortage,
   shortagesOf,
 } from './order/stock-cover.ts';
+export { stringingFigures } from './order/stringing-figures.ts';
 export {
   type GoingOnState,
   goingOnStates,
@@ -355,6 +356,23 @@ export {
   type SettlingOutcome,
 } from './settle/settle-commands.ts';
 export { planRemarks } from './settle/settling-figures.ts';
+// String
+export {
+  noteStringingMishap,
+  putWireOn,
+  type StringingMishapToNote,
+  type StringingOutcome,
+  type WireToPutOn,
+} from './string/stringing-commands.ts';
+export {
+  nextWire,
+  type SectionStrung,
+  type StringingCourse,
+  type StringingOrder,
+  stringingCourse,
+  stringingOrders,
+  type WireToString,
+} from './string/stringing-course.ts';
 // Before the strip
 export { acceptGaps, SurveyIncomplete, sealRecord } from './strip-record.ts';
 

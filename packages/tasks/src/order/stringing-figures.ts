@@ -52,7 +52,9 @@ export function stringingFigures(
 }
 
 /** Diameter of the new pin of a string, where the pins are chosen. */
-export function newPinDiameters(job: Job): (string: OrderString) => Metres | undefined {
+export function newPinDiameters(
+  job: Job,
+): (string: Pick<OrderString, 'key' | 'string'>) => Metres | undefined {
   const { counts, remedies } = pinChoice(job);
   const known = counts.bySize.filter(({ diameter }) => diameter !== undefined);
   const usual = known.length === 1 ? known[0]!.diameter : undefined;
