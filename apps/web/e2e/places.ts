@@ -29,6 +29,8 @@ export const places = [
   'order/stock',
   'order/papers',
   'string',
+  'string/bass',
+  'string/paper',
   'settle',
   'settle/course',
   'settle/follow-ups',

@@ -151,7 +151,7 @@ function Task({ task, part }: { task: TaskName; part: string | undefined }) {
     case 'order':
       return <OrderPage part={part} />;
     case 'string':
-      return <StringPage />;
+      return <StringPage part={part} />;
     case 'settle':
       return <SettlePage part={part} />;
     case 'hand-over':

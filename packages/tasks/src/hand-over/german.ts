@@ -2,6 +2,7 @@ import type { Catalogue } from '@becket/core';
 
 /** The hand-over, in German. */
 export const german: Catalogue = {
+  'Not every wire is noted as being on: {notes}.': 'Nicht jeder Draht ist als aufgezogen notiert: {notes}.',
   '{note}, {quantity}: {measured} mm measured, {chosen} mm chosen.':
     '{note}, {quantity}: {measured} mm gemessen, {chosen} mm gewählt.',
   'Cannot hand this piano over: a job that is not handed over is needed, it was handed to {name} on {day}. Take that back first.':

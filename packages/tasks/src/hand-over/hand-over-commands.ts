@@ -4,6 +4,7 @@ import {
   foldHandOver,
   foldJob,
   foldSettling,
+  foldStringing,
   type HandOver,
   type Job,
   scaleDigest,
@@ -70,7 +71,11 @@ export async function handOver(
   }
   const settling = foldSettling(existing);
   const scale = strungScale(state);
-  const open = stillOpen(state, { settling, scale, today: toMake.on }, language);
+  const open = stillOpen(
+    state,
+    { stringing: foldStringing(existing), settling, scale, today: toMake.on },
+    language,
+  );
   if (open.length > 0 && !isOpenAccepted)
     throw new RangeError(
       say(

@@ -3,6 +3,7 @@ import {
   type Entry,
   foldHandOver,
   foldSettling,
+  foldStringing,
   type Job,
   offsetOf,
   type Settling,
@@ -52,7 +53,9 @@ export function handOverFigures(
       })),
     stillOpen:
       handOver?.stillOpen ??
-      stillOpen(job, { settling, scale, today }, language).map(({ sentence }) => sentence),
+      stillOpen(job, { stringing: foldStringing(entries), settling, scale, today }, language).map(
+        ({ sentence }) => sentence,
+      ),
     torque: pinTorqueMap(job, { stage: 'as strung', language }).sections,
     bearing: bearingOf(job),
     pitch: finalPitch(job, settling),

@@ -1,9 +1,10 @@
-import { foldHandOver, foldSettling, strungScale } from '@becket/journal';
+import { foldHandOver, foldSettling, foldStringing, strungScale } from '@becket/journal';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { entriesOf, readJob, type TaskContext } from '../context.ts';
 import { recordReadings, withdrawEntry } from '../record-reading.ts';
 import { chooseScale } from '../scale/scale-commands.ts';
 import { planFollowUp, recordPass } from '../settle/settle-commands.ts';
+import { putWireOn } from '../string/stringing-commands.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { settlingJob } from '../testing/settling-job.ts';
 import { type HandOverToMake, handOver } from './hand-over-commands.ts';
@@ -30,10 +31,14 @@ const toMake: HandOverToMake = {
 
 async function openNow(): Promise<string[]> {
   const job = await readJob(context, id);
-  const settling = foldSettling(await entriesOf(context, id));
-  return stillOpen(job, { settling, scale: strungScale(job), today: '2026-06-01' }).map(
-    ({ sentence }) => sentence,
-  );
+  const entries = await entriesOf(context, id);
+  const settling = foldSettling(entries);
+  return stillOpen(job, {
+    stringing: foldStringing(entries),
+    settling,
+    scale: strungScale(job),
+    today: '2026-06-01',
+  }).map(({ sentence }) => sentence);
 }
 
 describe('what is still open', () => {
@@ -74,6 +79,20 @@ describe('what is still open', () => {
     expect(open).toContain('Bearing was not read on the new strings: high.');
     expect(open).toContain('Pass 1 is not finished: high.');
     expect(open).toContain('The follow-up of 20 May 2026 is not done.');
+  });
+
+  it('names notes that lack a wire once wires are noted', async () => {
+    const sentence = 'Not every wire is noted as being on: C4 to B4.';
+    expect(await openNow()).not.toContain(sentence);
+    await putWireOn(context, id, {
+      strings: [
+        { key: 40, string: 1 },
+        { key: 40, string: 2 },
+      ],
+    });
+    expect(await openNow()).toContain(sentence);
+    await putWireOn(context, id, { strings: [{ key: 40, string: 3 }] });
+    expect(await openNow()).toContain('Not every wire is noted as being on: C#4 to B4.');
   });
 
   it('joins neighbouring notes', () => {

@@ -1,5 +1,13 @@
 import { english, type Language } from '@becket/core';
-import { asFoundRecord, isFinished, type Job, type Settling, type StrungScale } from '@becket/journal';
+import {
+  asFoundRecord,
+  isFinished,
+  type Job,
+  type Settling,
+  type Stringing,
+  type StrungScale,
+  stringName,
+} from '@becket/journal';
 import { noteRuns } from './note-runs.ts';
 
 /** Something that is unknown or not done, where it is settled, and what it is. */
@@ -25,11 +33,17 @@ export interface OpenThing {
  */
 export function stillOpen(
   job: Job,
-  { settling, scale, today }: { settling: Settling; scale: StrungScale; today: string },
+  {
+    stringing,
+    settling,
+    scale,
+    today,
+  }: { stringing: Stringing; settling: Settling; scale: StrungScale; today: string },
   language: Language = english,
 ): OpenThing[] {
   return [
     ...openRecord(job, language),
+    ...openStringing(job, stringing, language),
     ...openScale(job, scale, language),
     ...openSections(job, language),
     ...openPasses(job, settling, language),
@@ -46,6 +60,26 @@ function openRecord({ seal, piano }: Job, { say }: Language): OpenThing[] {
     ...(seal === undefined
       ? [{ about: 'record', sentence: say('The as-found record is not sealed.') } as const]
       : []),
+  ];
+}
+
+/** Strings that nobody noted a wire on, where wires were noted at all: a piano may have been strung by the sheets. */
+function openStringing({ unisons }: Job, { wires, mishaps }: Stringing, language: Language): OpenThing[] {
+  if (wires.size === 0 && mishaps.length === 0) return [];
+  const bare = [...unisons.entries()]
+    .filter(([key, { strings }]) =>
+      Array.from({ length: strings }, (_, index) => index + 1).some(
+        (string) => !wires.has(stringName({ key, string })),
+      ),
+    )
+    .map(([key]) => key);
+  if (bare.length === 0) return [];
+  const notes = noteRuns(bare, language);
+  return [
+    {
+      about: 'stringing',
+      sentence: language.say('Not every wire is noted as being on: {notes}.', { notes }),
+    },
   ];
 }
 

@@ -4,7 +4,7 @@ import type { Catalogue } from '@becket/core';
 export const german: Catalogue = {
   'section by section, from the bass': 'Abschnitt für Abschnitt, vom Bass her',
   'section by section, from the treble': 'Abschnitt für Abschnitt, vom Diskant her',
-  'the section with the least on it': 'der Abschnitt, auf dem am wenigsten ist',
+  'the section with the least on it first': 'zuerst der Abschnitt, auf dem am wenigsten ist',
   '{name} differs from its order. Send it back, or take it by name under Order › Orders.':
     '{name} weicht von der Bestellung ab. Zurückschicken oder unter Bestellen › Bestellungen namentlich hinnehmen.',
   '{name} is here but not measured. Measure it under Order › Orders first.':

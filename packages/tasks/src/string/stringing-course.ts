@@ -124,7 +124,7 @@ export function stringingCourse(
 export const stringingOrders = {
   'bass first': message('section by section, from the bass'),
   'treble first': message('section by section, from the treble'),
-  even: message('the section with the least on it'),
+  even: message('the section with the least on it first'),
 } as const;
 export type StringingOrder = keyof typeof stringingOrders;
 

@@ -3,6 +3,7 @@ import type { Metres } from '@becket/core';
 import {
   foldHandOver,
   foldSettling,
+  foldStringing,
   type HandOver,
   type StrungScale,
   strungDeviations,
@@ -40,7 +41,12 @@ export function HandOverPlace() {
   const made = useMemo(() => foldHandOver(entries), [entries]);
   const scale = useMemo(() => strungScale(job), [job]);
   const open = useMemo(
-    () => stillOpen(job, { settling: foldSettling(entries), scale, today: todayHere() }, language),
+    () =>
+      stillOpen(
+        job,
+        { stringing: foldStringing(entries), settling: foldSettling(entries), scale, today: todayHere() },
+        language,
+      ),
     [job, entries, scale, language],
   );
   const deviations = useDeviations(scale);

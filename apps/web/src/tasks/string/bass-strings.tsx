@@ -1,4 +1,3 @@
-import './string.css';
 import { type Message, message } from '@becket/core';
 import { foldOrders } from '@becket/journal';
 import {
