@@ -1,7 +1,9 @@
-import { foldSettling, passPlan, settlingLimits, strungScale } from '@becket/journal';
+import { foldSettling, foldStringing, passPlan, settlingLimits, strungScale } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
 import { entriesOf, readJob } from '../context.ts';
 import { handOverFigures } from '../hand-over/hand-over-figures.ts';
+import { stringingFigures } from '../order/stringing-figures.ts';
+import { stringingCourse } from '../string/stringing-course.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { settleDemoJob } from './invented-settling.ts';
 import { openDemoJob } from './open-demo-job.ts';
@@ -15,6 +17,17 @@ describe('settleDemoJob()', () => {
     const entries = await entriesOf(context, id);
     const settling = foldSettling(entries);
     expect(settling.passes.map(({ pass }) => pass)).toEqual([1, 2, 3]);
+
+    // Every wire of the plan is on; the one of A#4 is thicker than was chosen, and one kinked and was strung again.
+    const stringing = foldStringing(entries);
+    const course = stringingCourse(job, { figures: stringingFigures(job), stringing, bass: [] });
+    expect([course.on, course.strays]).toEqual([course.wires.length, []]);
+    expect(
+      course.wires
+        .filter(({ isOtherSize }) => isOtherSize)
+        .flatMap(({ strings }) => strings.map(({ note }) => note)),
+    ).toContain('A#4');
+    expect(stringing.mishaps.map(({ what, isOff }) => [what, isOff])).toEqual([['kinked', true]]);
 
     const plan = passPlan(job, settling, settlingLimits(job));
     expect(plan.isUnderWay).toBe(true);

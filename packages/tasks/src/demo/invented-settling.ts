@@ -3,6 +3,7 @@ import type { TaskContext } from '../context.ts';
 import { type ReadingToRecord, recordReadings } from '../record-reading.ts';
 import { chooseScale } from '../scale/scale-commands.ts';
 import { type PassToRecord, planFollowUp, recordFollowUp, recordPass } from '../settle/settle-commands.ts';
+import { stringDemoJob } from './invented-stringing.ts';
 
 /*
  * The invented grand after it was restrung by its old scale: what was measured on its new wire, two passes, the beginning of a
@@ -81,6 +82,7 @@ function pass(
 /** Adds what came after the stringing to the invented grand; it is not handed over yet. */
 export async function settleDemoJob(context: TaskContext, job: Ulid): Promise<void> {
   await chooseScale(context, job, { scale: 'as found', reason: 'the old scale is even, and is kept' });
+  await stringDemoJob(context, job);
   const strung = { stage: 'as strung' } as const;
   const readings: ReadingToRecord[] = [
     ...wires.map(
