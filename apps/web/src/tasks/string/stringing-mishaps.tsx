@@ -2,7 +2,6 @@ import { type Message, message, noteName, parseNote } from '@becket/core';
 import { type Stringing, type StringingMishap, type StringPlace, stringingMishaps } from '@becket/journal';
 import { noteStringingMishap, withdrawEntry } from '@becket/tasks';
 import { type FormEvent, useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
@@ -42,7 +41,7 @@ export function StringingMishaps({ stringing, suggested }: Props) {
     setProblem(undefined);
     try {
       const key = parseNote(noteText.trim());
-      await runHere(desk, (context, id) =>
+      await desk.runHere((context, id) =>
         noteStringingMishap(context, id, {
           what,
           strings: [{ key, string: Number(string) as 1 | 2 | 3 }],

@@ -10,7 +10,6 @@ import {
 } from '@becket/tasks';
 import { useRef, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
-import { runHere } from '../../desk/run-here.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { SelectField } from '../../parts/select-field.tsx';
@@ -47,7 +46,7 @@ export function WiresPlace() {
     isKeeping.current = true;
     setProblem(undefined);
     try {
-      const { entry } = await runHere(desk, (context, id) =>
+      const { entry } = await desk.runHere((context, id) =>
         putWireOn(context, id, {
           strings: wire.strings.map(({ key, string }) => ({ key, string })),
           ...(diameter_m === undefined ? {} : { diameter_m }),
