@@ -360,6 +360,25 @@ describe('when rounds begin', () => {
     expect(await server.ids()).toHaveLength(5);
   });
 
+  test('one begins soon for an entry that is kept while another round is at its end', async () => {
+    const { store, exchange } = await device(server);
+    const [first, second] = wireEntries(2);
+    await store.append([first!]);
+    const { readAfter } = server.link;
+    // The job was sent already when this one is kept.
+    server.link.readAfter = async (job, cursor) => {
+      server.link.readAfter = readAfter;
+      await store.append([second!]);
+      return readAfter(job, cursor);
+    };
+    exchange.wake();
+    await pass(0);
+    expect(await server.ids()).toEqual([first!.id]);
+    await pass(100);
+    expect(await server.ids()).toEqual([first!.id, second!.id]);
+    expect(exchange.state.get().unsent).toBe(0);
+  });
+
   test('news of the job that is watched starts one; of another, no more', async () => {
     const { exchange } = await device(server);
     exchange.watch(jobA);

@@ -152,14 +152,14 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
       await count();
       wait = firstWait;
       state.update({ server: 'here', lastAt: now().toISOString() });
-      schedule(restBetweenRounds);
+      rest(restBetweenRounds);
     } catch (error) {
       const isAway = error instanceof ServerAway;
       state.update({
         server: isAway ? 'away' : state.get().server,
         problem: isAway ? undefined : error instanceof Error ? error.message : String(error),
       });
-      schedule(wait);
+      rest(wait);
       wait = Math.min(wait * 2, longestWait);
     }
   }
@@ -170,11 +170,19 @@ export function startExchange({ store, link, now, oneAtATime = (round) => round(
     timer = setTimeout(() => void round(), delay);
   }
 
+  /** The next round of its own accord: one that was wished for during this round comes sooner, and is left to come. */
+  function rest(delay: number): void {
+    if (timer === undefined) schedule(delay);
+  }
+
   function round(): Promise<void> {
     if (running) {
       isWanted = true;
       return running;
     }
+    // This round is the one that was waited for.
+    clearTimeout(timer);
+    timer = undefined;
     running = once().finally(() => {
       running = undefined;
       if (isWanted && !isStopped) {
