@@ -36,8 +36,22 @@ test('wires are ticked off with one key, one breaks and is strung again, and und
   await test.step('a wire left out comes back at the end, and can be wanted at once', async () => {
     await page.getByRole('button', { name: 'Leave it out for now' }).click();
     await expect(card(page, 'D3 / 1 – D3 / 2')).toBeVisible();
+    await expect(plan).toBeFocused();
     await page.getByRole('button', { name: 'Next: C#3 / 2 – C#3 / 3' }).click();
     await expect(card(page, 'C#3 / 2 – C#3 / 3')).toBeVisible();
+  });
+
+  await test.step('a note that is chosen on the plan is wanted next', async () => {
+    const plan = page.getByRole('slider', { name: 'Drawn plan of the strings: note' });
+    await plan.focus();
+    await page.keyboard.press('End');
+    // Of the upper section nothing is read: its last note has no wire to string, and what was wanted stays.
+    await expect(card(page, 'C#3 / 2 – C#3 / 3')).toBeVisible();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowRight');
+    await expect(card(page, 'D3 / 1 – D3 / 2')).toBeVisible();
+    await page.getByRole('button', { name: 'Next: C#3 / 2 – C#3 / 3' }).click();
   });
 
   await test.step('another size is kept as it is, and stands beside the plan', async () => {

@@ -72,9 +72,17 @@ export function NextWire({ wire, onPutOn, onLeaveOut }: Props) {
   );
 }
 
-/** The one thing to do here, wire after wire, with one key; what lies above, the caution, stays in sight. */
+/**
+ * The one thing to do here, wire after wire, with one key; what lies above, the caution, stays in sight. Whoever is elsewhere
+ * on the page, on the plan for one, keeps the focus there.
+ */
 function focusQuietly(button: HTMLButtonElement | null): void {
-  button?.focus({ preventScroll: true });
+  const { activeElement } = document;
+  const isElsewhere =
+    activeElement !== null &&
+    activeElement !== document.body &&
+    button?.closest('.task')?.contains(activeElement) !== true;
+  if (!isElsewhere) button?.focus({ preventScroll: true });
 }
 
 /** Another size went on than was planned: it is noted as it is, and shown beside the plan. */

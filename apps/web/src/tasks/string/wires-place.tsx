@@ -8,7 +8,7 @@ import {
   type WireToString,
   withdrawEntry,
 } from '@becket/tasks';
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
@@ -39,6 +39,22 @@ export function WiresPlace() {
   const next =
     course.wires.find(({ id, is }) => id === wanted && is === 'to do') ??
     nextWire(course, order, passed ?? last?.wire.id ?? latestOn(course.wires)?.id);
+
+  // A note that is tapped on the plan is wanted next.
+  const latest = useRef(course);
+  latest.current = course;
+  useEffect(
+    () =>
+      desk.selectedKey.subscribe(() => {
+        const tapped = desk.selectedKey.get();
+        const wire = latest.current.wires.find(
+          ({ is, held, strings }) =>
+            is === 'to do' && held === undefined && strings.some(({ key }) => key === tapped),
+        );
+        if (wire !== undefined) setWanted(wire.id);
+      }),
+    [desk],
+  );
 
   async function putOn(wire: WireToString, diameter_m: number | undefined): Promise<boolean> {
     // A key that is held down, or pressed twice, notes one wire.
