@@ -43,9 +43,15 @@ describe('settleDemoJob()', () => {
       expect(next!.overpull).toBeLessThanOrEqual(Math.max(0, highestOffset!));
 
     expect(strungScale(job).notes.filter(({ from }) => from === 'measured')).toHaveLength(8);
-    const { torque, bearing, stillOpen, deviations } = handOverFigures(job, { entries, today: '2026-06-01' });
+    const { done, torque, bearing, stillOpen, deviations } = handOverFigures(job, {
+      entries,
+      today: '2026-06-01',
+    });
     // The old wire of A#4 was one of 0.037 in, 0.9398 mm; worn readings of the others are no deviation.
     expect(deviations).toEqual([{ what: 'A#4, wire: 0.965 mm measured, 0.940 mm chosen.' }]);
+    expect(done.find((sentence) => sentence.includes('strung'))).toMatch(
+      /^139 wires were strung, noted from .+; one came off on the way\.$/,
+    );
     expect(torque.every(({ mean }) => mean !== undefined)).toBe(true);
     expect(bearing.every(({ rises }) => rises.length === 1)).toBe(true);
     expect(stillOpen).toContain('Pass 3 is not finished: tenor, low treble, bass, high treble.');

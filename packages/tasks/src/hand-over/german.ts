@@ -2,6 +2,8 @@ import type { Catalogue } from '@becket/core';
 
 /** The hand-over, in German. */
 export const german: Catalogue = {
+  '{count, plural, one {One wire was strung} other {# wires were strung}}, noted from {first} to {last}{off, plural, =0 {} one {; one came off on the way} other {; # came off on the way}}.':
+    '{count, plural, one {Ein Draht wurde aufgezogen} other {# Drähte wurden aufgezogen}}, notiert vom {first} bis {last}{off, plural, =0 {} one {; einer ging unterwegs ab} other {; # gingen unterwegs ab}}.',
   'Not every wire is noted as being on: {notes}.': 'Nicht jeder Draht ist als aufgezogen notiert: {notes}.',
   '{note}, {quantity}: {measured} mm measured, {chosen} mm chosen.':
     '{note}, {quantity}: {measured} mm gemessen, {chosen} mm gewählt.',

@@ -28,6 +28,7 @@ export function handOverFigures(
   { entries, today }: { entries: readonly Entry[]; today: string },
   language: Language = english,
 ): HandOverFigures {
+  const stringing = foldStringing(entries);
   const settling = foldSettling(entries);
   const handOver = foldHandOver(entries);
   const scale = strungScale(job);
@@ -45,7 +46,7 @@ export function handOverFigures(
             'The strings below are not those of the hand-over of {day}: a reading was added or changed since.',
             { day: language.day(handOver.on) },
           ),
-    done: whatWasDone(job, { settling, scale }, language),
+    done: whatWasDone(job, { stringing, settling, scale }, language),
     deviations:
       handOver?.deviations ??
       strungDeviations(job, scale, wanted).map((deviation) => ({
@@ -53,9 +54,7 @@ export function handOverFigures(
       })),
     stillOpen:
       handOver?.stillOpen ??
-      stillOpen(job, { stringing: foldStringing(entries), settling, scale, today }, language).map(
-        ({ sentence }) => sentence,
-      ),
+      stillOpen(job, { stringing, settling, scale, today }, language).map(({ sentence }) => sentence),
     torque: pinTorqueMap(job, { stage: 'as strung', language }).sections,
     bearing: bearingOf(job),
     pitch: finalPitch(job, settling),

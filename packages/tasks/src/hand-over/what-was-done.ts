@@ -1,16 +1,17 @@
 import { english, inMillimetres, type Language, message, metres } from '@becket/core';
-import type { Job, Settling, StrungScale } from '@becket/journal';
+import type { Job, Settling, Stringing, StrungScale } from '@becket/journal';
 import { noteRuns } from './note-runs.ts';
 
 /** What was done on the piano, one sentence each, in the order of the work; each from a fact of the job. */
 export function whatWasDone(
   job: Job,
-  { settling, scale }: { settling: Settling; scale: StrungScale },
+  { stringing, settling, scale }: { stringing: Stringing; settling: Settling; scale: StrungScale },
   language: Language = english,
 ): string[] {
   return [
     ...chosenScale(job, scale, language),
     ...pinsDriven(job, language),
+    ...wiresStrung(stringing, language),
     ...agreedChanges(job, language),
     ...measuredWire(scale, language),
     ...passes(settling, language),
@@ -50,6 +51,20 @@ function pinsDriven({ pinsDriven: driven }: Job, language: Language): string[] {
           notes,
         });
   });
+}
+
+function wiresStrung({ wires, mishaps }: Stringing, { say, day }: Language): string[] {
+  const all = [...new Set(wires.values())].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+  const [first] = all;
+  const last = all.at(-1);
+  if (first === undefined || last === undefined) return [];
+  const off = mishaps.filter(({ isOff }) => isOff).length;
+  return [
+    say(
+      '{count, plural, one {One wire was strung} other {# wires were strung}}, noted from {first} to {last}{off, plural, =0 {} one {; one came off on the way} other {; # came off on the way}}.',
+      { count: all.length, first: day(first.at), last: day(last.at), off },
+    ),
+  ];
 }
 
 function agreedChanges({ damages, changeAnswers }: Job, { say, day }: Language): string[] {
