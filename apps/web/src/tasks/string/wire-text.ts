@@ -2,9 +2,9 @@ import { inInches, inMillimetres, type Language, message } from '@becket/core';
 import type { WireToString } from '@becket/tasks';
 import { type LengthUnit, lengthText, otherUnit } from '../../parts/length-text.ts';
 
-/** 'C4 / 2 – C4 / 3': note, and string from the bass side. */
+/** 'C4 / 2 – C4 / 3': note, and string from the bass side, each of them on one line. */
 export const stringsText = ({ strings }: Pick<WireToString, 'strings'>): string =>
-  strings.map(({ note, string }) => `${note} / ${string}`).join(' – ');
+  strings.map(({ note, string }) => `${note}\u00a0/\u00a0${string}`).join(' – ');
 
 /** '1.041 mm (0.0410 in)', then the listed size. */
 export function sizeText({ diameter, size }: WireToString, unit: LengthUnit, language: Language): string {
