@@ -62,14 +62,18 @@ export function readTypedNumber(text: string, { say }: Language = english): Type
   };
 }
 
+/** Figures with the decimal mark of the language in place of either: a field starts with what its reader would type. */
+export const withMark = (figures: string, { fixed }: Language = english): string =>
+  figures.replace(/[.,]/, fixed(0.5, 1).charAt(1));
+
 /**
  * A typed number as it is read back: digit for digit, since 1.020 says more than 1.02, with the decimal mark of the
  * language, so that 1,020 cannot be taken for a thousand; or its value, where it was typed in a unit that is kept as
  * another: '41 thou' is 0.041 in, and never 41 in.
  */
-export function numberAsTyped(text: string, value: number, { fixed, plain }: Language = english): string {
+export function numberAsTyped(text: string, value: number, language: Language = english): string {
   const digits = text.trim().replace(/\s*[a-zµμ"″]+$/i, '');
   const alone = readTypedNumber(digits);
-  const mark = fixed(0.5, 1).charAt(1);
-  return alone.is === 'number' && alone.value === value ? digits.replace(/[.,]/, mark) : plain(value);
+  const isAsTyped = alone.is === 'number' && alone.value === value;
+  return isAsTyped ? withMark(digits, language) : language.plain(value);
 }

@@ -40,13 +40,14 @@ export const emptyPianoForm: PianoForm = {
   year: '',
 };
 
-export function formOfPiano(piano: Piano): PianoForm {
+export function formOfPiano(piano: Piano, { plain }: Language = english): PianoForm {
   return {
     form: piano.form,
-    size: piano.size_m === undefined ? '' : `${Number(inMillimetres(metres(piano.size_m)).toFixed(1))} mm`,
+    size:
+      piano.size_m === undefined ? '' : `${plain(Number(inMillimetres(metres(piano.size_m)).toFixed(1)))} mm`,
     firstNote: noteName(piano.firstKey),
     lastNote: noteName(piano.lastKey),
-    pitch: String(piano.referencePitch_hz),
+    pitch: plain(piano.referencePitch_hz),
     maker: piano.maker ?? '',
     model: piano.model ?? '',
     serialNumber: piano.serialNumber ?? '',

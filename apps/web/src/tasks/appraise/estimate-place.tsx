@@ -172,7 +172,9 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
   const { desk, job } = useDesk();
   const learned = useLearnedHours();
   const [rates, setRates] = useState<RatesForm>(() =>
-    from === undefined ? keptRates(storageHere, currencyOf(language.locale)) : ratesOfEstimate(from),
+    from === undefined
+      ? keptRates(storageHere, currencyOf(language.locale))
+      : ratesOfEstimate(from, language),
   );
   const [lines, setLines] = useState<readonly LineForm[] | undefined>(() =>
     from === undefined ? undefined : linesOfEstimate(from, language),
@@ -196,7 +198,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
   function draft(): void {
     try {
       const first = draftEstimate(job, { rates: ratesOf(rates, undefined, language), learned, language });
-      setLines(linesOfDraft(first));
+      setLines(linesOfDraft(first, language));
       setAssumed(first.assumed);
       setProblem(undefined);
     } catch (error) {

@@ -9,6 +9,7 @@ import {
 } from '@becket/core';
 import type { EstimateLine, Job } from '@becket/journal';
 import type { EstimateDraft, EstimateRates, EstimateToMake } from '@becket/tasks';
+import { withMark } from '../../parts/typed-number.ts';
 
 /** What the shop charges, as it stands in the fields. */
 export interface RatesForm {
@@ -45,7 +46,9 @@ export const startingRates: RatesForm = {
   pricesIncludeTax: false,
 };
 
-const percent = (basisPoints: number): string => String(basisPoints / 100);
+const percent = (basisPoints: number, { plain }: Language): string => plain(basisPoints / 100);
+const moneyField = (amount: number, currency: string, language: Language): string =>
+  withMark(plainMoneyText(minorUnits(amount), currency), language);
 
 /** A share typed in per cent, in hundredths of a per cent. An empty field is not 0 %: it has to be said. */
 export function basisPointsOf(typed: string, what: string, { say }: Language = english): number {
@@ -118,7 +121,7 @@ export function ratesOf(
 }
 
 /** The lines of a first draft, priced or not, in their order. */
-export function linesOfDraft(draft: EstimateDraft): LineForm[] {
+export function linesOfDraft(draft: EstimateDraft, language: Language = english): LineForm[] {
   const { currency } = draft;
   const firm = [...draft.lines, ...draft.notPriced];
   const groups: EstimateLine['group'][] = ['labour', 'materials', 'other'];
@@ -134,16 +137,14 @@ export function linesOfDraft(draft: EstimateDraft): LineForm[] {
         amount.by === 'time'
           ? amount.minutes === undefined
             ? ''
-            : hoursText(amount.minutes)
+            : hoursText(amount.minutes, language)
           : amount.quantity_thousandths === undefined
             ? ''
-            : String(amount.quantity_thousandths / 1000),
+            : language.plain(amount.quantity_thousandths / 1000),
       unit: amount.by === 'time' ? 'hours' : amount.unit,
       price:
-        'unitPriceMinorUnits' in amount
-          ? plainMoneyText(minorUnits(amount.unitPriceMinorUnits), currency)
-          : '',
-      taxPercent: percent(taxRate_basisPoints),
+        'unitPriceMinorUnits' in amount ? moneyField(amount.unitPriceMinorUnits, currency, language) : '',
+      taxPercent: percent(taxRate_basisPoints, language),
       ifFound: ifFound ?? '',
       isLeftOut: false,
       because: draft.because.get(id) ?? '',
@@ -151,20 +152,26 @@ export function linesOfDraft(draft: EstimateDraft): LineForm[] {
 }
 
 /** The lines of a version that was made, to start the next one from. */
-export function linesOfEstimate(estimate: Job['estimates'][number], { say }: Language = english): LineForm[] {
+export function linesOfEstimate(
+  estimate: Job['estimates'][number],
+  language: Language = english,
+): LineForm[] {
+  const { say, plain } = language;
   const { currency } = estimate;
   return estimate.lines.map(({ id, group, what, amount, taxRate_basisPoints, ifFound }) => ({
     id,
     group,
     what,
     by: amount.by,
-    amount: amount.by === 'time' ? hoursText(amount.minutes) : String(amount.quantity_thousandths / 1000),
+    amount:
+      amount.by === 'time' ? hoursText(amount.minutes, language) : plain(amount.quantity_thousandths / 1000),
     unit: amount.by === 'time' ? 'hours' : amount.unit,
-    price: plainMoneyText(
-      minorUnits(amount.by === 'time' ? amount.hourlyRateMinorUnits : amount.unitPriceMinorUnits),
+    price: moneyField(
+      amount.by === 'time' ? amount.hourlyRateMinorUnits : amount.unitPriceMinorUnits,
       currency,
+      language,
     ),
-    taxPercent: percent(taxRate_basisPoints),
+    taxPercent: percent(taxRate_basisPoints, language),
     ifFound: ifFound ?? '',
     isLeftOut: false,
     because: say('as in version {version}', { version: estimate.version }),
@@ -172,18 +179,19 @@ export function linesOfEstimate(estimate: Job['estimates'][number], { say }: Lan
 }
 
 /** The shop's rates as a version had them. */
-export function ratesOfEstimate({ currency, pricesIncludeTax, lines }: Job['estimates'][number]): RatesForm {
+export function ratesOfEstimate(
+  { currency, pricesIncludeTax, lines }: Job['estimates'][number],
+  language: Language = english,
+): RatesForm {
   const labour = lines.find(({ amount }) => amount.by === 'time');
   const materials = lines.find(({ group }) => group === 'materials');
   return {
     currency,
     pricesIncludeTax,
     hourlyRate:
-      labour?.amount.by === 'time'
-        ? plainMoneyText(minorUnits(labour.amount.hourlyRateMinorUnits), currency)
-        : '',
-    labourTax: labour === undefined ? '' : percent(labour.taxRate_basisPoints),
-    materialsTax: materials === undefined ? '' : percent(materials.taxRate_basisPoints),
+      labour?.amount.by === 'time' ? moneyField(labour.amount.hourlyRateMinorUnits, currency, language) : '',
+    labourTax: labour === undefined ? '' : percent(labour.taxRate_basisPoints, language),
+    materialsTax: materials === undefined ? '' : percent(materials.taxRate_basisPoints, language),
   };
 }
 

@@ -126,7 +126,7 @@ export const german: Catalogue = {
   'Sizes up when not': 'Stärken höher, wenn nicht',
   'Sizes, small to large': 'Stärken, klein bis groß',
   'name and inches, a comma between: 2/0 0.282, 3/0 0.286':
-    'Name und Zoll, dazwischen ein Komma: 2/0 0.282, 3/0 0.286',
+    'Name und Zoll, dazwischen ein Strichpunkt: 2/0 0,282; 3/0 0,286',
   'Whose rule it is': 'Wessen Regel das ist',
   'Keep the rule for this job': 'Regel für diesen Auftrag speichern',
   "Cannot keep this rule: {what} is needed as a number, '{found}' was found. Type it again.":
@@ -134,7 +134,7 @@ export const german: Catalogue = {
   'Cannot keep this rule: whose rule it is is needed, nothing was found. A name or “our shop” will do.':
     'Die Regel lässt sich nicht speichern: Gebraucht wird, wessen Regel es ist, gefunden wurde nichts. Ein Name oder „unsere Werkstatt“ genügt.',
   "Cannot keep this rule: each size needs its name and its inches, such as 2/0 0.282; '{one}' was found. Correct it.":
-    'Die Regel lässt sich nicht speichern: Jede Stärke braucht ihren Namen und ihre Zoll, etwa 2/0 0.282; gefunden wurde „{one}“. Berichtigen Sie das.',
+    'Die Regel lässt sich nicht speichern: Jede Stärke braucht ihren Namen und ihre Zoll, etwa 2/0 0,282; gefunden wurde „{one}“. Berichtigen Sie das.',
   'As found, by micrometer': 'Wie vorgefunden, mit der Messschraube',
   'Diameter of a pin': 'Durchmesser eines Wirbels',
   'Diameter ({unit})': 'Durchmesser ({unit})',

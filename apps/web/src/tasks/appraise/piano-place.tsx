@@ -16,7 +16,9 @@ export function PianoPlace() {
   const language = useLanguage();
   const { say } = language;
   const { desk, job } = useDesk();
-  const [form, setForm] = useState(job.piano === undefined ? emptyPianoForm : formOfPiano(job.piano));
+  const [form, setForm] = useState(
+    job.piano === undefined ? emptyPianoForm : formOfPiano(job.piano, language),
+  );
   const [problems, setProblems] = useState<PianoFormProblems>({});
   const [said, setSaid] = useState('');
 

@@ -4,12 +4,13 @@ import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { SmallForm } from '../../parts/small-form.tsx';
+import { typedSizes } from './pins-state.ts';
 import { torqueText } from './torque-state.ts';
 
 /** The shop's rule for going up in size: shown as it stands, and open to change. */
 export function PinRule({ choice }: { choice: PinChoice }) {
   const language = useLanguage();
-  const { say, sayNodes } = language;
+  const { fixed, say, sayNodes } = language;
   const { desk } = useDesk();
   const { policy, isOwnPolicy } = choice;
   const [isOpen, setOpen] = useState(false);
@@ -60,8 +61,9 @@ export function PinRule({ choice }: { choice: PinChoice }) {
             up: String(policy.sizesUpWhenFirm),
             upLoose: String(policy.sizesUpWhenLoose),
             sizes: policy.sizes
-              .map(({ label, diameter_m }) => `${label} ${inInches(metres(diameter_m)).toFixed(3)}`)
-              .join(', '),
+              .map(({ label, diameter_m }) => `${label} ${fixed(inInches(metres(diameter_m)), 3)}`)
+              // Where a comma stands inside a number it cannot stand between two.
+              .join(fixed(0.5, 1).includes(',') ? '; ' : ', '),
             source: isOwnPolicy ? policy.source : '',
           }}
           submit={say('Keep the rule for this job')}
@@ -84,22 +86,18 @@ export function PinRule({ choice }: { choice: PinChoice }) {
                   'Cannot keep this rule: whose rule it is is needed, nothing was found. A name or “our shop” will do.',
                 ),
               );
-            const sizes = values.sizes
-              .split(',')
-              .map((one) => one.trim())
-              .filter((one) => one !== '')
-              .map((one) => {
-                const [label, size, ...rest] = one.split(/\s+/);
-                const value = Number(size);
-                if (label === undefined || rest.length > 0 || !(value > 0))
-                  throw new RangeError(
-                    say(
-                      "Cannot keep this rule: each size needs its name and its inches, such as 2/0 0.282; '{one}' was found. Correct it.",
-                      { one },
-                    ),
-                  );
-                return { label, diameter_m: inches(value), source };
-              });
+            const sizes = typedSizes(values.sizes).map((one) => {
+              const [label, size, ...rest] = one.split(/\s+/);
+              const value = Number(size?.replace(',', '.'));
+              if (label === undefined || rest.length > 0 || !(value > 0))
+                throw new RangeError(
+                  say(
+                    "Cannot keep this rule: each size needs its name and its inches, such as 2/0 0.282; '{one}' was found. Correct it.",
+                    { one },
+                  ),
+                );
+              return { label, diameter_m: inches(value), source };
+            });
             const kept = desk
               .runHere((context, id) =>
                 setPinPolicy(context, id, {

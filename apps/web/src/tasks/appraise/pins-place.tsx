@@ -229,10 +229,9 @@ function Limits({ choice, unit }: PartProps) {
           keys: 'text' as const,
         }))}
         start={
-          Object.fromEntries(fields.map(([name, , value]) => [name, lengthField(value, unit)])) as Record<
-            (typeof fields)[number][0],
-            string
-          >
+          Object.fromEntries(
+            fields.map(([name, , value]) => [name, lengthField(value, unit, language)]),
+          ) as Record<(typeof fields)[number][0], string>
         }
         submit={say('Keep the limits')}
         onKeep={(values) => {
@@ -555,7 +554,7 @@ function Driving({ choice, unit }: PartProps) {
           },
           { name: 'remark', label: say('Remark'), hint: say('may stay empty') },
         ]}
-        start={{ from: '', to: '', diameter: lengthField(start, unit), length: '', remark: '' }}
+        start={{ from: '', to: '', diameter: lengthField(start, unit, language), length: '', remark: '' }}
         submit={say('Log them')}
         onKeep={(values) => {
           const firstKey = requiredNote(values.from, say('these pins'), language);

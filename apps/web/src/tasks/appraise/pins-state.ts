@@ -44,13 +44,27 @@ export function typedLength(
   return value;
 }
 
+/**
+ * Sizes typed in a row, '2/0 0.282, 3/0 0.286' or '2/0 0,282; 3/0 0,286': between two stands a semicolon, or a comma that is no
+ * decimal mark, since a blank, the end or the name of the next size follows it.
+ */
+export const typedSizes = (text: string): string[] =>
+  text
+    .split(/;|,(?=\s|$|[^\s,;]+\s)/)
+    .map((one) => one.trim())
+    .filter((one) => one !== '');
+
 /** A length as a form starts with it. */
-export const lengthField = (length_m: number | undefined, unit: LengthUnit): string =>
+export const lengthField = (
+  length_m: number | undefined,
+  unit: LengthUnit,
+  { plain }: Language = english,
+): string =>
   length_m === undefined
     ? ''
     : unit === 'mm'
-      ? `${Number(inMillimetres(metres(length_m)).toFixed(3))} mm`
-      : `${Number(inInches(metres(length_m)).toFixed(4))} in`;
+      ? `${plain(Number(inMillimetres(metres(length_m)).toFixed(3)))} mm`
+      : `${plain(Number(inInches(metres(length_m)).toFixed(4)))} in`;
 
 export function requiredNote(text: string, what: string, language: Language = english): number {
   const { say } = language;

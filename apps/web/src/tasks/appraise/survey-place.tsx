@@ -93,7 +93,7 @@ export function SurveyPlace() {
               aria-pressed={one === part}
               onClick={() => show(one)}
             >
-              {say(surveyParts[one])}
+              <span>{say(surveyParts[one])}</span>
               <span aria-hidden="true">{answered === of ? '✓' : `${answered}/${of}`}</span>
               <span className="unseen">{`, ${say('{answered} of {of} answered', { answered, of })}`}</span>
             </button>
@@ -281,7 +281,7 @@ function FindingSheet({
   const [form, setForm] = useState<FindingForm>(() =>
     line === undefined
       ? newFindingForm({ section: record.notes.find(({ key }) => key === selected)?.section?.section })
-      : formOfFinding(line, unit),
+      : formOfFinding(line, unit, language),
   );
   const [problem, setProblem] = useState<string>();
   const what = useRef<HTMLTextAreaElement>(null);

@@ -72,7 +72,11 @@ export function newFindingForm(at?: { section?: string | undefined; key?: number
 }
 
 /** A line as the form shows it, to be corrected. */
-export function formOfFinding({ answer, place, photos }: Finding, unit: LengthUnit): FindingForm {
+export function formOfFinding(
+  { answer, place, photos }: Finding,
+  unit: LengthUnit,
+  { fixed }: Language = english,
+): FindingForm {
   const form = { ...newFindingForm(place), point: place.point ?? '', photos: photos ?? [] };
   if (answer.is !== 'seen') return form;
   const { what, gravity, whatToDo, extent_m, repair } = answer;
@@ -80,8 +84,8 @@ export function formOfFinding({ answer, place, photos }: Finding, unit: LengthUn
     extent_m === undefined
       ? ''
       : unit === 'mm'
-        ? `${(extent_m / millimetres(1)).toFixed(0)} mm`
-        : `${(extent_m / inches(1)).toFixed(2)} in`;
+        ? `${fixed(extent_m / millimetres(1), 0)} mm`
+        : `${fixed(extent_m / inches(1), 2)} in`;
   return { ...form, what, gravity, whatToDo, extent, repair: repair ?? '' };
 }
 

@@ -97,7 +97,7 @@ function InstrumentSheet({ before, onClose }: { before: Instrument | undefined; 
   const { desk } = useDesk();
   const { unit } = useSettings();
   const problem = useObservable(desk.problem);
-  const [form, setForm] = useState(() => instrumentForm(before, unit));
+  const [form, setForm] = useState(() => instrumentForm(before, unit, language));
 
   async function keep(): Promise<void> {
     const done = await desk.run(async (context, id) =>

@@ -49,14 +49,18 @@ export interface InstrumentForm {
 }
 
 /** The form of an instrument as it stands; empty for a new one. */
-export function instrumentForm(instrument: Instrument | undefined, screenUnit: 'mm' | 'in'): InstrumentForm {
+export function instrumentForm(
+  instrument: Instrument | undefined,
+  screenUnit: 'mm' | 'in',
+  { plain }: Language = english,
+): InstrumentForm {
   return {
     name: instrument?.instrument ?? '',
     measures: instrument === undefined ? 'length' : dimensionOfUnit(instrument.unit),
     unit: instrument?.unit ?? screenUnit,
-    resolution: instrument === undefined ? '' : String(instrument.resolution),
+    resolution: instrument === undefined ? '' : plain(instrument.resolution),
     usedFor: instrument?.usedFor ?? '',
-    stated: instrument?.stated === undefined ? '' : String(instrument.stated.value),
+    stated: instrument?.stated === undefined ? '' : plain(instrument.stated.value),
     statedAs: instrument?.stated?.as ?? 'limit',
   };
 }

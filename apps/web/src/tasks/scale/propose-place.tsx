@@ -365,8 +365,8 @@ interface LoadProps {
 }
 
 function LoadField({ value, onChange }: LoadProps) {
-  const { say } = useLanguage();
-  const [text, setText] = useState(value === undefined ? '' : String(value / 1000));
+  const { plain, say } = useLanguage();
+  const [text, setText] = useState(value === undefined ? '' : plain(value / 1000));
   return (
     <TextField
       label={say('Highest load of all strings (kN)')}
@@ -391,8 +391,8 @@ interface PercentProps {
 }
 
 function PercentField({ label, value, onChange }: PercentProps) {
-  const { say } = useLanguage();
-  const [text, setText] = useState(String(Math.round(value * 1000) / 10));
+  const { plain, say } = useLanguage();
+  const [text, setText] = useState(plain(Math.round(value * 1000) / 10));
   return (
     <TextField
       label={label}
