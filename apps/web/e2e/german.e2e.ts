@@ -1,44 +1,6 @@
-import type { Page } from '@playwright/test';
 import { places } from './places.ts';
 import { expect, test } from './server.ts';
-
-/** Every text a page shows or speaks, each once: its text nodes, and the attributes that are read out or stand in fields. */
-async function textsOf(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const texts = new Set<string>();
-    const take = (text: string | null) => {
-      const words = (text ?? '').replace(/\s+/g, ' ').trim();
-      if (words !== '') texts.add(words);
-    };
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    for (let node = walker.nextNode(); node !== null; node = walker.nextNode())
-      if (!['SCRIPT', 'STYLE', 'NOSCRIPT'].includes(node.parentElement?.tagName ?? ''))
-        take(node.textContent);
-    for (const element of document.querySelectorAll('*'))
-      for (const name of ['aria-label', 'aria-valuetext', 'aria-description', 'title', 'placeholder', 'alt'])
-        take(element.getAttribute(name));
-    return [...texts];
-  });
-}
-
-/** Everything people wrote into the job themselves, which no language changes: the texts under these names in its journal. */
-const ownNames = new Set(
-  'title customer maker model serialNumber section point what note because shows by device instrument name bridge bridges label text strut thing of whose source supplier colour material kind condition conditions ifFound unit'.split(
-    ' ',
-  ),
-);
-
-function ownTexts(value: unknown, name = ''): string[] {
-  if (typeof value === 'string') return ownNames.has(name) ? [value] : [];
-  if (Array.isArray(value)) return value.flatMap((one) => ownTexts(one, name));
-  if (typeof value === 'object' && value !== null)
-    return Object.entries(value).flatMap(([key, one]) => ownTexts(one, key));
-  return [];
-}
-
-/** Words that are the same in both languages: names, units, formats, note names. */
-const same =
-  /^(Becket|Deutsch|English|Agraffe|Tenor|Bass|Letter|Name|Position|Text|PDF|CSV|Limit|Layer|Material|Version|Status|Wind|Mensur|Rest|Ton|Radius|Index|Journal|kN|lbf)$/;
+import { leftInEnglish, ownTexts, textsOf } from './words-on-page.ts';
 
 test('in German, no place of the program keeps a word of English', async ({ browser, server }) => {
   test.setTimeout(400_000);
@@ -76,18 +38,11 @@ test('in German, no place of the program keeps a word of English', async ({ brow
     .poll(async () => (await page.request.get(`${server.url}/jobs/${job}/entries`)).status())
     .toBe(200);
   const journal = (await (await page.request.get(`${server.url}/jobs/${job}/entries`)).json()) as unknown;
-  const own = [...new Set(ownTexts(journal))].sort((a, b) => b.length - a.length);
   const english = new Set([...inEnglish.values()].flat());
-  const isWord = (text: string) => {
-    let rest = text;
-    for (const one of own) rest = rest.replaceAll(one, ' ');
-    return rest
-      .split(/[^A-Za-zÀ-ž]+/)
-      .some((word) => /[a-z]{3,}/.test(word) && !same.test(word) && !/^(mm|lbf|kgf|cent)$/.test(word));
-  };
+  const own = ownTexts(journal);
   const left: Record<string, string[]> = {};
   for (const [address, texts] of inGerman) {
-    const found = texts.filter((text) => english.has(text) && isWord(text));
+    const found = leftInEnglish(texts, english, own);
     if (found.length > 0) left[address.replace(String(job), '…')] = found;
   }
   expect(left).toEqual({});

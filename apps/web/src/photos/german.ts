@@ -2,6 +2,10 @@ import type { Catalogue } from '@becket/core';
 
 export const german: Catalogue = {
   Arrow: 'Pfeil',
+  arrow: 'Pfeil',
+  label: 'Beschriftung',
+  distance: 'Abstand',
+  undo: 'rückgängig gemacht',
   'Arrow: {text}': 'Pfeil: {text}',
   'Label: {text}': 'Beschriftung: {text}',
   'Distance: no length yet, since no distance on this photo is known':

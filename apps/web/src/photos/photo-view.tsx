@@ -75,7 +75,7 @@ export function PhotoView({ photo }: { photo: Photo }) {
           <div className="photo-tools">
             <Choice
               label={say('Draw')}
-              options={markKinds.map((value) => ({ value, words: value }))}
+              options={markKinds.map((value) => ({ value, words: say(value) }))}
               value={kind}
               onChange={setKind}
             />
@@ -85,7 +85,7 @@ export function PhotoView({ photo }: { photo: Photo }) {
               disabled={changes < 2}
               onClick={once(() =>
                 desk.run((context, id) =>
-                  undoPhotoChange(context, id, { digest, reason: reason.trim() || 'undo' }),
+                  undoPhotoChange(context, id, { digest, reason: reason.trim() || say('undo') }),
                 ),
               )}
             >

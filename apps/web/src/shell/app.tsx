@@ -1,5 +1,6 @@
 import type { Language } from '@becket/core';
 import { useEffect } from 'react';
+import { I18nProvider } from 'react-aria-components';
 import type { Device } from '../desk/device.ts';
 import { hashOf, type Route, tasks } from '../desk/route.ts';
 import { DeviceContext } from '../desk/use-device.ts';
@@ -20,13 +21,16 @@ export function App({ device }: { device: Device }) {
   }, [route, language]);
   return (
     <LanguageContext value={language}>
-      <DeviceContext value={device}>
-        <button type="button" className="skip" onClick={toPlace}>
-          {language.say('To the page itself')}
-        </button>
-        <Header />
-        <Place route={route} />
-      </DeviceContext>
+      {/* What the widgets say by themselves, such as the way out of a sheet for whoever hears it. */}
+      <I18nProvider locale={language.locale}>
+        <DeviceContext value={device}>
+          <button type="button" className="skip" onClick={toPlace}>
+            {language.say('To the page itself')}
+          </button>
+          <Header />
+          <Place route={route} />
+        </DeviceContext>
+      </I18nProvider>
     </LanguageContext>
   );
 }
