@@ -86,7 +86,7 @@ export const german: Catalogue = {
   // sizes, scale
   'tell the wire sizes that the readings speak for, with odds, and which string to measure next':
     'die Drahtstärken nennen, für die die Messwerte sprechen, wie sicher sie sind und welche Saite als nächste zu messen ist',
-  'the way of numbering, when you know it': 'die Zählung der Nummern, wenn sie bekannt ist',
+  'the way of numbering, when you know it': 'die Nummerierung der Stärken, wenn sie bekannt ist',
   'No size can be told yet: describe which notes are plain, and read or bring in at least one wire.':
     'Noch lässt sich keine Stärke nennen: beschreiben, welche Töne blanke Saiten haben, und mindestens einen Draht messen oder einlesen.',
   doubtful: 'zweifelhaft',
@@ -97,7 +97,7 @@ export const german: Catalogue = {
   'or else': 'oder sonst',
   US: 'US',
   metric: 'metrisch',
-  'numbering: {lattice} ({odds})': 'Zählung: {lattice} ({odds})',
+  'numbering: {lattice} ({odds})': 'Nummerierung: {lattice} ({odds})',
   'wear and zero: {bias} µm (95 %: {low} to {high} µm); scatter {scatter} µm':
     'Abnutzung und Nullpunkt: {bias} µm (95 %: {low} bis {high} µm); Streuung {scatter} µm',
   'notes expected wrong: {notes}': 'voraussichtlich falsch: {notes} Töne',

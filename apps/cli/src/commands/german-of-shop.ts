@@ -104,7 +104,7 @@ export const german: Catalogue = {
   'who answers for it': 'wer dafür einsteht',
   'why it is right all the same': 'warum es trotzdem richtig ist',
   'Cannot sign nothing: name checks with --check, or give --all.':
-    'Nichts lässt sich nicht unterschreiben: Prüfungen mit --check nennen oder --all angeben.',
+    'Es gibt nichts zu unterschreiben: Prüfungen mit --check nennen oder --all angeben.',
   'Every check passes or is signed.': 'Jede Prüfung ist bestanden oder unterschrieben.',
   'draft the order of the bass strings, as they are now':
     'die Bestellung der Basssaiten entwerfen, wie sie jetzt sind',

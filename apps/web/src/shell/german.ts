@@ -54,7 +54,7 @@ export const german: Catalogue = {
   'Open the demo job': 'Beispielauftrag öffnen',
   'Bring in a job that was saved as a file on another device; what is here already stays as it is.':
     'Holen Sie einen Auftrag herein, der auf einem anderen Gerät als Datei gesichert wurde; was schon hier ist, bleibt, wie es ist.',
-  'Bring in a job file': 'Auftragsdatei hereinholen',
+  'Bring in a job file': 'Auftragsdatei einlesen',
   '▲ {count, plural, one {# entry} other {# entries}} only on this device':
     '▲ {count, plural, one {# Eintrag} other {# Einträge}} nur auf diesem Gerät',
   'on this device and on the server': 'auf diesem Gerät und auf dem Server',

@@ -61,7 +61,7 @@ export const german: Catalogue = {
   jumpy: 'springt',
   spongy: 'schwammig',
   remark: 'Bemerkung',
-  'not said': 'nicht gesagt',
+  'not said': 'nicht angegeben',
   // Readings and survey
   'Pitch, air, crown and bearing as found': 'Tonhöhe, Luft, Wölbung und Stegdruck, wie vorgefunden',
   '[what is read] quantity': 'Größe',
@@ -143,7 +143,7 @@ export const german: Catalogue = {
   'string on, turned sharp': 'mit Saite, beim Höherdrehen',
   'string on, turned flat': 'mit Saite, beim Tieferdrehen',
   'string slack or off': 'Saite entspannt oder abgenommen',
-  'not said how': 'nicht gesagt, wie',
+  'not said how': 'nicht angegeben, wie',
   'Readings by how they were taken': 'Messwerte nach der Art der Messung',
   '[a reading was taken] how': 'wie',
   readings: 'Messwerte',

@@ -22,7 +22,7 @@ export const german: Catalogue = {
   '[strings] none: no note of this record is described as wound':
     'keine: Kein Ton dieser Aufnahme ist als umsponnen beschrieben',
   '{strings} for {notes, plural, one {# note} other {# notes}}{unsaid, plural, =0 {} one {; for # note the number is not said} other {; for # notes the number is not said}}':
-    '{strings} für {notes, plural, one {# Ton} other {# Töne}}{unsaid, plural, =0 {} one {; für # Ton ist die Anzahl nicht gesagt} other {; für # Töne ist die Anzahl nicht gesagt}}',
+    '{strings} für {notes, plural, one {# Ton} other {# Töne}}{unsaid, plural, =0 {} one {; für # Ton ist die Anzahl nicht angegeben} other {; für # Töne ist die Anzahl nicht angegeben}}',
   'This order may not be whole': 'Diese Bestellung ist vielleicht nicht vollständig',
   'For {count, plural, one {# note} other {# notes}} ({first} and up) nobody has said whether the strings are plain or wound. They are not in this order.':
     'Für {count, plural, one {# Ton} other {# Töne}} ({first} und höher) hat niemand gesagt, ob die Saiten blank oder umsponnen sind. Sie fehlen in dieser Bestellung.',
@@ -81,7 +81,7 @@ export const german: Catalogue = {
     'Zugkraft einer Saite auf Tonhöhe: {tension} (Kerndraht Stahl, Umspinnung Kupfer, blanke Enden als blank gerechnet); u: ihre Standardunsicherheit, mit den üblichen Werten für Messgeräte und Werkstoffe. Kern: Zugkraft als Anteil an der Bruchlast des Kerndrahts nach {table} ({share}).',
   '* The core lies outside the range of that table; the figure is an extension of it.':
     '* Der Kerndraht liegt außerhalb dieser Tabelle; die Zahl setzt sie fort.',
-  'Number wanted: {notes} not said.': 'Stückzahl: {notes} nicht gesagt.',
+  'Number wanted: {notes} not said.': 'Stückzahl: {notes} nicht angegeben.',
   '{notes} unknown (somebody looked and could not read it)':
     '{notes} unbekannt (nachgesehen und nicht abzulesen)',
   '{notes} not read': '{notes} nicht gemessen',

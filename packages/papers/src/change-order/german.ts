@@ -22,7 +22,7 @@ export const german: Catalogue = {
   'keep an eye on it': 'im Auge behalten',
   'mend before stringing': 'vor dem Beziehen beheben',
   'stop the work': 'Arbeit anhalten',
-  'not said yet': 'noch nicht gesagt',
+  'not said yet': 'noch nicht angegeben',
   'yes / no': 'ja / nein',
   'not priced yet': 'noch ohne Preis',
   '{answer, select, agreed {agreed} other {declined}} by {name}, {day}':
@@ -34,8 +34,8 @@ export const german: Catalogue = {
   '{count, plural, one {{days} working day} other {{days} working days}}':
     '{count, plural, one {{days} Arbeitstag} other {{days} Arbeitstage}}',
   'for {count, plural, one {# line} other {# lines}} the days are not said yet and not among these':
-    'für {count, plural, one {# Zeile} other {# Zeilen}} sind die Tage noch nicht gesagt und hier nicht dabei',
-  'working days not said yet': 'Arbeitstage noch nicht gesagt',
+    'für {count, plural, one {# Zeile} other {# Zeilen}} sind die Tage noch nicht angegeben und hier nicht dabei',
+  'working days not said yet': 'Arbeitstage noch nicht angegeben',
   'not sealed: it cannot be shown what was known before the strip':
     'nicht versiegelt: Es ist nicht zu belegen, was vor dem Absaiten bekannt war',
   'sealed on {day} by {name}, digest {digest}': 'versiegelt am {day} von {name}, Prüfsumme {digest}',

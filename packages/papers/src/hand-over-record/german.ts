@@ -15,7 +15,7 @@ export const german: Catalogue = {
     'Dieses Instrument ist nicht übergeben. Was hier steht, ist der jetzige Stand des Auftrags und kann sich ändern.',
   'Changed since the hand-over': 'Seit der Übergabe geändert',
   'What was done': 'Was getan wurde',
-  'Nothing was recorded.': 'Nichts wurde festgehalten.',
+  'Nothing was recorded.': 'Nichts wurde eingetragen.',
   'Cautions and care': 'Hinweise und Pflege',
   'No caution was given yet.': 'Noch wurde kein Hinweis gegeben.',
   'Please mind': 'Bitte beachten',

@@ -6,7 +6,7 @@ export const german: Catalogue = {
   'New wire stretches and the board gives way: a piano that was restrung is raised several times until it stays. This is how it went, by section.':
     'Neuer Draht dehnt sich, und der Boden gibt nach: Ein neu bezogenes Instrument wird mehrmals hochgezogen, bis es steht. So ging es vor sich, nach Abschnitten.',
   Passes: 'Durchgänge',
-  'none recorded yet': 'noch keiner festgehalten',
+  'none recorded yet': 'noch keiner eingetragen',
   '{count, plural, one {#, on {last}} other {#, from {first} to {last}}}':
     '{count, plural, one {#, am {last}} other {#, vom {first} bis zum {last}}}',
   'While the pitch is raised': 'Beim Hochziehen',
@@ -22,7 +22,7 @@ export const german: Catalogue = {
   'Offsets are readings in cents from the pitch of their pass; overpull and limit are calculated.':
     'Abweichungen sind Messwerte in Cent von der Tonhöhe ihres Durchgangs; Überziehen und Grenze sind berechnet.',
   'No pass is recorded yet. The rows on the last page can be filled in at the piano.':
-    'Noch ist kein Durchgang festgehalten. Die Zeilen auf der letzten Seite können am Instrument ausgefüllt werden.',
+    'Noch ist kein Durchgang eingetragen. Die Zeilen auf der letzten Seite können am Instrument ausgefüllt werden.',
   'Cents from the pitch of the pass, flat is negative; in brackets the number of notes behind a mean, where notes were read. Lost: how much of the raise was gone when the next pass began.':
     'Cent von der Tonhöhe des Durchgangs, zu tief ist negativ; in Klammern die Zahl der Töne hinter einem Mittel, wo Töne gemessen wurden. Verloren: wie viel der Anhebung bis zum nächsten Durchgang verging.',
   '[order of sections] order': 'Folge',

@@ -8,17 +8,17 @@ export const german: Catalogue = {
   '{note}, {quantity}: {measured} mm measured, {chosen} mm chosen.':
     '{note}, {quantity}: {measured} mm gemessen, {chosen} mm gewählt.',
   'Cannot hand this piano over: a job that is not handed over is needed, it was handed to {name} on {day}. Take that back first.':
-    'Dieses Instrument kann nicht übergeben werden: gebraucht wird ein noch nicht übergebener Auftrag, er wurde am {day} an {name} übergeben. Bitte das erst zurücknehmen.',
+    'Dieses Instrument kann nicht übergeben werden: Gebraucht wird ein noch nicht übergebener Auftrag, er wurde am {day} an {name} übergeben. Bitte das erst zurücknehmen.',
   'Cannot hand this piano over: days to tune after {day} are needed, {found} was found. Change that day.':
-    'Dieses Instrument kann nicht übergeben werden: gebraucht werden Stimmtage nach dem {day}, gefunden wurde der {found}. Bitte diesen Tag ändern.',
+    'Dieses Instrument kann nicht übergeben werden: Gebraucht werden Stimmtage nach dem {day}, gefunden wurde der {found}. Bitte diesen Tag ändern.',
   'Cannot hand this piano over: {count, plural, one {# thing is} other {# things are}} still open, and nobody has said that it was read. Read the list, and say so.':
     'Dieses Instrument kann nicht übergeben werden: {count, plural, one {# Punkt ist} other {# Punkte sind}} noch offen, und niemand hat bestätigt, dass das gelesen wurde. Bitte die Liste lesen und das bestätigen.',
   'Cannot hand this piano over: the name of whoever takes it is needed, none was found. Give the name.':
-    'Dieses Instrument kann nicht übergeben werden: gebraucht wird der Name dessen, der es übernimmt, gefunden wurde keiner. Bitte den Namen angeben.',
+    'Dieses Instrument kann nicht übergeben werden: Gebraucht wird der Name dessen, der es übernimmt, gefunden wurde keiner. Bitte den Namen angeben.',
   'Cannot hand this piano over: the name of whoever answers for it is needed, none was found. Give the name.':
-    'Dieses Instrument kann nicht übergeben werden: gebraucht wird der Name dessen, der dafür einsteht, gefunden wurde keiner. Bitte den Namen angeben.',
+    'Dieses Instrument kann nicht übergeben werden: Gebraucht wird der Name dessen, der dafür einsteht, gefunden wurde keiner. Bitte den Namen angeben.',
   'Cannot hand this piano over: a reason is needed for what was left alone, “{what}” has none. Give the reason, or take the line out.':
-    'Dieses Instrument kann nicht übergeben werden: für Belassenes wird ein Grund gebraucht, „{what}“ hat keinen. Bitte den Grund angeben oder die Zeile streichen.',
+    'Dieses Instrument kann nicht übergeben werden: Für Belassenes wird ein Grund gebraucht, „{what}“ hat keinen. Bitte den Grund angeben oder die Zeile streichen.',
   'The strings below are not those of the hand-over of {day}: a reading was added or changed since.':
     'Die Saiten unten sind nicht die der Übergabe vom {day}: seither kam ein Messwert hinzu oder wurde geändert.',
   'The piano is not described.': 'Das Instrument ist nicht beschrieben.',
@@ -33,7 +33,7 @@ export const german: Catalogue = {
   'Bearing was not read on the new strings: {sections}.':
     'Der Stegdruck wurde mit den neuen Saiten nicht gemessen: {sections}.',
   'No pass is recorded: where the pitch stands is unknown.':
-    'Kein Durchgang ist festgehalten: wo die Tonhöhe steht, ist unbekannt.',
+    'Kein Durchgang ist eingetragen: Wo die Tonhöhe steht, ist unbekannt.',
   'Pass {pass} is not finished: {sections}.': 'Durchgang {pass} ist nicht beendet: {sections}.',
   'The follow-up of {day} is not done.': 'Der Nachtermin vom {day} ist nicht erledigt.',
   'A follow-up is planned for {day}.': 'Ein Nachtermin ist für den {day} geplant.',

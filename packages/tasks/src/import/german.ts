@@ -2,26 +2,26 @@ import type { Catalogue } from '@becket/core';
 
 /** The messages of this folder in German. */
 export const german: Catalogue = {
-  'Cannot bring in {file}: {problem}': '{file} lässt sich nicht übernehmen: {problem}',
+  'Cannot bring in {file}: {problem}': '{file} lässt sich nicht einlesen: {problem}',
   '{count} more cells cannot be read either.': '{count} weitere Zellen sind ebenso wenig lesbar.',
   'Nothing was brought in; correct each cell, or leave it out with a reason.':
     'Nichts wurde übernommen; jede Zelle berichtigen oder mit Grund weglassen.',
   'Cannot bring in {file} again: the same file was brought in on {at} by {by}. To replace its readings, withdraw them first; to add readings, bring in a file that holds only the new ones.':
-    '{file} lässt sich nicht noch einmal übernehmen: Dieselbe Datei wurde am {at} von {by} übernommen. Um ihre Messwerte zu ersetzen, diese zuerst zurücknehmen; um Messwerte zu ergänzen, eine Datei nur mit den neuen übernehmen.',
+    '{file} lässt sich nicht noch einmal einlesen: Dieselbe Datei wurde am {at} von {by} eingelesen. Um ihre Messwerte zu ersetzen, diese zuerst zurücknehmen; um Messwerte zu ergänzen, eine Datei nur mit den neuen übernehmen.',
   'Cannot read {source} as a mapping of columns: {problem}. Start from a mapping that was suggested.':
     '{source} ist als Zuordnung der Spalten nicht lesbar: {problem}. Von einer vorgeschlagenen Zuordnung ausgehen.',
   'Cannot read {source} as changes of cells: a list of {fields} is needed, but {problem}.':
     '{source} ist als Änderung von Zellen nicht lesbar: Eine Liste aus {fields} ist nötig, aber {problem}.',
   'Cannot bring in {file} as the piano is not described: its lowest and highest note are needed first. Describe the piano, then bring the file in.':
-    '{file} lässt sich nicht übernehmen, das Instrument ist nicht beschrieben: Zuerst sind tiefster und höchster Ton nötig. Das Instrument beschreiben, dann die Datei übernehmen.',
+    '{file} lässt sich nicht einlesen, das Instrument ist nicht beschrieben: Zuerst sind tiefster und höchster Ton nötig. Das Instrument beschreiben, dann die Datei übernehmen.',
   'Cannot bring in {file} with this mapping: a meaning for each of its {columns} columns is needed, {found} were found. Map the columns of this file.':
-    '{file} lässt sich mit dieser Zuordnung nicht übernehmen: Für jede der {columns} Spalten ist eine Bedeutung nötig, {found} wurden gefunden. Die Spalten dieser Datei zuordnen.',
+    '{file} lässt sich mit dieser Zuordnung nicht einlesen: Für jede der {columns} Spalten ist eine Bedeutung nötig, {found} wurden gefunden. Die Spalten dieser Datei zuordnen.',
   'Cannot bring in {file}: a column with the notes is needed, {count, plural, =0 {none is} other {# are}} mapped. Say which one column holds the notes.':
-    '{file} lässt sich nicht übernehmen: Eine Spalte mit den Tönen ist nötig, zugeordnet {count, plural, =0 {ist keine} other {sind #}}. Sagen, welche eine Spalte die Töne enthält.',
+    '{file} lässt sich nicht einlesen: Eine Spalte mit den Tönen ist nötig, zugeordnet {count, plural, =0 {ist keine} other {sind #}}. Sagen, welche eine Spalte die Töne enthält.',
   'Cannot bring in {file} with this mapping: a {quantity} needs its span and whether the board was loaded, a column holds neither. Leave that column out, and enter those readings one by one.':
-    '{file} lässt sich mit dieser Zuordnung nicht übernehmen ({quantity}): Nötig sind die Spanne und ob der Resonanzboden unter Last war, eine Spalte enthält beides nicht. Die Spalte weglassen und diese Messwerte einzeln eintragen.',
+    '{file} lässt sich mit dieser Zuordnung nicht einlesen ({quantity}): Nötig sind die Spanne und ob der Resonanzboden unter Last war, eine Spalte enthält beides nicht. Die Spalte weglassen und diese Messwerte einzeln eintragen.',
   "Cannot bring in {file} with this mapping: a {quantity} is read in {units}, '{found}' was found. Correct the unit of that column.":
-    '{file} lässt sich mit dieser Zuordnung nicht übernehmen ({quantity}): Gemessen wird in {units}, gefunden wurde „{found}“. Die Einheit der Spalte berichtigen.',
+    '{file} lässt sich mit dieser Zuordnung nicht einlesen ({quantity}): Gemessen wird in {units}, gefunden wurde „{found}“. Die Einheit der Spalte berichtigen.',
   'row {row}, column {column}': 'Zeile {row}, Spalte {column}',
   'Cannot change the cell in {cell}: {file} has no such cell. Take row and column from its list of problems.':
     'Die Zelle in {cell} lässt sich nicht ändern: {file} hat sie nicht. Zeile und Spalte aus der Liste der Probleme nehmen.',

@@ -3,13 +3,13 @@ import type { Catalogue } from '@becket/core';
 /** The messages of this folder in German. */
 export const german: Catalogue = {
   "Cannot bring in '{file}': a file of at most {most} MB is needed, one of {found} MB was found. Choose a file that Becket saved.":
-    '„{file}“ lässt sich nicht übernehmen: Eine Datei bis {most} MB ist nötig, gefunden wurde eine mit {found} MB. Eine von Becket gespeicherte Datei wählen.',
+    '„{file}“ lässt sich nicht einlesen: Eine Datei bis {most} MB ist nötig, gefunden wurde eine mit {found} MB. Eine von Becket gespeicherte Datei wählen.',
   "Cannot bring in '{file}': a job saved as a file is needed, no entry was found in it. Choose a file that Becket saved.":
-    '„{file}“ lässt sich nicht übernehmen: Ein als Datei gespeicherter Auftrag ist nötig, kein Eintrag wurde darin gefunden. Eine von Becket gespeicherte Datei wählen.',
+    '„{file}“ lässt sich nicht einlesen: Ein als Datei gespeicherter Auftrag ist nötig, kein Eintrag wurde darin gefunden. Eine von Becket gespeicherte Datei wählen.',
   "Cannot bring in '{file}': the entries of one job are needed, those of several were found. Bring each job in from its own file.":
-    '„{file}“ lässt sich nicht übernehmen: Die Einträge eines Auftrags sind nötig, gefunden wurden die mehrerer. Jeden Auftrag aus seiner eigenen Datei übernehmen.',
+    '„{file}“ lässt sich nicht einlesen: Die Einträge eines Auftrags sind nötig, gefunden wurden die mehrerer. Jeden Auftrag aus seiner eigenen Datei übernehmen.',
   "Cannot bring in '{file}': a zip with a whole {journal} is needed, {found}. Save the job again where it came from; nothing was brought in.":
-    '„{file}“ lässt sich nicht übernehmen: Ein Zip mit vollständigem {journal} ist nötig; {found}. Den Auftrag dort noch einmal speichern, wo er herkam; nichts wurde übernommen.',
+    '„{file}“ lässt sich nicht einlesen: Ein Zip mit vollständigem {journal} ist nötig; {found}. Den Auftrag dort noch einmal speichern, wo er herkam; nichts wurde übernommen.',
   'a zip without one was found': 'gefunden wurde ein Zip ohne dieses',
   'one that is {problem} was found': 'das gefundene ist {problem}',
   'cut off': 'abgeschnitten',

@@ -108,9 +108,9 @@ export const german: Catalogue = {
   'Cannot read {file} as a price list: the columns {needed} are needed, {missing} {count, plural, one {was} other {were}} not found. Name the columns so, and try again.':
     '{file} ist als Preisliste nicht lesbar: Die Spalten {needed} sind nötig, {missing} {count, plural, one {fehlt} other {fehlen}}. Die Spalten so nennen und noch einmal versuchen.',
   'Cannot read row {row} of {file}: in the column {column} {need} is needed, nothing was found. Correct the cell and bring the list in again; nothing was kept.':
-    'Zeile {row} von {file} ist nicht lesbar: In der Spalte {column} ist nötig: {need}; nichts wurde gefunden. Die Zelle berichtigen und die Liste noch einmal übernehmen; nichts wurde gespeichert.',
+    'Zeile {row} von {file} ist nicht lesbar: In der Spalte {column} ist nötig: {need}; nichts wurde gefunden. Die Zelle berichtigen und die Liste noch einmal einlesen; nichts wurde gespeichert.',
   "Cannot read row {row} of {file}: in the column {column} {need} is needed, '{found}' was found. Correct the cell and bring the list in again; nothing was kept.":
-    'Zeile {row} von {file} ist nicht lesbar: In der Spalte {column} ist nötig: {need}; gefunden wurde „{found}“. Die Zelle berichtigen und die Liste noch einmal übernehmen; nichts wurde gespeichert.',
+    'Zeile {row} von {file} ist nicht lesbar: In der Spalte {column} ist nötig: {need}; gefunden wurde „{found}“. Die Zelle berichtigen und die Liste noch einmal einlesen; nichts wurde gespeichert.',
   'a diameter in millimetres': 'ein Durchmesser in Millimetern',
   'a length in millimetres': 'eine Länge in Millimetern',
   'what it is': 'was es ist',
@@ -126,7 +126,7 @@ export const german: Catalogue = {
     'Zeile {row} von {file} ist nicht lesbar: Jeder Artikel ist einmal nötig, „{article}“ steht auch in Zeile {before}. Einen davon entfernen; nichts wurde gespeichert.',
   'a whole number of days': 'eine ganze Zahl von Tagen',
   'Cannot read row {row} of {file}: {problem}. Correct the row and bring the list in again; nothing was kept.':
-    'Zeile {row} von {file} ist nicht lesbar: {problem}. Die Zeile berichtigen und die Liste noch einmal übernehmen; nichts wurde gespeichert.',
+    'Zeile {row} von {file} ist nicht lesbar: {problem}. Die Zeile berichtigen und die Liste noch einmal einlesen; nichts wurde gespeichert.',
   "a price of 0 or more is needed, '{found}' was found. Correct the cell.":
     'Ein Preis von 0 oder mehr ist nötig, gefunden wurde „{found}“. Die Zelle berichtigen.',
   'Cannot read row {row} of {file}: {problem}': 'Zeile {row} von {file} ist nicht lesbar: {problem}',

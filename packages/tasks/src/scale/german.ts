@@ -24,9 +24,9 @@ export const german: Catalogue = {
   'between, {number} of {count}': 'dazwischen, {number} von {count}',
   'as strung': 'wie bezogen',
   'Cannot keep this proposal: a name is needed to find it by, none was given. Give it one.':
-    'Der Vorschlag wird nicht gespeichert: Ein Name ist nötig, um ihn zu finden, keiner wurde genannt. Einen geben.',
+    'Der Vorschlag wird nicht gespeichert: Ein Name ist nötig, um ihn zu finden, keiner wurde genannt. Einen Namen eingeben.',
   'Cannot keep this proposal: a name that no other scale of this job has is needed, “{name}” was found. Give it another.':
-    'Der Vorschlag wird nicht gespeichert: Ein Name, den keine andere Mensur dieses Auftrags hat, ist nötig, gefunden wurde „{name}“. Einen anderen geben.',
+    'Der Vorschlag wird nicht gespeichert: Ein Name, den keine andere Mensur dieses Auftrags hat, ist nötig, gefunden wurde „{name}“. Einen anderen eingeben.',
   'Cannot keep this choice: the reason is needed for whoever asks later, none was given. Say it in a few words.':
     'Die Wahl wird nicht gespeichert: Der Grund ist nötig für alle, die später fragen, keiner wurde genannt. In wenigen Worten sagen.',
   'Readings have changed since “{name}” was made on {day}: its figures follow them, but its sizes were not weighed again.':
@@ -36,5 +36,5 @@ export const german: Catalogue = {
   'Cannot keep this proposal: a speaking length and a stringing are needed for every note in it, {note} lacks one. Enter them in Record, or leave the note out.':
     'Der Vorschlag wird nicht gespeichert: Klingende Länge und Bezug sind für jeden Ton darin nötig, bei {note} fehlt eines. Unter „Aufnehmen“ eintragen oder den Ton weglassen.',
   'Cannot keep this proposal: something of the speaking length must be wound, at {note} the bare ends take all of it. Shorten them.':
-    'Der Vorschlag wird nicht gespeichert: Ein Teil der klingenden Länge muss umsponnen sein, bei {note} nehmen die blanken Enden alles ein. Sie kürzen.',
+    'Der Vorschlag wird nicht gespeichert: Ein Teil der klingenden Länge muss umsponnen sein, bei {note} nehmen die blanken Enden alles ein. Die blanken Enden kürzen.',
 };

@@ -187,7 +187,7 @@ describe('typical sentences in German', () => {
     );
     await expect(
       bringInJob(context, { bytes: new TextEncoder().encode(''), fileName: 'leer.zip' }),
-    ).rejects.toThrow('„leer.zip“ lässt sich nicht übernehmen');
+    ).rejects.toThrow('„leer.zip“ lässt sich nicht einlesen');
     expect(() => readTable(new Uint8Array(), 'leer.csv', german)).toThrow(
       'leer.csv ist nicht lesbar: Eine Tabelle ist nötig, die Datei ist leer.',
     );

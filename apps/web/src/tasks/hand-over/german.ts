@@ -12,9 +12,9 @@ export const german: Catalogue = {
   'Go to {task}': 'Zu {task}',
   'measured below': 'unten zu messen',
   'Cannot keep this: a value in {unit} is needed, none was found. Type it.':
-    'Das kann nicht festgehalten werden: gebraucht wird ein Wert in {unit}, gefunden wurde keiner. Bitte eingeben.',
+    'Das lässt sich nicht speichern: Gebraucht wird ein Wert in {unit}, gefunden wurde keiner. Bitte eingeben.',
   'Cannot keep this: the span it was read over is needed in mm, ‘{found}’ was found. Type it again.':
-    'Das kann nicht festgehalten werden: gebraucht wird die Spanne der Messung in mm, gefunden wurde ‚{found}‘. Bitte noch einmal eingeben.',
+    'Das lässt sich nicht speichern: Gebraucht wird die Spanne der Messung in mm, gefunden wurde „{found}“. Bitte noch einmal eingeben.',
   'Measured on the new strings: {count, plural, =0 {nothing yet} one {# reading} other {# readings}}':
     'An den neuen Saiten gemessen: {count, plural, =0 {noch nichts} one {# Messwert} other {# Messwerte}}',
   'A reading on the new strings': 'Ein Messwert an den neuen Saiten',

@@ -178,7 +178,7 @@ export const german: Catalogue = {
   'No price list is kept yet.': 'Noch ist keine Preisliste gespeichert.',
   '{supplier}: {lines} articles in {currency}, kept {day} from {file}; {lead, select, none {lead time not said} other {lead time {lead} {days, plural, one {day} other {days}}}}':
     '{supplier}: {lines} Artikel in {currency}, gespeichert {day} aus {file}; {lead, select, none {Lieferzeit nicht angegeben} other {Lieferzeit {lead} {days, plural, one {Tag} other {Tage}}}}',
-  'Bring in a price list': 'Preisliste übernehmen',
+  'Bring in a price list': 'Preisliste einlesen',
   "A table as CSV with the columns {columns}. It stands in place of the supplier's list before.":
     'Eine Tabelle als CSV mit den Spalten {columns}. Sie ersetzt die bisherige Liste des Lieferanten.',
   'Save an example': 'Beispiel speichern',
@@ -214,7 +214,7 @@ export const german: Catalogue = {
     'Aus {from} {from, plural, one {Saite oder Wirbel} other {Saiten oder Wirbeln}}, {notes}, nach {entries} Einträgen des Journals.',
   'What to buy': 'Was zu kaufen ist',
   'No price list is kept yet. {link}': 'Noch ist keine Preisliste gespeichert. {link}',
-  'Bring one in under Suppliers and stock.': 'Unter „Lieferanten und Lager“ eine übernehmen.',
+  'Bring one in under Suppliers and stock.': 'Unter „Lieferanten und Lager“ eine einlesen.',
   "Days to order by follow from the suppliers' lead times.":
     'Der späteste Tag zum Bestellen folgt aus den Lieferzeiten.',
   '{count} to buy that stand in no price list': '{count} zu kaufen, die in keiner Preisliste stehen',

@@ -97,7 +97,7 @@ export function RecordPage({ part }: { part: string | undefined }) {
               ? say('Nothing can be counted until the stringing is described.')
               : say('{known} of {needed} needed values are there.', { known, needed })}
             {undescribed > 0 && needed > 0
-              ? ` ${say('How {undescribed} notes are strung is not described yet.', { undescribed })}`
+              ? ` ${say('How {undescribed, plural, one {# note is} other {# notes are}} strung is not described yet.', { undescribed })}`
               : ''}
           </p>
         )}

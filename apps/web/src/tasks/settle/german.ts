@@ -35,9 +35,9 @@ export const german: Catalogue = {
   'Where each section stands before it is pulled: cents, flat is negative.':
     'Wo jeder Abschnitt vor dem Hochziehen steht: Cent, zu tief ist negativ.',
   'How far above pitch each section is to be left. What is told stands beside the field.':
-    'Wie weit über der Tonhöhe jeder Abschnitt verlassen werden soll. Der Vorschlag steht neben dem Feld.',
+    'Wie weit über der Tonhöhe jeder Abschnitt stehen bleiben soll. Der Vorschlag steht neben dem Feld.',
   'Where each section was left, read before the next one is pulled.':
-    'Wo jeder Abschnitt verlassen wurde, gemessen vor dem nächsten.',
+    'Wo jeder Abschnitt nach dem Hochziehen steht, gemessen, bevor der nächste gezogen wird.',
   '{day}, A4 = {pitch} Hz; {temperature}, {humidity}': '{day}, A4 = {pitch} Hz; {temperature}, {humidity}',
   Step: 'Schritt',
   'Pitch is read': 'Gemessen wird',
@@ -48,14 +48,14 @@ export const german: Catalogue = {
     '{count, plural, one {# Vorschlag} other {# Vorschläge}} übernommen',
   'taken back at once': 'gleich zurückgenommen',
   'Cannot add {note}: a note of a described section is needed. Choose another.':
-    '{note} kann nicht hinzukommen: gebraucht wird ein Ton eines beschriebenen Abschnitts. Bitte einen anderen wählen.',
+    '{note} lässt sich nicht hinzufügen: Gebraucht wird ein Ton eines beschriebenen Abschnitts. Bitte einen anderen wählen.',
   'Another note': 'Weiterer Ton',
   'such as A4': 'etwa A4',
   'Add the note': 'Ton hinzufügen',
-  'The last value is read back here.': 'Der letzte Wert wird hier wiederholt.',
-  'Kept: {words}': 'Festgehalten: {words}',
+  'The last value is read back here.': 'Hier steht der letzte Wert zum Gegenlesen.',
+  'Kept: {words}': 'Gespeichert: {words}',
   'Every section was left: pass {pass} is finished.':
-    'Jeder Abschnitt wurde verlassen: Durchgang {pass} ist beendet.',
+    'Jeder Abschnitt ist hochgezogen: Durchgang {pass} ist beendet.',
   'On to the next pass': 'Weiter zum nächsten Durchgang',
   'Put this pass aside': 'Diesen Durchgang beiseitelegen',
   'Take the whole pass back': 'Den ganzen Durchgang zurücknehmen',
@@ -67,9 +67,9 @@ export const german: Catalogue = {
   'no overpull told; {most}': 'kein Vorschlag; {most}',
   'told {overpull} ± {uncertainty}; {most}': 'Vorschlag {overpull} ± {uncertainty}; {most}',
   'Cannot read ‘{text}’ as cents: a number such as -32 or 4.5 is needed. Type it again.':
-    '‚{text}‘ lässt sich nicht als Cent lesen: gebraucht wird eine Zahl wie -32 oder 4,5. Bitte noch einmal eingeben.',
+    '„{text}“ lässt sich nicht als Cent lesen: Gebraucht wird eine Zahl wie -32 oder 4,5. Bitte noch einmal eingeben.',
   'Cannot read ‘{text}’: a number in {unit} is needed. Type it again.':
-    '‚{text}‘ lässt sich nicht lesen: gebraucht wird eine Zahl in {unit}. Bitte noch einmal eingeben.',
+    '„{text}“ lässt sich nicht lesen: Gebraucht wird eine Zahl in {unit}. Bitte noch einmal eingeben.',
   'A string broke or slipped': 'Eine Saite riss oder rutschte',
   'Broke or slipped: {count}': 'Gerissen oder gerutscht: {count}',
   'What broke or slipped in this pass': 'Was in diesem Durchgang riss oder rutschte',
@@ -80,7 +80,7 @@ export const german: Catalogue = {
   'Take back: {name}': 'Zurücknehmen: {name}',
   'taken back': 'zurückgenommen',
   'No pass is recorded yet. Begin one under The pass.':
-    'Noch ist kein Durchgang festgehalten. Unter „Der Durchgang“ kann einer beginnen.',
+    'Noch ist kein Durchgang eingetragen. Unter „Der Durchgang“ einen beginnen.',
   'Pass {pass}, {day}, A4 = {pitch} Hz': 'Durchgang {pass}, {day}, A4 = {pitch} Hz',
   '{count, plural, =0 {nothing broke or slipped was noted} one {# mishap} other {# mishaps}}':
     '{count, plural, =0 {kein Riss und kein Rutschen notiert} one {# Missgeschick} other {# Missgeschicke}}',

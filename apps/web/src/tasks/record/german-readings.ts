@@ -1,0 +1,82 @@
+import type { Catalogue } from '@becket/core';
+
+export const german: Catalogue = {
+  'stands on every amendment you make now': 'steht auf jedem Nachtrag, den Sie jetzt machen',
+  Readings: 'Messwerte',
+  'By string': 'Nach Saite',
+  Sizes: 'Stärken',
+  Loops: 'Schlaufen',
+  Seen: 'Gesehen',
+  Table: 'Tabelle',
+  'After the strip': 'Nach dem Absaiten',
+  "Cannot keep the {what}: a length of 0 or more is needed, '{found}' was found. Type it again.":
+    'Speichern nicht möglich ({what}): Gebraucht wird eine Länge ab 0, gefunden wurde „{found}“. Geben Sie sie noch einmal ein.',
+  inch: 'Zoll',
+  '{count, plural, one {# value is} other {# values are}} in question; each stands beside its cell and keeps nobody from going on.':
+    '{count, plural, one {# Wert ist} other {# Werte sind}} fraglich; jeder steht neben seiner Zelle und hält niemanden auf.',
+  'A value is kept once you leave its cell; what is half typed in it is not.':
+    'Ein Wert ist gespeichert, sobald Sie seine Zelle verlassen; was halb eingegeben darin steht, nicht.',
+  'Readings of the compass, {ordinal} reading of each string, in {unit, select, mm {millimetres} other {inches}}. Enter goes on; a question mark says unknown, a dash none, a slash does not apply.':
+    'Messwerte des Umfangs, {ordinal} Messung jeder Saite, in {unit, select, mm {Millimetern} other {Zoll}}. Die Eingabetaste geht weiter; ein Fragezeichen heißt unbekannt, ein Strich keine, ein Schrägstrich trifft nicht zu.',
+  '{section}: {bridge} bridge, {termination}': '{section}: Steg {bridge}, {termination}',
+  'strings?': 'Saiten?',
+  '{strings}× wound': '{strings}× umsponnen',
+  'does not belong to this string': 'gehört nicht zu dieser Saite',
+  'It is {length}': 'Es sind {length}',
+  '{figure} from {readings} readings {uncertainty}': '{figure} aus {readings} Messwerten {uncertainty}',
+  '{count} readings': '{count} Werte',
+  '1st': '1.',
+  '2nd': '2.',
+  '3rd': '3.',
+  '4th': '4.',
+  'Reading of each string': 'Messung jeder Saite',
+  '{ordinal} reading of each string': '{ordinal} Messung jeder Saite',
+  Show: 'Zeigen',
+  'whole compass': 'ganzer Umfang',
+  Column: 'Spalte',
+  'Less to choose': 'Weniger Auswahl',
+  'More to choose': 'Mehr Auswahl',
+  Less: 'Weniger',
+  More: 'Mehr',
+  'Enter goes to': 'Eingabetaste geht zu',
+  'front and back lengths, windings, pins': 'Vorder- und Hinterlängen, Umspinnungen, Wirbel',
+  pin: 'Wirbel',
+  'the next note': 'dem nächsten Ton',
+  'the next note without a value': 'dem nächsten Ton ohne Wert',
+  'the next note, a section at a time': 'dem nächsten Ton, Abschnitt für Abschnitt',
+  'every second note': 'jedem zweiten Ton',
+  'every third note': 'jedem dritten Ton',
+  'every fourth note': 'jedem vierten Ton',
+  'the same note an octave up': 'demselben Ton eine Oktave höher',
+  Unknown: 'Unbekannt',
+  None: 'Keine',
+  'Does not apply': 'Trifft nicht zu',
+  'Kept: {title}': 'Gespeichert: {title}',
+  'Being kept: {title}': 'Wird gespeichert: {title}',
+  'Taken back: {title}': 'Zurückgenommen: {title}',
+  'Not kept: {title}': 'Nicht gespeichert: {title}',
+  'Undo {title}': 'Rückgängig: {title}',
+  'Ctrl Z': 'Strg Z',
+  'Bring in a table': 'Tabelle einlesen',
+  'Nothing can be counted until the stringing is described.':
+    'Zählen lässt sich erst etwas, wenn der Bezug beschrieben ist.',
+  '{known} of {needed} needed values are there.': '{known} von {needed} nötigen Werten sind da.',
+  'How {undescribed, plural, one {# note is} other {# notes are}} strung is not described yet.':
+    'Wie {undescribed, plural, one {# Ton bezogen ist} other {# Töne bezogen sind}}, ist noch nicht beschrieben.',
+  'The piano is not described yet: its compass decides which notes there are.':
+    'Das Instrument ist noch nicht beschrieben: Sein Umfang entscheidet, welche Töne es gibt.',
+  '{sealed} on {moment} by {by}, over {entries} entries.':
+    '{sealed} am {moment} von {by}, über {entries} Einträge.',
+  Sealed: 'Versiegelt',
+  'Every later change is an amendment and needs a reason.':
+    'Jede spätere Änderung ist ein Nachtrag und braucht einen Grund.',
+  '{count, plural, one {# amendment} other {# amendments}} since.':
+    'Seither {count, plural, one {# Nachtrag} other {# Nachträge}}.',
+  'emptied while recording': 'beim Aufnehmen geleert',
+  'the emptying of {title}': 'das Leeren von {title}',
+  'typed again while recording': 'beim Aufnehmen neu eingegeben',
+  'found to be: {answer}': 'hat sich herausgestellt: {answer}',
+  'as it was before': 'wie es vorher war',
+  "Cannot record this {label}: a unit of {units} is needed, '{found}' was found. Type the number alone, or with one of these.":
+    '{label} lässt sich nicht aufnehmen: Gebraucht wird eine der Einheiten {units}, gefunden wurde „{found}“. Geben Sie die Zahl allein ein oder mit einer davon.',
+};
