@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import checks from '../../../../checks/checks.json' with { type: 'json' };
+import { expectPublished, inputOf, publishedChecks } from '../tables/testing/published-checks.ts';
 import { hertz } from '../units/index.ts';
 import { beatRate } from './beat-rate.ts';
 import { equalTemperedFrequency } from './equal-temperament.ts';
@@ -17,7 +17,7 @@ const pairs: Record<string, readonly [number, number]> = {
 const equal = (key: number) => ({ firstPartial: equalTemperedFrequency(key, hertz(440)), inharmonicity: 0 });
 
 describe('beatRate()', () => {
-  const published = checks.filter(({ id }) => id.startsWith('beat-'));
+  const published = publishedChecks(/^beat-/);
 
   it('has all fifty published intervals to be compared with', () => {
     expect(published).toHaveLength(50);
@@ -26,16 +26,14 @@ describe('beatRate()', () => {
   // Source: B. Capleton 2007, as Table 1 of J. Neurosci. 32(35):12251 (2012), doi 10.1523/JNEUROSCI.0082-12.2012;
   // equal temperament at A4 = 440 Hz, no inharmonicity, rates without their sign.
   it.each(published)('agrees with the published rate $id', (check) => {
-    const { lower_midi, upper_midi } = check.inputs as { lower_midi: number; upper_midi: number };
-    const { abs } = check.tolerance as { abs: number };
     const [lowerPartial, upperPartial] = pairs[check.id.split('-')[1]!]!;
     const { rate } = beatRate({
-      lower: equal(lower_midi - 20),
-      upper: equal(upper_midi - 20),
+      lower: equal(inputOf(check, 'lower_midi') - 20),
+      upper: equal(inputOf(check, 'upper_midi') - 20),
       lowerPartial,
       upperPartial,
     });
-    expect(Math.abs(Math.abs(rate) - (check.expected as number))).toBeLessThanOrEqual(abs);
+    expectPublished(check, Math.abs(rate));
   });
 
   it('says wide for the thirds, fourths and major sixths of equal temperament where they are, narrow for the rest', () => {

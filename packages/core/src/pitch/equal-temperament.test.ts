@@ -1,19 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import checks from '../../../../checks/checks.json' with { type: 'json' };
+import { expectPublished, inputOf, publishedChecks } from '../tables/testing/published-checks.ts';
 import { hertz } from '../units/index.ts';
 import { equalTemperedFrequency } from './equal-temperament.ts';
 
 describe('equalTemperedFrequency()', () => {
   // Source: the MIDI tuning convention (see each check).
-  it.each(checks.filter(({ id }) => id.startsWith('midi-')))(
-    'agrees with the published value $id',
-    (check) => {
-      const { midi } = check.inputs as { midi: number };
-      const { abs } = check.tolerance as { abs: number };
-      const found = equalTemperedFrequency(midi - 20, hertz(440));
-      expect(Math.abs(found - (check.expected as number))).toBeLessThanOrEqual(abs);
-    },
-  );
+  it.each(publishedChecks(/^midi-/))('$id ($source)', (check) => {
+    expectPublished(check, equalTemperedFrequency(inputOf(check, 'midi') - 20, hertz(440)));
+  });
 
   it('doubles in every octave and follows the reference pitch', () => {
     for (let key = 1; key <= 76; key++) {

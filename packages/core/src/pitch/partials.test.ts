@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import checks from '../../../../checks/checks.json' with { type: 'json' };
+import { expectPublished, inputOf, publishedChecks } from '../tables/testing/published-checks.ts';
 import { hertz } from '../units/index.ts';
 import { centsAboveHarmonic, centsAboveHarmonicPerB, matchedWidth, partialFromFirst } from './partials.ts';
 
@@ -40,23 +40,15 @@ describe('partialFromFirst()', () => {
 
 describe('matchedWidth()', () => {
   // Source: f_n = n·f₀·√(1 + B·n²); see each check.
-  it.each(checks.filter(({ id }) => id.startsWith('octave-')))('agrees with the check $id', (check) => {
-    const { B_lower, B_upper, a, b } = check.inputs as {
-      B_lower: number;
-      B_upper: number;
-      a: number;
-      b: number;
-    };
-    const { abs } = check.tolerance as { abs: number };
+  it.each(publishedChecks(/^octave-/))('agrees with the check $id', (check) => {
     const found = matchedWidth({
-      lowerInharmonicity: B_lower,
-      upperInharmonicity: B_upper,
-      lowerPartial: a,
-      upperPartial: b,
+      lowerInharmonicity: inputOf(check, 'B_lower'),
+      upperInharmonicity: inputOf(check, 'B_upper'),
+      lowerPartial: inputOf(check, 'a'),
+      upperPartial: inputOf(check, 'b'),
     });
     // The checks are printed to three digits after the point and their tolerance is finer than that: compare as printed.
-    const asPrinted = Number(found.toFixed(3));
-    expect(Math.abs(asPrinted - (check.expected as number))).toBeLessThanOrEqual(abs);
+    expectPublished(check, Number(found.toFixed(3)));
   });
 
   it('makes the two partials coincide', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import checks from '../../../../checks/checks.json' with { type: 'json' };
 import oracle from '../../../../oracles/stepped-modes/values.json' with { type: 'json' };
+import { expectPublished, inputOf, publishedChecks } from '../tables/testing/published-checks.ts';
 import { hertz, kilogramsPerMetre, metres, newtonSquareMetres, newtons } from '../units/index.ts';
 import { flexibleStringModes } from './stepped-flexible.ts';
 import { steppedCharacteristic } from './stepped-minors.ts';
@@ -25,41 +25,32 @@ const greatestDifference = (found: readonly number[], expected: readonly number[
   return Math.max(...found.map((frequency, index) => Math.abs(frequency / expected[index]! - 1)));
 };
 
-const published = (prefix: string) =>
-  checks
-    .filter((check) => check.id.startsWith(prefix))
-    .map((check) => ({
-      ...check,
-      inputs: check.inputs as unknown as Record<string, number>,
-      expected: check.expected as number,
-      relative: (check.tolerance as { rel: number }).rel,
-    }));
-
 describe('steppedStringModes()', () => {
   // Source: clamped-*: root of the transcendental equation (derived); pinned-*: closed form, quoted from C. Gracia and
   // T. Sanz-Perela, Reports@SCM 3 (2017). Also cut into parts, which must change nothing.
-  const uniform = [...published('clamped-'), ...published('pinned-')];
-  it.each(uniform)('gives the published $id, in one piece or cut up', (check) => {
-    const b = check.inputs.B ?? check.inputs.B_pinned!;
-    const [tension, length, density] = [900, 1.3, 0.01];
-    const rigidity = (b * tension * length ** 2) / Math.PI ** 2;
-    const ends: StringEnds = check.id.startsWith('clamped') ? 'clamped' : 'pinned';
-    const flexible = Math.sqrt(tension / density) / (2 * length);
-    for (const parts of [[1], [0.3, 0.7], [1e-6, 0.2, 0.799999], Array(10).fill(0.1)]) {
-      const segments = parts.map((part) => segment(part * length, density, rigidity));
-      const modes = steppedStringModes({ segments, tension: newtons(tension), ends });
-      const ratio = modes.value[check.inputs.n! - 1]! / flexible;
-      expect(Math.abs(ratio / check.expected - 1)).toBeLessThan(check.relative);
-      expect(modes.converged).toBe(true);
-    }
-  });
+  it.each(publishedChecks(/^(clamped|pinned)-/))(
+    'gives the published $id, in one piece or cut up',
+    (check) => {
+      const b = inputOf(check, check.inputs.B === undefined ? 'B_pinned' : 'B');
+      const [tension, length, density] = [900, 1.3, 0.01];
+      const rigidity = (b * tension * length ** 2) / Math.PI ** 2;
+      const ends: StringEnds = check.id.startsWith('clamped') ? 'clamped' : 'pinned';
+      const flexible = Math.sqrt(tension / density) / (2 * length);
+      for (const parts of [[1], [0.3, 0.7], [1e-6, 0.2, 0.799999], Array(10).fill(0.1)]) {
+        const segments = parts.map((part) => segment(part * length, density, rigidity));
+        const modes = steppedStringModes({ segments, tension: newtons(tension), ends });
+        expectPublished(check, modes.value[inputOf(check, 'n') - 1]! / flexible);
+        expect(modes.converged).toBe(true);
+      }
+    },
+  );
 
   // Source: the two-density string (derived), checks.json stepped-*.
-  it.each(published('stepped-'))('gives the published $id of a flexible string', (check) => {
+  it.each(publishedChecks(/^stepped-/))('gives the published $id of a flexible string', (check) => {
     const mode = Number(check.id.split('-')[1]);
     const segments = [
-      segment(check.inputs.L1_over_L!, 1, 0),
-      segment(check.inputs.L2_over_L!, check.inputs.mu2_over_mu1!, 0),
+      segment(inputOf(check, 'L1_over_L'), 1, 0),
+      segment(inputOf(check, 'L2_over_L'), inputOf(check, 'mu2_over_mu1'), 0),
     ];
     const tension = newtons(900);
     const found = [
@@ -68,19 +59,18 @@ describe('steppedStringModes()', () => {
       steppedStringModes({ segments, tension, ends: 'clamped' }, 4),
     ];
     for (const modes of found) {
-      const omega = 2 * Math.PI * modes.value[mode - 1]! * Math.sqrt(1 / 900);
-      expect(Math.abs(omega / check.expected - 1)).toBeLessThan(check.relative);
+      expectPublished(check, 2 * Math.PI * modes.value[mode - 1]! * Math.sqrt(1 / 900));
     }
   });
 
   // Source: string with a point mass (derived; S. Gómez et al., Eur. J. Phys. 28 (2007) 961), checks.json pointmass-*.
-  it.each(published('pointmass-'))(
+  it.each(publishedChecks(/^pointmass-/))(
     'comes to the published $id as a heavy stretch shrinks to a point',
     (check) => {
       const errors = [1e-2, 1e-3, 1e-4, 1e-8].map((width) => {
         const segments = [
           segment((1 - width) / 2, 0.01, 0),
-          segment(width, (check.inputs.M_over_muL! * 0.01) / width, 0),
+          segment(width, (inputOf(check, 'M_over_muL') * 0.01) / width, 0),
           segment((1 - width) / 2, 0.01, 0),
         ];
         const modes = flexibleStringModes({ segments, tension: newtons(100) }, 2).value;

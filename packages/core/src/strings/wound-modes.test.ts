@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import checks from '../../../../checks/checks.json' with { type: 'json' };
+import { expectPublished, inputOf, publishedChecks } from '../tables/testing/published-checks.ts';
 import { gigapascals, hertz, kilogramsPerCubicMetre, metres, millimetres, newtons } from '../units/index.ts';
 import { inharmonicity } from './inharmonicity.ts';
 import { fitInharmonicityByLine } from './inharmonicity-fit.ts';
@@ -18,35 +18,28 @@ const bassString: WoundString = {
 
 describe('woundStringModes()', () => {
   // Source: sine series of 700 terms and cubic Hermite elements, which agree to 2e-8 (derived), checks.json wound-bare-*.
-  it.each(checks.filter((check) => check.id.startsWith('wound-bare-')))(
-    'gives the published $id',
-    (check) => {
-      const inputs = check.inputs as unknown as Record<string, number>;
-      const modes = woundStringModes({
-        string: {
-          kind: 'wound',
-          speakingLength: metres(inputs.length_m!),
-          coreDiameter: millimetres(inputs.core_mm!),
-          layers: [
-            {
-              wireDiameter: millimetres((inputs.overall_mm! - inputs.core_mm!) / 2),
-              bareFront: millimetres(inputs.bare_end1_mm!),
-              bareBack: millimetres(inputs.bare_end2_mm!),
-            },
-          ],
-          steelDensity: kilogramsPerCubicMetre(inputs.rho_steel_kg_m3!),
-          windingDensity: kilogramsPerCubicMetre(inputs.rho_copper_kg_m3!),
-          youngsModulus: gigapascals(inputs.young_GPa!),
-        },
-        tension: newtons(inputs.tension_N!),
-      });
-      const partial = Number(check.id.split('-')[2]);
-      const expected = check.expected as number;
-      expect(Math.abs(modes.value[partial - 1]! / expected - 1)).toBeLessThan(
-        (check.tolerance as { rel: number }).rel,
-      );
-    },
-  );
+  it.each(publishedChecks(/^wound-bare-/))('gives the published $id', (check) => {
+    const modes = woundStringModes({
+      string: {
+        kind: 'wound',
+        speakingLength: metres(inputOf(check, 'length_m')),
+        coreDiameter: millimetres(inputOf(check, 'core_mm')),
+        layers: [
+          {
+            wireDiameter: millimetres((inputOf(check, 'overall_mm') - inputOf(check, 'core_mm')) / 2),
+            bareFront: millimetres(inputOf(check, 'bare_end1_mm')),
+            bareBack: millimetres(inputOf(check, 'bare_end2_mm')),
+          },
+        ],
+        steelDensity: kilogramsPerCubicMetre(inputOf(check, 'rho_steel_kg_m3')),
+        windingDensity: kilogramsPerCubicMetre(inputOf(check, 'rho_copper_kg_m3')),
+        youngsModulus: gigapascals(inputOf(check, 'young_GPa')),
+      },
+      tension: newtons(inputOf(check, 'tension_N')),
+    });
+    const partial = Number(check.id.split('-')[2]);
+    expectPublished(check, modes.value[partial - 1]!);
+  });
 
   it('is a plain string when there is no winding', () => {
     const string = { ...bassString, layers: [] };

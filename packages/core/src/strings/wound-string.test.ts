@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import checks from '../../../../checks/checks.json' with { type: 'json' };
+import { expectPublished, inputOf, publishedChecks } from '../tables/testing/published-checks.ts';
 import {
   hertz,
   inMillimetres,
@@ -28,25 +28,22 @@ const bassString: WoundString = {
 
 describe('fullLinearDensity()', () => {
   // Source: geometry of touching turns (derived), checks.json wound-mu-*.
-  const published = checks.filter((check) => check.id.startsWith('wound-mu-'));
-  it.each(published)('gives the published $id', (check) => {
-    const inputs = check.inputs as unknown as Record<string, number>;
+  it.each(publishedChecks(/^wound-mu-/))('gives the published $id', (check) => {
     const density = fullLinearDensity({
       kind: 'wound',
       speakingLength: metres(1),
-      coreDiameter: millimetres(inputs.core_mm!),
+      coreDiameter: millimetres(inputOf(check, 'core_mm')),
       layers: [
         {
-          wireDiameter: millimetres((inputs.overall_mm! - inputs.core_mm!) / 2),
+          wireDiameter: millimetres((inputOf(check, 'overall_mm') - inputOf(check, 'core_mm')) / 2),
           bareFront: metres(0),
           bareBack: metres(0),
         },
       ],
-      steelDensity: kilogramsPerCubicMetre(inputs.rho_steel_kg_m3!),
-      windingDensity: kilogramsPerCubicMetre(inputs.rho_copper_kg_m3!),
+      steelDensity: kilogramsPerCubicMetre(inputOf(check, 'rho_steel_kg_m3')),
+      windingDensity: kilogramsPerCubicMetre(inputOf(check, 'rho_copper_kg_m3')),
     });
-    const expected = check.expected as number;
-    expect(Math.abs(density / expected - 1)).toBeLessThan((check.tolerance as { rel: number }).rel);
+    expectPublished(check, density);
   });
 
   it('gives the same mass for a close helix counted turn by turn along the wire', () => {
