@@ -46,6 +46,10 @@ export {
   type TorqueAccuracy,
 } from './grip-estimate.ts';
 
+// Torque as the trade reads it
+
+export { torqueText } from './torque-text.ts';
+
 // What a sample of pins can and cannot say
 
 export { bootstrapMeanInterval, type MeanInterval } from './bootstrap-interval.ts';

@@ -1,10 +1,9 @@
-import { english, type Language, type NewtonMetres, newtonMetres } from '@becket/core';
+import { english, type Language, type NewtonMetres, newtonMetres, torqueText } from '@becket/core';
 import type { Ulid } from '@becket/journal';
 import type { DecisionReason } from './decision-reason.ts';
 import { DECISION_LIMITS, DECISION_SOURCE } from './decision-rules.ts';
 import type { PinChoice } from './pin-choice.ts';
 import type { PinTorque } from './pin-torque.ts';
-import { torqueText } from './torque-text.ts';
 
 /** Reasons that torque, pattern and pin sizes give. None where no pin has a grip: that is unknown, not good. */
 export function pinReasons(choice: PinChoice, language: Language = english): DecisionReason[] {

@@ -8,13 +8,13 @@ import {
   type PinSizePolicy,
   predictedGrip,
   type TestPinLaw,
+  torqueText,
 } from '@becket/core';
 import type { pinRemedies } from '@becket/journal';
 import type { PinMeasured } from './measured-pins.ts';
 import type { PinGroup } from './pin-groups.ts';
 import type { PinLimitsKnown } from './pin-limits.ts';
 import type { PinTorqueMap } from './pin-torque-map.ts';
-import { torqueText } from './torque-text.ts';
 
 export type PinRemedy = (typeof pinRemedies)[number];
 

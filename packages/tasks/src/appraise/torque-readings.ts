@@ -8,6 +8,7 @@ import {
   noteName,
   type SlipUnit,
   slipQuestions,
+  torqueText,
 } from '@becket/core';
 import {
   type Job,
@@ -18,7 +19,6 @@ import {
   type Ulid,
 } from '@becket/journal';
 import type { PinStage } from './pin-pulls.ts';
-import { torqueText } from './torque-text.ts';
 
 export type PinFeel = (typeof pinFeels)[number];
 
