@@ -136,15 +136,7 @@ export async function answerEstimate(
           }),
         ]
       : []),
-    ...(before === undefined
-      ? []
-      : [
-          say('This stands in place of the answer of {day}: {answer} by {name}.', {
-            day: day(before.on),
-            answer: say(before.answer),
-            name: before.name,
-          }),
-        ]),
+    ...(before === undefined ? [] : [replacesSentence(before, language)]),
     ...(estimate === latest
       ? []
       : [
@@ -192,7 +184,8 @@ export async function answerChange(
   job: Ulid,
   answer: AnswerToChange,
 ): Promise<EstimateOutcome> {
-  const { say, day } = context.language ?? english;
+  const language = context.language ?? english;
+  const { say } = language;
   const state = await readJob(context, job);
   const damage = state.damages.find(({ entry }) => entry === answer.damage);
   if (damage === undefined)
@@ -211,15 +204,7 @@ export async function answerChange(
           ),
         ]
       : []),
-    ...(before === undefined
-      ? []
-      : [
-          say('This stands in place of the answer of {day}: {answer} by {name}.', {
-            day: day(before.on),
-            answer: say(before.answer),
-            name: before.name,
-          }),
-        ]),
+    ...(before === undefined ? [] : [replacesSentence(before, language)]),
   ];
   return addOne(context, job, { kind: 'change-answered', v: 1, ...answer }, said);
 }
@@ -259,6 +244,17 @@ export async function recordHours(
   const said = wasFinished ? [say('This step was said to be finished before; the time is added to it.')] : [];
   return addOne(context, job, { kind: 'hours-worked', v: 1, ...hours }, said);
 }
+
+/** What a customer's answer stands in place of. */
+const replacesSentence = (
+  before: Pick<AnswerToEstimate | AnswerToChange, 'on' | 'answer' | 'name'>,
+  { say, day }: Language,
+): string =>
+  say('This stands in place of the answer of {day}: {answer} by {name}.', {
+    day: day(before.on),
+    answer: say(before.answer),
+    name: before.name,
+  });
 
 async function addOne(
   context: TaskContext,
