@@ -1,7 +1,7 @@
 import { english, type Language, message, noteName } from '@becket/core';
 import type { Fact, FactOf, Job, StringPlace, Ulid } from '@becket/journal';
 import { addFacts, RecordIsSealed, readJob, type TaskContext } from './context.ts';
-import { requireKey, requireString } from './on-this-piano.ts';
+import { requireDescribedString, requireNoteOnPiano, requireSectionOnPiano } from './on-this-piano.ts';
 
 /** Kinds of as-found facts that are seen and said rather than read off a gauge. */
 export type SaidKind =
@@ -52,12 +52,12 @@ function requireOnPiano(state: Job, fact: FactToRecord, language: Language): voi
   const what = language.say(spokenKinds[fact.kind]);
   switch (fact.kind) {
     case 'size-stamp':
-      requireKey(state, { key: fact.key, what }, language);
+      requireNoteOnPiano(state, { key: fact.key, what }, language);
       break;
     case 'winding-described':
-      requireKey(state, { key: fact.key, what }, language);
+      requireNoteOnPiano(state, { key: fact.key, what }, language);
       if (fact.string !== undefined)
-        requireString(state, { key: fact.key, string: fact.string, what }, language);
+        requireDescribedString(state, { key: fact.key, string: fact.string, what }, language);
       if (state.unisons.get(fact.key)?.winding === 'plain')
         throw new RangeError(
           language.say(
@@ -67,18 +67,19 @@ function requireOnPiano(state: Job, fact: FactToRecord, language: Language): voi
         );
       break;
     case 'wire-path':
-      for (const string of fact.strings) requireString(state, { ...string, what }, language);
+      for (const string of fact.strings) requireDescribedString(state, { ...string, what }, language);
       requireTwoStrings(fact.strings, language);
       break;
     case 'soft-part':
     case 'plate-part':
-      requireSection(state, { section: fact.section, what }, language);
+      requireSectionOnPiano(state, { section: fact.section, what }, language);
       break;
     case 'sample-kept': {
       const { key, string, section } = fact.place;
-      if (key !== undefined) requireKey(state, { key, what }, language);
-      if (key !== undefined && string !== undefined) requireString(state, { key, string, what }, language);
-      if (section !== undefined) requireSection(state, { section, what }, language);
+      if (key !== undefined) requireNoteOnPiano(state, { key, what }, language);
+      if (key !== undefined && string !== undefined)
+        requireDescribedString(state, { key, string, what }, language);
+      if (section !== undefined) requireSectionOnPiano(state, { section, what }, language);
       break;
     }
   }
@@ -94,19 +95,4 @@ function requireTwoStrings(strings: readonly StringPlace[], { say }: Language): 
         { note: noteName(one.key), string: one.string },
       ),
     );
-}
-
-function requireSection(
-  { sections }: Job,
-  { section, what }: { readonly section: string; readonly what: string },
-  { say }: Language,
-): void {
-  if (sections.some((one) => one.section === section)) return;
-  const names = sections.map((one) => one.section).join(', ');
-  throw new RangeError(
-    say(
-      "Cannot keep {what}: a section of this piano is needed ({sections}), '{found}' was found. Choose one, or describe it first.",
-      { what, sections: names || say('none is described'), found: section },
-    ),
-  );
 }

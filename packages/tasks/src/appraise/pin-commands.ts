@@ -1,6 +1,7 @@
 import { english, inMillimetres, type Language, metres, noteName } from '@becket/core';
 import { type FactOf, type Job, siFromRead, type Ulid } from '@becket/journal';
 import { addFacts, readJob, type TaskContext } from '../context.ts';
+import { requireNoteOnPiano, requireStringOnPiano } from '../on-this-piano.ts';
 import { pinName } from './pin-field.ts';
 
 export type PinPolicyToSet = Omit<FactOf<'pin-policy-set'>, 'kind' | 'v'>;
@@ -91,7 +92,7 @@ export async function recordTestPin(
   const state = await readJob(context, job);
   const language = context.language ?? english;
   const { say, plain } = language;
-  requireString(state, { key, string, what: say('this test pin') }, language);
+  requireStringOnPiano(state, { key, string, what: say('this test pin') }, language);
   const torque_n_m = siFromRead(torque.value, torque.unit);
   if (!(torque_n_m > 0))
     throw new RangeError(
@@ -123,7 +124,7 @@ export async function choosePinRemedy(
   const state = await readJob(context, job);
   const language = context.language ?? english;
   const { say } = language;
-  requireString(state, { ...remedy, what: say('what this pin needs') }, language);
+  requireStringOnPiano(state, { ...remedy, what: say('what this pin needs') }, language);
   const name = pinName(remedy, language);
   if (remedy.remedy === 'larger pin' && remedy.pinDiameter_m === undefined)
     throw new RangeError(
@@ -150,7 +151,7 @@ export async function logPinsDriven(context: TaskContext, job: Ulid, pins: PinsT
   const language = context.language ?? english;
   const { say } = language;
   for (const key of [pins.firstKey, pins.lastKey])
-    requireKey(state, { key, what: say('these pins') }, language);
+    requireNoteOnPiano(state, { key, what: say('these pins') }, language);
   if (pins.firstKey > pins.lastKey)
     throw new RangeError(
       say(
@@ -167,37 +168,6 @@ async function add(
   fact: FactOf<'pin-policy-set' | 'pin-limits-set' | 'test-pin' | 'pin-remedy' | 'pins-driven'>,
 ): Promise<Job> {
   return (await addFacts(context, job, [fact])).job;
-}
-
-function requireKey(
-  { piano }: Job,
-  { key, what }: { readonly key: number; readonly what: string },
-  { say }: Language,
-): void {
-  if (piano === undefined || (key >= piano.firstKey && key <= piano.lastKey)) return;
-  throw new RangeError(
-    say(
-      "Cannot keep {what}: a note from {first} to {last} is needed, {found} was found. Check the note, or the piano's compass.",
-      { what, first: noteName(piano.firstKey), last: noteName(piano.lastKey), found: noteName(key) },
-    ),
-  );
-}
-
-function requireString(
-  state: Job,
-  { key, string, what }: { readonly key: number; readonly string: number; readonly what: string },
-  language: Language,
-): void {
-  requireKey(state, { key, what }, language);
-  const strings = state.unisons.get(key)?.strings;
-  // A string of a note that nobody has described is taken at its word.
-  if (strings === undefined || (string >= 1 && string <= strings)) return;
-  throw new RangeError(
-    language.say(
-      'Cannot keep {what}: a string from 1 to {strings} of {note} is needed, string {string} was found. Check the string, or the stringing of the note.',
-      { what, strings, note: noteName(key), string },
-    ),
-  );
 }
 
 const millimetresText = (value_m: number, { fixed }: Language): string =>

@@ -9,7 +9,7 @@ import {
   type Ulid,
 } from '@becket/journal';
 import { entriesFor, entriesOf, type TaskContext } from '../context.ts';
-import { requireString } from '../on-this-piano.ts';
+import { requireDescribedString } from '../on-this-piano.ts';
 import { receivedTolerancesOf } from '../order/allowances.ts';
 import { readShop } from '../order/shop.ts';
 import { stringsToGoOn } from '../order/strings-to-go-on.ts';
@@ -42,7 +42,7 @@ export async function putWireOn(
   const state = foldJob(entries);
   const { wires } = foldStringing(entries);
   for (const string of wire.strings) {
-    requireString(state, { ...string, what: say('this wire') }, language);
+    requireDescribedString(state, { ...string, what: say('this wire') }, language);
     const there = wires.get(stringName(string));
     if (there !== undefined)
       throw new RangeError(
@@ -84,7 +84,7 @@ export async function noteStringingMishap(
   const state = foldJob(entries);
   const { wires } = foldStringing(entries);
   for (const string of mishap.strings) {
-    requireString(state, { ...string, what: say('this wire') }, language);
+    requireDescribedString(state, { ...string, what: say('this wire') }, language);
     if (mishap.isOff && !wires.has(stringName(string)))
       throw new RangeError(
         say(
