@@ -1,5 +1,5 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../units/index.ts';
-import { robustScatter } from './value-from-readings.ts';
+import { medianOf, robustScatter } from './value-from-readings.ts';
 
 /** One value along a run of keys. */
 export interface SmoothPoint {
@@ -139,15 +139,10 @@ function residualsFromMedianLine(points: readonly SmoothPoint[]): number[] {
   const slopes = points.flatMap((a, index) =>
     points.slice(index + 1).map((b) => (b.value - a.value) / (b.key - a.key)),
   );
-  const slope = middle(slopes);
-  const start = middle(points.map(({ key, value }) => value - slope * key));
+  const slope = medianOf(slopes);
+  const start = medianOf(points.map(({ key, value }) => value - slope * key));
   return points.map(({ key, value, precision = 1 }) => Math.sqrt(precision) * (value - start - slope * key));
 }
-
-const middle = (values: readonly number[]): number => {
-  const sorted = [...values].sort((a, b) => a - b);
-  return (sorted[(sorted.length - 1) >> 1]! + sorted[sorted.length >> 1]!) / 2;
-};
 
 interface WeighedValues {
   readonly places: readonly number[];
