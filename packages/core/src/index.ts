@@ -1,4 +1,5 @@
 export * from './evidence/index.ts';
+export * from './lists/index.ts';
 export * from './pins/index.ts';
 export * from './pitch/index.ts';
 export * from './rescale/index.ts';

@@ -1,6 +1,7 @@
 import {
   english,
   inMillimetres,
+  keyRangeAt,
   type Language,
   type LetDownPass,
   type LetDownSection,
@@ -113,7 +114,7 @@ function valuesAlong(job: Job, notes: readonly AsFoundNote[], { say, fixed }: La
     if (read !== undefined) return read;
     const guess = guesses.get(quantity) ?? { ofSection: 0, ofPiano: 0, usual: 0 };
     guesses.set(quantity, guess);
-    const section = job.sections.find(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey);
+    const section = keyRangeAt(key, job.sections);
     const ofSection = readOf(
       notes.filter((note) => note.section?.section === section?.section),
       quantity,

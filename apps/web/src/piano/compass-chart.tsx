@@ -1,3 +1,4 @@
+import { keyRangeAt } from '@becket/core';
 import type { Section } from '@becket/journal';
 import { scaleLinear, scaleLog } from 'd3-scale';
 import { line } from 'd3-shape';
@@ -272,8 +273,6 @@ export function CompassChart(props: Props) {
 
 /** Runs of neighbouring points of one section and one kind of string. */
 function runsOf(points: readonly Point[], sections: readonly Section[]): Point[][] {
-  const sectionOf = (key: number) =>
-    sections.find(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey);
   const runs: Point[][] = [];
   for (const point of points) {
     const run = runs.at(-1);
@@ -282,7 +281,7 @@ function runsOf(points: readonly Point[], sections: readonly Section[]): Point[]
       before !== undefined &&
       before.key === point.key - 1 &&
       before.kind === point.kind &&
-      sectionOf(before.key) === sectionOf(point.key);
+      keyRangeAt(before.key, sections) === keyRangeAt(point.key, sections);
     if (run && goesOn) run.push(point);
     else runs.push([point]);
   }

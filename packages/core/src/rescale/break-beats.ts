@@ -1,3 +1,4 @@
+import { grouped } from '../lists/index.ts';
 import {
   beatTable,
   type Interval,
@@ -98,11 +99,10 @@ export function breakBeats(scales: {
 }
 
 function evennessOf(beats: readonly BreakBeat[]): BreakEvenness[] {
-  const runs = new Map<string, BreakBeat[]>();
-  for (const beat of beats) {
-    const name = `${beat.interval} ${beat.lowerPartial}:${beat.upperPartial}`;
-    runs.set(name, [...(runs.get(name) ?? []), beat]);
-  }
+  const runs = grouped(
+    beats,
+    ({ interval, lowerPartial, upperPartial }) => `${interval} ${lowerPartial}:${upperPartial}`,
+  );
   return [...runs.values()].map((run) => {
     const { interval, lowerPartial, upperPartial } = run[0]!;
     const largestStep = (rate: (beat: BreakBeat) => number): Hertz =>

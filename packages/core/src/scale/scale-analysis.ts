@@ -1,3 +1,4 @@
+import { grouped } from '../lists/index.ts';
 import { type Newtons, newtons } from '../units/index.ts';
 import { type AnalysisOptions, analyseNote, type NoteAnalysis } from './note-analysis.ts';
 import { COMMON_INPUTS } from './note-inputs.ts';
@@ -88,14 +89,7 @@ export function totalsOf(analysedNotes: readonly NoteAnalysis[]): ScaleAnalysis 
 }
 
 function loadsBy(notes: readonly NoteAnalysis[], nameOf: (note: ScaleNote) => string): LoadShare[] {
-  const groups = new Map<string, NoteAnalysis[]>();
-  for (const analysed of notes) {
-    const name = nameOf(analysed.note);
-    const group = groups.get(name);
-    if (group === undefined) groups.set(name, [analysed]);
-    else group.push(analysed);
-  }
-  return [...groups].map(([name, group]) => loadOf(name, group));
+  return [...grouped(notes, ({ note }) => nameOf(note))].map(([name, own]) => loadOf(name, own));
 }
 
 function loadOf(name: string, notes: readonly NoteAnalysis[]): LoadShare {

@@ -1,3 +1,4 @@
+import { addToGroup } from '../lists/index.ts';
 import { roundedRatio } from './exact-price.ts';
 import { type MinorUnits, minorUnitsFrom, sumOfMoney } from './minor-units.ts';
 
@@ -49,7 +50,7 @@ export function taxedTotal(
       throw new RangeError(
         `Cannot compute the tax as a rate must be a whole number of basis points from 0 to 10000: current value is ${rate}`,
       );
-    sums.set(rate, [...(sums.get(rate) ?? []), amount]);
+    addToGroup(sums, rate, amount);
   }
   const classes = [...sums]
     .sort(([one], [other]) => other - one)

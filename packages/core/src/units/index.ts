@@ -1,3 +1,4 @@
+export { isInKeyRange, type KeyRange, keyRangeAt } from './key-range.ts';
 export {
   A4_KEY,
   FIRST_KEY,

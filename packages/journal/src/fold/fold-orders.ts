@@ -1,3 +1,4 @@
+import { addToGroup } from '@becket/core';
 import type { Entry } from '../entry.ts';
 import type { ReceivedQuantity } from '../facts/goods-received.ts';
 import type { FactOf } from '../facts/index.ts';
@@ -75,8 +76,8 @@ export function foldOrders(entries: Iterable<Entry>): Orders {
   const signed = new Map<string, Orders['signed'][number]>();
   for (const { id, job, at, by, fact } of entriesThatStand(entries)) {
     if (fact.kind === 'order-drafted') drafts.push({ id, journal: job, at, by, fact });
-    else if (fact.kind === 'order-moved') push(moves, fact.order, { ...fact, by, entry: id });
-    else if (fact.kind === 'goods-received') push(deliveries, fact.order, { ...fact, by, entry: id });
+    else if (fact.kind === 'order-moved') addToGroup(moves, fact.order, { ...fact, by, entry: id });
+    else if (fact.kind === 'goods-received') addToGroup(deliveries, fact.order, { ...fact, by, entry: id });
     else if (fact.kind === 'order-check-signed') signed.set(fact.check, { ...fact, at, entry: id });
   }
   return {
@@ -93,12 +94,6 @@ export function foldOrders(entries: Iterable<Entry>): Orders {
     ),
     signed: [...signed.values()],
   };
-}
-
-function push<T>(lists: Map<Ulid, T[]>, order: Ulid, one: T): void {
-  const known = lists.get(order);
-  if (known === undefined) lists.set(order, [one]);
-  else known.push(one);
 }
 
 function orderOf({

@@ -1,3 +1,4 @@
+import { addToGroup } from '@becket/core';
 import type { Entry } from '../entry.ts';
 import type { FactOf } from '../facts/index.ts';
 import type { PassValueKind } from '../facts/settling.ts';
@@ -54,8 +55,8 @@ export function foldSettling(entries: Iterable<Entry>): Settling {
   for (const entry of entriesThatStand(entries)) {
     const { fact } = entry;
     if (fact.kind === 'pass-begun') begun.push(standing(entry, fact));
-    else if (fact.kind === 'pass-read') push(reads, fact.passBegun, standing(entry, fact));
-    else if (fact.kind === 'pass-mishap') push(mishaps, fact.passBegun, standing(entry, fact));
+    else if (fact.kind === 'pass-read') addToGroup(reads, fact.passBegun, standing(entry, fact));
+    else if (fact.kind === 'pass-mishap') addToGroup(mishaps, fact.passBegun, standing(entry, fact));
     else if (fact.kind === 'follow-up-planned') planned.push(standing(entry, fact));
     else if (fact.kind === 'follow-up-done') done.set(fact.followUp, standing(entry, fact));
   }
@@ -87,10 +88,4 @@ function sectionsOf(
     };
     return { section, before: valuesOf('before'), aimed: valuesOf('aimed'), after: valuesOf('after') };
   });
-}
-
-function push<T>(lists: Map<Ulid, T[]>, name: Ulid, value: T): void {
-  const list = lists.get(name);
-  if (list === undefined) lists.set(name, [value]);
-  else list.push(value);
 }

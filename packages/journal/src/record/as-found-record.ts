@@ -1,5 +1,6 @@
 import {
   equalTemperedFrequency,
+  grouped,
   type Hertz,
   hertz,
   type Message,
@@ -20,7 +21,7 @@ import { siFromRead } from '../facts/read-units.ts';
 import { type ReadingQuantityName, readingQuantities } from '../facts/reading-quantities.ts';
 import type { Job, Section, StandingReading } from '../fold/job.ts';
 import { neededQuantities } from './needed-quantities.ts';
-import { grouped, keptNote, type NoteParts, notePartsOf } from './note-parts.ts';
+import { keptNote, type NoteParts, notePartsOf } from './note-parts.ts';
 
 export type Absence = (typeof absences)[number];
 

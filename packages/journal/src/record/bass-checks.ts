@@ -2,6 +2,7 @@ import {
   A228_MINIMUM,
   analyseNote,
   COMMON_SHOP_POLICY,
+  grouped,
   type Language,
   message,
   metres,
@@ -104,7 +105,12 @@ export function checksOf(
     return [...count, ...lacking, ...loop];
   });
   const contradictions = [1, 2].flatMap((layers) =>
-    groupBySection(strings.filter((one) => one.layers === layers && one.string === 1)).flatMap((own) =>
+    [
+      ...grouped(
+        strings.filter((one) => one.layers === layers && one.string === 1),
+        ({ section }) => section,
+      ).values(),
+    ].flatMap((own) =>
       woundContradictions(
         own.map(woundReadings),
         { lengthTolerance: metres(lengthTolerance_m), lengthUnit },
@@ -124,12 +130,6 @@ export function checksOf(
     ...unisonDifferences(strings, language),
     ...breakShares(strings, scaleNotes, language),
   ].sort((a, b) => a.keys[0]! - b.keys[0]!);
-}
-
-function groupBySection(strings: readonly BassString[]): BassString[][] {
-  const groups = new Map<string | undefined, BassString[]>();
-  for (const one of strings) groups.set(one.section, [...(groups.get(one.section) ?? []), one]);
-  return [...groups.values()];
 }
 
 function woundReadings({ key, stated }: BassString): WoundReadings {

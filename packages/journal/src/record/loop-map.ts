@@ -1,4 +1,4 @@
-import { english, type Language, noteName, type SentenceUnit, spokenLengths } from '@becket/core';
+import { english, keyRangeAt, type Language, noteName, type SentenceUnit, spokenLengths } from '@becket/core';
 import type { StringPlace } from '../facts/wire-path.ts';
 import type { Job } from '../fold/job.ts';
 import { asFoundRecord } from './as-found-record.ts';
@@ -257,5 +257,4 @@ const spoken = ({ say }: Language, strings: readonly StringPlace[]): string =>
   strings
     .map(({ key, string }) => say('{note} string {string}', { note: noteName(key), string }))
     .reduce((one, other) => say('{one} and {other}', { one, other }));
-const sectionOf = (job: Job, key: number): string | undefined =>
-  job.sections.find((section) => section.firstKey <= key && key <= section.lastKey)?.section;
+const sectionOf = (job: Job, key: number): string | undefined => keyRangeAt(key, job.sections)?.section;

@@ -1,3 +1,4 @@
+import { grouped, keyRangeAt } from '@becket/core';
 import type { FactOf } from '../facts/index.ts';
 import type { Job, Piano, Section, Standing, StandingReading, UnisonDescription } from '../fold/job.ts';
 
@@ -26,7 +27,7 @@ export function notePartsOf(job: Job): NoteParts[] {
     parts.push({
       key,
       piano,
-      section: job.sections.find((section) => section.firstKey <= key && key <= section.lastKey),
+      section: keyRangeAt(key, job.sections),
       unison: job.unisons.get(key),
       readings: readings.get(key) ?? [],
       absences: absences.get(key) ?? [],
@@ -40,18 +41,6 @@ function byKey<T extends { readonly place: { readonly key?: number | undefined }
   facts: readonly T[],
 ): Map<number | undefined, T[]> {
   return grouped(facts, ({ place }) => place.key);
-}
-
-/** In each group the order of the whole. */
-export function grouped<T, Name>(things: readonly T[], nameOf: (thing: T) => Name): Map<Name, T[]> {
-  const groups = new Map<Name, T[]>();
-  for (const thing of things) {
-    const name = nameOf(thing);
-    const known = groups.get(name);
-    if (known === undefined) groups.set(name, [thing]);
-    else known.push(thing);
-  }
-  return groups;
 }
 
 interface Kept {

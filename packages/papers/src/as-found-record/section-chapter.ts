@@ -1,4 +1,4 @@
-import { type Language, message, noteName } from '@becket/core';
+import { isInKeyRange, type Language, message, noteName } from '@becket/core';
 import {
   type Absence,
   type AsFoundNote,
@@ -109,12 +109,9 @@ export interface Place {
   readonly section?: string | undefined;
 }
 
-export function isInSection(
-  { key, section: named }: Place,
-  { section, firstKey, lastKey }: Section,
-): boolean {
-  if (named !== undefined) return named === section;
-  return key !== undefined && firstKey <= key && key <= lastKey;
+export function isInSection({ key, section: named }: Place, section: Section): boolean {
+  if (named !== undefined) return named === section.section;
+  return key !== undefined && isInKeyRange(key, section);
 }
 
 function noteTables(

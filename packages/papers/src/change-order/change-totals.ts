@@ -1,4 +1,4 @@
-import { inMinorUnits, type MinorUnits, minorUnits, sumOfMoney } from '@becket/core';
+import { addToGroup, inMinorUnits, type MinorUnits, minorUnits, sumOfMoney } from '@becket/core';
 import type { Job } from '@becket/journal';
 
 /** What the lines of a change order come to. */
@@ -16,7 +16,7 @@ export function changeOrderTotals(damages: Job['damages']): ChangeOrderTotals {
   let days = 0;
   for (const { priceMinorUnits, currency, days: own } of damages) {
     if (priceMinorUnits !== undefined && currency !== undefined)
-      amounts.set(currency, [...(amounts.get(currency) ?? []), minorUnits(priceMinorUnits)]);
+      addToGroup(amounts, currency, minorUnits(priceMinorUnits));
     days += own ?? 0;
   }
   return {

@@ -1,3 +1,4 @@
+import { addToGroup } from '@becket/core';
 import type { Job } from '@becket/journal';
 import {
   type LabourStep,
@@ -46,7 +47,7 @@ export function learnedHours(
         leftOut.set(step, (leftOut.get(step) ?? 0) + 1);
         continue;
       }
-      times.set(step, [...(times.get(step) ?? []), minutes / unitsOf({ per }, counts)]);
+      addToGroup(times, step, minutes / unitsOf({ per }, counts));
     }
   }
   const place = (id: string) => {

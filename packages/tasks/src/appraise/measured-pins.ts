@@ -1,5 +1,6 @@
 import {
   english,
+  keyRangeAt,
   type Language,
   type Metres,
   medianOf,
@@ -56,7 +57,7 @@ export function measuredPins(
         key,
         string,
         name: pinName({ key, string }, language),
-        section: map.field.sections.find((one) => one.firstKey <= key && key <= one.lastKey)?.section,
+        section: keyRangeAt(key, map.field.sections)?.section,
         diameter,
         entries,
         size: guess.size.label,

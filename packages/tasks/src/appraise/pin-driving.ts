@@ -1,4 +1,4 @@
-import { english, type Language, type Metres, metres, noteName } from '@becket/core';
+import { english, keyRangeAt, type Language, type Metres, metres, noteName } from '@becket/core';
 import type { Job, Ulid } from '@becket/journal';
 import type { PinField } from './pin-field.ts';
 
@@ -31,7 +31,7 @@ export interface PinDriving {
 
 /** The driving log in the order in which pins went in, and what is left. Pins of a note driven twice count once. */
 export function pinDriving(job: Job, field: PinField, { say }: Language = english): PinDriving {
-  const isIn = (key: number) => job.pinsDriven.some((one) => one.firstKey <= key && key <= one.lastKey);
+  const isIn = (key: number) => keyRangeAt(key, job.pinsDriven) !== undefined;
   const lines = job.pinsDriven.map((one, index): PinsDrivenLine => {
     const { firstKey, lastKey } = one;
     return {

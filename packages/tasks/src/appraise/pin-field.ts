@@ -1,4 +1,4 @@
-import { english, type Language, noteName } from '@becket/core';
+import { english, keyRangeAt, type Language, noteName } from '@becket/core';
 import type { Job } from '@becket/journal';
 
 /** One pin of the block. */
@@ -30,8 +30,6 @@ export function pinFieldOf(job: Job): PinField {
   const firstOf = new Map<number, number>();
   let notesWithoutStringing = 0;
   const { piano, sections } = job;
-  const sectionOf = (key: number) =>
-    sections.find(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey)?.section;
   for (let key = piano?.firstKey ?? 1; key <= (piano?.lastKey ?? 0); key += 1) {
     const strings = job.unisons.get(key)?.strings;
     if (strings === undefined) {
@@ -40,7 +38,7 @@ export function pinFieldOf(job: Job): PinField {
     }
     firstOf.set(key, pins.length);
     for (let string = 1; string <= strings; string += 1)
-      pins.push({ key, string, note: noteName(key), section: sectionOf(key) });
+      pins.push({ key, string, note: noteName(key), section: keyRangeAt(key, sections)?.section });
   }
   const indexOf = (key: number, string: number | undefined): number | undefined => {
     const first = firstOf.get(key);

@@ -3,6 +3,7 @@ import {
   carryingDiameter,
   inches,
   type KnownPull,
+  keyRangeAt,
   medianOf,
   metres,
   millimetres,
@@ -106,10 +107,7 @@ function pinDiameters(job: Job, stage: PinStage): (key: number, string: number |
         standardUncertainty: millimetres(0.01),
         from: 'read on the pin',
       };
-    const driven =
-      stage === 'as strung'
-        ? [...job.pinsDriven].reverse().find(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey)
-        : undefined;
+    const driven = stage === 'as strung' ? keyRangeAt(key, [...job.pinsDriven].reverse()) : undefined;
     if (driven !== undefined)
       return {
         diameter: driven.pinDiameter_m,

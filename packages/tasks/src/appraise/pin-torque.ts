@@ -2,6 +2,8 @@ import {
   english,
   type GripEstimate,
   gripEstimate,
+  grouped,
+  keyRangeAt,
   type Language,
   type NewtonMetres,
   newtonMetres,
@@ -71,11 +73,7 @@ export function pinTorques(
   language: Language = english,
 ): PinTorque[] {
   const pullOf = readings.length === 0 ? () => undefined : pinPulls(job, stage);
-  const byPin = new Map<string, TorqueRead[]>();
-  for (const reading of readings) {
-    const name = `${reading.key}/${reading.string ?? ''}`;
-    byPin.set(name, [...(byPin.get(name) ?? []), reading]);
-  }
+  const byPin = grouped(readings, ({ key, string }) => `${key}/${string ?? ''}`);
   return [...byPin.values()]
     .map((own): PinTorque => {
       const { key, string } = own[0]!;
@@ -93,7 +91,7 @@ export function pinTorques(
         string,
         note: noteName(key),
         name: pinName({ key, string }, language),
-        section: field.sections.find((one) => one.firstKey <= key && key <= one.lastKey)?.section,
+        section: keyRangeAt(key, field.sections)?.section,
         pin: field.indexOf(key, string),
         readings: own,
         byKind: Object.fromEntries(

@@ -1,4 +1,4 @@
-import { english, type Language, noteName, parseNote } from '@becket/core';
+import { addToGroup, english, keyRangeAt, type Language, noteName, parseNote } from '@becket/core';
 import {
   type Fact,
   type FactOf,
@@ -417,9 +417,7 @@ class TableReader {
     for (const row of this.rows) {
       const section = row.section ?? this.knownSectionAt(row);
       if (section === undefined) continue;
-      const known = bySection.get(section);
-      if (known === undefined) bySection.set(section, [row]);
-      else known.push(row);
+      addToGroup(bySection, section, row);
     }
     const facts = [...bySection].map(([section, rows]): FactOf<'section-described'> => {
       const known = this.job.sections.find((one) => one.section === section);
@@ -456,7 +454,7 @@ class TableReader {
     // A section as the table has it stands before the same one as the job knew it.
     this.sections = [...facts, ...this.job.sections];
     for (const { row, key } of bySection.size === 0 ? [] : this.rows) {
-      if (this.sections.some(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey)) continue;
+      if (keyRangeAt(key, this.sections) !== undefined) continue;
       this.question(
         row,
         this.columnOf('section'),
@@ -473,7 +471,7 @@ class TableReader {
   /** Where a row names a bridge or a termination and no section, the job's own section is meant. */
   private knownSectionAt({ row, key, bridge, frontTermination }: ReadRow): string | undefined {
     if (bridge === undefined && frontTermination === undefined) return undefined;
-    const known = this.job.sections.find((one) => one.firstKey <= key && key <= one.lastKey);
+    const known = keyRangeAt(key, this.job.sections);
     if (known === undefined && this.columnOf('section') < 0) {
       const column = this.columnOf(bridge === undefined ? 'front termination' : 'bridge');
       this.problem(
@@ -665,7 +663,7 @@ class TableReader {
   private questionReadings(): void {
     for (const { index, sentence, suggestion_si } of doubtfulReadings(
       this.readings.map(({ fact }) => fact),
-      (key) => this.sections.find(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey),
+      (key) => keyRangeAt(key, this.sections),
       this.language,
     )) {
       const { row, column, fact } = this.readings[index]!;

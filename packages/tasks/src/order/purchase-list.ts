@@ -1,4 +1,5 @@
 import {
+  addToGroup,
   coilsToBuy,
   english,
   inKilograms,
@@ -133,7 +134,7 @@ function boughtFrom(needs: readonly Need[], stock: Stock, wanted: Wanted): Purch
     else {
       const best = bestOffer(line, cover, stock, wanted);
       if (best === undefined) rest.notListed.push({ line, cover });
-      else bySupplier.set(best.supplier, [...(bySupplier.get(best.supplier) ?? []), best.purchase]);
+      else addToGroup(bySupplier, best.supplier, best.purchase);
     }
   }
   const suppliers = [...bySupplier]

@@ -1,4 +1,4 @@
-import { english, inKilograms, type Language, message, metres, wireMass } from '@becket/core';
+import { english, grouped, inKilograms, type Language, message, metres, wireMass } from '@becket/core';
 import { type Job, type StockItem, stockItemId } from '@becket/journal';
 import { noteRuns } from '../hand-over/note-runs.ts';
 import { type OrderPolicy, STARTING_ORDER_POLICY } from './order-policy.ts';
@@ -100,13 +100,7 @@ function notInScale(strings: readonly OrderString[], language: Language): string
 
 /** Wire by size, thick to thin. */
 function wireSupplies(wires: readonly WireCut[], policy: OrderPolicy, language: Language): SupplyLine[] {
-  const bySize = new Map<string, WireCut[]>();
-  for (const wire of wires) {
-    const id = stockItemId({ kind: 'wire', diameter_m: wire.diameter });
-    const known = bySize.get(id);
-    if (known === undefined) bySize.set(id, [wire]);
-    else known.push(wire);
-  }
+  const bySize = grouped(wires, ({ diameter }) => stockItemId({ kind: 'wire', diameter_m: diameter }));
   return [...bySize.values()]
     .map((own) => wireLine(own, policy, language))
     .sort((a, b) => (a.id < b.id ? 1 : a.id > b.id ? -1 : 0));

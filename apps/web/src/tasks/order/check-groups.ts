@@ -1,4 +1,4 @@
-import { english, type Language, type Message, message, noteName } from '@becket/core';
+import { addToGroup, english, type Language, type Message, message, noteName } from '@becket/core';
 import type { BassCheck } from '@becket/journal';
 
 /** Checks that are read and signed as one: the same figure missing at several notes, or one thing that does not agree. */
@@ -33,7 +33,7 @@ export function checkGroups(checks: readonly BassCheck[], language: Language = e
   for (const check of checks) {
     const quantity = /\/missing\/(.+)$/.exec(check.id)?.[1];
     if (quantity === undefined) single.push({ id: check.id, checks: [check], sentence: check.sentence });
-    else missing.set(quantity, [...(missing.get(quantity) ?? []), check]);
+    else addToGroup(missing, quantity, check);
   }
   return [
     ...single,

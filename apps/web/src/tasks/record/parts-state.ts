@@ -1,4 +1,4 @@
-import { english, type Language, parseNote } from '@becket/core';
+import { english, keyRangeAt, type Language, parseNote } from '@becket/core';
 import {
   type Absence,
   type FactOf,
@@ -329,9 +329,7 @@ export function placeReadingOf(
 export function placeReadingsOf(job: Job, section: string | undefined): StandingReading[] {
   const names: readonly string[] = placeQuantityNames;
   const sectionOf = ({ key, section: named }: StandingReading['place']): string | undefined =>
-    named ??
-    job.sections.find(({ firstKey, lastKey }) => key !== undefined && firstKey <= key && key <= lastKey)
-      ?.section;
+    named ?? (key === undefined ? undefined : keyRangeAt(key, job.sections)?.section);
   return job.readings.filter(
     // What is read of one string has its place among the strings.
     ({ quantity, stage, place }) =>

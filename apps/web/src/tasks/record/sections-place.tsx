@@ -1,4 +1,4 @@
-import { type Language, message, noteName, parseNote } from '@becket/core';
+import { keyRangeAt, type Language, message, noteName, parseNote } from '@becket/core';
 import { frontTerminations, type Section } from '@becket/journal';
 import { describeUnisons } from '@becket/tasks';
 import { useState } from 'react';
@@ -38,9 +38,7 @@ function Sections() {
   const { say } = language;
   const { job } = useDesk();
   const [open, setOpen] = useState<{ form: SectionForm; before: Section | undefined }>();
-  const left = keysLeft(job.piano!, (key) =>
-    job.sections.some(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey),
-  );
+  const left = keysLeft(job.piano!, (key) => keyRangeAt(key, job.sections) !== undefined);
   const next = left[0];
   return (
     <section aria-labelledby="sections">

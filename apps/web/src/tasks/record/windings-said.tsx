@@ -1,4 +1,4 @@
-import { type Language, noteName } from '@becket/core';
+import { grouped, type Language, noteName } from '@becket/core';
 import type { Job } from '@becket/journal';
 import { recordFacts } from '@becket/tasks';
 import { useState } from 'react';
@@ -25,11 +25,7 @@ export function WindingsSaid({ section }: { section: string }) {
         [one.key, say('{loop}, twist {twist}', { loop: say(one.loopStyle), twist: say(one.twist) })] as const,
     ),
   );
-  const groups = new Map<string, number[]>();
-  for (const key of wound) {
-    const words = said.get(key) ?? say('nothing noted');
-    groups.set(words, [...(groups.get(words) ?? []), key]);
-  }
+  const groups = grouped(wound, (key) => said.get(key) ?? say('nothing noted'));
   return (
     <section aria-labelledby="windings">
       <PartHead

@@ -1,3 +1,4 @@
+import { keyRangeAt } from '@becket/core';
 import { asFoundRecord } from '@becket/journal';
 import { woundDoubts } from '@becket/tasks';
 import { useDeferredValue, useMemo } from 'react';
@@ -28,10 +29,7 @@ export function WoundDoubts() {
     () => woundDoubts(settled, { lengthUnit: unit, language }),
     [wound, settled.sections, unit, language],
   );
-  const section =
-    key === undefined
-      ? chosen
-      : job.sections.find(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey)?.section;
+  const section = key === undefined ? chosen : keyRangeAt(key, job.sections)?.section;
   const own = doubts.find((one) => one.section === section)?.contradictions ?? [];
   if (own.length === 0) return null;
   const here = own.filter(({ keys }) => key !== undefined && keys.includes(key));

@@ -1,4 +1,4 @@
-import { type Message, message, noteName, parseNote } from '@becket/core';
+import { keyRangeAt, type Message, message, noteName, parseNote } from '@becket/core';
 import { foldSettling, isFinished, type Pass, type PassPlan, type PassValueKind } from '@becket/journal';
 import { recordPassValues, withdrawEntry } from '@becket/tasks';
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
@@ -196,7 +196,7 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
   function addNote(text: string): string | undefined {
     try {
       const key = parseNote(text.trim());
-      const section = job.sections.find(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey);
+      const section = keyRangeAt(key, job.sections);
       if (section === undefined)
         return say('Cannot add {note}: a note of a described section is needed. Choose another.', {
           note: noteName(key),

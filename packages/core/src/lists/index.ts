@@ -1,0 +1,1 @@
+export { addToGroup, grouped } from './grouped.ts';
