@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { Sheet } from './dialog.tsx';
 import { useLanguage } from './language.tsx';
 import { once } from './once.ts';
+import { Problem } from './problem.tsx';
 
 interface Props {
   readonly title: string;
@@ -24,11 +25,7 @@ export function FormSheet({ title, keep, canKeep = true, problem, more, onKeep, 
   return (
     <Sheet title={title} isOpen onClose={onClose}>
       <form onSubmit={once(async () => canKeep && onKeep())}>
-        {problem !== undefined && (
-          <p role="alert" className="notice bad">
-            ▲ {problem}
-          </p>
-        )}
+        <Problem says={problem} />
         {children}
         <div className="button-row">
           <button type="submit" className="button strong" disabled={!canKeep}>

@@ -1,4 +1,5 @@
 import { Component, type ReactNode } from 'react';
+import { Problem } from './problem.tsx';
 
 interface Props {
   /** Turns what went wrong into the sentence that is shown. */
@@ -27,10 +28,6 @@ export class SafePlace extends Component<Props, State> {
 
   override render(): ReactNode {
     if (this.state.error === undefined) return this.props.children;
-    return (
-      <p role="alert" className="notice bad">
-        ▲ {this.props.sentenceOf(this.state.error)}
-      </p>
-    );
+    return <Problem says={this.props.sentenceOf(this.state.error)} />;
   }
 }

@@ -2,6 +2,7 @@ import { type FormEvent, type ReactNode, useRef, useState } from 'react';
 import { entryForm, type Keeping } from './entry-form.ts';
 import { Field } from './field.tsx';
 import { useObservable } from './observable.ts';
+import { Problem } from './problem.tsx';
 
 export interface SmallField<Name extends string> {
   readonly name: Name;
@@ -69,11 +70,7 @@ export function SmallForm<Name extends string>(props: Props<Name>) {
           </Field>
         ))}
       </div>
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <Problem says={problem} />
       <div className="button-row">
         <button type="submit" className={isStrong ? 'button strong' : 'button'}>
           {submit}

@@ -4,6 +4,7 @@ import { type DragEvent, useEffect, useRef, useState } from 'react';
 import { sentenceOf } from '../desk/sentence-of.ts';
 import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
 import { useLanguage } from '../parts/language.tsx';
+import { Problem } from '../parts/problem.tsx';
 import { TextField } from '../parts/text-field.tsx';
 import { encodeAway } from '../worker/photo-away.ts';
 import { StageChoice } from './photo-stage.tsx';
@@ -169,9 +170,7 @@ function AddPhotos() {
       </p>
       <p role="status">{progress}</p>
       {problems.map((sentence) => (
-        <p key={sentence} role="alert" className="notice bad">
-          ▲ {sentence}
-        </p>
+        <Problem key={sentence} says={sentence} />
       ))}
     </div>
   );

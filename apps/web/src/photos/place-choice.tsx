@@ -3,6 +3,7 @@ import type { Job, Place } from '@becket/journal';
 import { useState } from 'react';
 import { Field } from '../parts/field.tsx';
 import { useLanguage } from '../parts/language.tsx';
+import { SelectField } from '../parts/select-field.tsx';
 
 /** What stands in the two fields, before it is a place. */
 export interface TypedPlace {
@@ -46,24 +47,19 @@ export function PlaceChoice({
   const problem = wasLeft && typeof place === 'string' ? place : undefined;
   return (
     <>
-      <Field label={say('Where on the piano')}>
-        {(ids) => (
-          <select
-            {...ids}
-            className="input"
-            value={typed.choice}
-            onChange={(event) => onChange({ ...typed, choice: event.target.value as TypedPlace['choice'] })}
-          >
-            <option value="whole piano">{say('the whole piano')}</option>
-            <option value="note">{say('a note')}</option>
-            {job.sections.map(({ section }) => (
-              <option key={section} value={`section ${section}`}>
-                {say('section {section}', { section })}
-              </option>
-            ))}
-          </select>
-        )}
-      </Field>
+      <SelectField<TypedPlace['choice']>
+        label={say('Where on the piano')}
+        value={typed.choice}
+        onChange={(choice) => onChange({ ...typed, choice })}
+        options={[
+          { value: 'whole piano', words: say('the whole piano') },
+          { value: 'note', words: say('a note') },
+          ...job.sections.map(({ section }) => ({
+            value: `section ${section}` as const,
+            words: say('section {section}', { section }),
+          })),
+        ]}
+      />
       {typed.choice === 'note' && (
         <Field label={say('Note')} problem={problem}>
           {(ids) => (

@@ -7,6 +7,7 @@ import { useLanguage } from '../parts/language.tsx';
 import { encodeAway } from '../worker/photo-away.ts';
 import { PictureButton } from './picture-button.tsx';
 import './photos.css';
+import { Problem } from '../parts/problem.tsx';
 
 interface Props {
   readonly place: () => Place;
@@ -60,11 +61,7 @@ export function TakePhoto({ place, shows, reason, stage, onKept }: Props) {
           {said}
         </span>
       </div>
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <Problem says={problem} />
     </>
   );
 }

@@ -1,6 +1,6 @@
 import { Choice } from '../parts/choice.tsx';
-import { Field } from '../parts/field.tsx';
 import { useLanguage } from '../parts/language.tsx';
+import { TextField } from '../parts/text-field.tsx';
 import type { PianoForm, PianoFormProblems } from './piano-form.ts';
 
 interface Props {
@@ -15,17 +15,13 @@ interface Props {
 export function PianoFields({ form, problems, onChange, isShort }: Props) {
   const { say } = useLanguage();
   const field = (name: keyof PianoForm, label: string, hint?: string) => (
-    <Field label={label} hint={hint} problem={problems[name]}>
-      {(ids) => (
-        <input
-          {...ids}
-          className="input"
-          value={form[name]}
-          autoComplete="off"
-          onChange={(event) => onChange({ ...form, [name]: event.target.value })}
-        />
-      )}
-    </Field>
+    <TextField
+      label={label}
+      hint={hint}
+      problem={problems[name]}
+      value={form[name]}
+      onChange={(value) => onChange({ ...form, [name]: value })}
+    />
   );
   const isKnown = form.form !== 'not known yet';
   return (

@@ -8,6 +8,7 @@ import { Field } from '../parts/field.tsx';
 import { useLanguage } from '../parts/language.tsx';
 import { useObservable } from '../parts/observable.ts';
 import { once } from '../parts/once.ts';
+import { TextField } from '../parts/text-field.tsx';
 import { PianoFields } from '../piano/piano-fields.tsx';
 import { emptyPianoForm, type PianoFormProblems, readPianoForm } from '../piano/piano-form.ts';
 import { bringInJobFile } from './bring-in-job.ts';
@@ -212,30 +213,20 @@ function NewJob({ onOpen }: { onOpen: (begin: () => Promise<string>) => Promise<
     <section aria-labelledby="new-job">
       <h2 id="new-job">{say('New job')}</h2>
       <form onSubmit={once(submit)} noValidate>
-        <Field label={say('Title')} problem={problems.title}>
-          {(ids) => (
-            <input
-              {...ids}
-              className="input"
-              value={title}
-              maxLength={200}
-              autoComplete="off"
-              onChange={(event) => setTitle(event.target.value)}
-            />
-          )}
-        </Field>
-        <Field label={say('Customer')} hint={say('may stay empty')}>
-          {(ids) => (
-            <input
-              {...ids}
-              className="input"
-              value={customer}
-              maxLength={200}
-              autoComplete="off"
-              onChange={(event) => setCustomer(event.target.value)}
-            />
-          )}
-        </Field>
+        <TextField
+          label={say('Title')}
+          problem={problems.title}
+          maxLength={200}
+          value={title}
+          onChange={setTitle}
+        />
+        <TextField
+          label={say('Customer')}
+          hint={say('may stay empty')}
+          maxLength={200}
+          value={customer}
+          onChange={setCustomer}
+        />
         <PianoFields form={form} problems={problems} onChange={setForm} isShort />
         <button type="submit" className="button strong">
           {say('Open the job')}

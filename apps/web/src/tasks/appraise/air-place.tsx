@@ -6,6 +6,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { readTypedNumber } from '../../parts/typed-number.ts';
 import { ReasonHere } from './reason-here.tsx';
 
@@ -90,11 +91,7 @@ export function AirPlace() {
           {field(say('Relative humidity (%)'), say('in the room, near the piano'), humidity, setHumidity)}
           {field(say('Temperature (°C)'), say('may stay empty'), temperature, setTemperature)}
         </div>
-        {problem !== undefined && (
-          <p role="alert" className="notice bad">
-            ▲ {problem}
-          </p>
-        )}
+        <Problem says={problem} />
         <button type="submit" className="button strong">
           {say('Keep what is filled in')}
         </button>

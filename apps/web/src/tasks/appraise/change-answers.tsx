@@ -2,10 +2,11 @@ import { answerChange, changeOrderByAnswer } from '@becket/tasks';
 import { useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
-import { Field } from '../../parts/field.tsx';
+import { todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
-import { dayText, moneyWords } from './estimate-state.ts';
+import { TextField } from '../../parts/text-field.tsx';
+import { moneyWords } from './estimate-state.ts';
 
 /** The change order, line by line, with what the customer said. */
 export function ChangeAnswers() {
@@ -31,7 +32,7 @@ export function ChangeAnswers() {
               'Cannot keep this answer: the name of whoever gave it is needed, nothing was found. Type it above.',
             ),
           );
-        return answerChange(context, id, { damage, answer: is, name: name.trim(), on: dayText(new Date()) });
+        return answerChange(context, id, { damage, answer: is, name: name.trim(), on: todayHere() });
       })
       .then((done) => done !== undefined && setSaid(done.said));
 
@@ -45,11 +46,7 @@ export function ChangeAnswers() {
           waiting: sum(totals.waiting),
         })}
       </p>
-      <Field label={say('Answered by')}>
-        {(ids) => (
-          <input {...ids} className="input" value={name} onChange={(event) => setName(event.target.value)} />
-        )}
-      </Field>
+      <TextField label={say('Answered by')} value={name} onChange={setName} />
       <ul className="plain-list">
         {job.damages.map(({ entry, what, priceMinorUnits, currency, days }) => {
           const given = job.changeAnswers.find(({ damage }) => damage === entry);

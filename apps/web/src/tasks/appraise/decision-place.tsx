@@ -7,6 +7,8 @@ import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 import { Papers } from '../../piano/papers.tsx';
 
 const marks: Record<Verdict, string> = { go: '✓', 'go with conditions': '▲', stop: '■' };
@@ -208,22 +210,14 @@ function DecisionForm({ advice }: { advice: DecisionAdvice }) {
           )}
         </Field>
       )}
-      <Field label={say('Why, in a sentence')}>
-        {(ids) => (
-          <textarea
-            {...ids}
-            className="input"
-            rows={2}
-            value={because}
-            onChange={(event) => setBecause(event.target.value)}
-          />
-        )}
-      </Field>
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <TextField
+        label={say('Why, in a sentence')}
+        rows={2}
+        maxLength={2000}
+        value={because}
+        onChange={setBecause}
+      />
+      <Problem says={problem} />
       <button type="submit" className="button strong">
         {say('Keep the decision')}
       </button>

@@ -2,9 +2,9 @@ import { compareSurveys, copyEarlierSurvey, type ListedJob, listJobs } from '@be
 import { useEffect, useMemo, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice } from '../../desk/use-device.ts';
-import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
+import { SelectField } from '../../parts/select-field.tsx';
 
 /** What became of what earlier surveys of this piano noted: which repairs hold, and what grew. */
 export function EarlierSurveys() {
@@ -49,23 +49,15 @@ export function EarlierSurveys() {
         <p className="faint">{say('No other job is on this device.')}</p>
       ) : (
         <div className="row-form">
-          <Field label={say('From the job')}>
-            {(ids) => (
-              <select
-                {...ids}
-                className="input"
-                value={chosen}
-                onChange={(event) => setChosen(event.target.value)}
-              >
-                <option value="">{say('choose one')}</option>
-                {others.map(({ job: id, title }) => (
-                  <option key={id} value={id}>
-                    {title}
-                  </option>
-                ))}
-              </select>
-            )}
-          </Field>
+          <SelectField
+            label={say('From the job')}
+            value={chosen}
+            onChange={setChosen}
+            options={[
+              { value: '', words: say('choose one') },
+              ...others.map(({ job: id, title }) => ({ value: id, words: title })),
+            ]}
+          />
           <button type="button" className="button" disabled={chosen === ''} onClick={once(copy)}>
             {say('Copy its survey here')}
           </button>

@@ -3,10 +3,11 @@ import { answerEstimate } from '@becket/tasks';
 import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
-import { Field } from '../../parts/field.tsx';
+import { DayField, todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
-import { dayText } from './estimate-state.ts';
+import { Problem } from '../../parts/problem.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 
 /** What the customer said to one version, and the way to keep it. */
 export function EstimateAnswer({
@@ -23,7 +24,7 @@ export function EstimateAnswer({
   const [isOpen, setOpen] = useState(false);
   const [answer, setAnswer] = useState<'accepted' | 'declined'>('accepted');
   const [name, setName] = useState(job.customer ?? '');
-  const [on, setOn] = useState(() => dayText(new Date()));
+  const [on, setOn] = useState(() => todayHere());
   const [agreed, setAgreed] = useState<readonly string[]>([]);
   const [note, setNote] = useState('');
   const [problem, setProblem] = useState<string>();
@@ -107,37 +108,15 @@ export function EstimateAnswer({
             ]}
           />
           <div className="fields">
-            <Field label={say('Name')}>
-              {(ids) => (
-                <input
-                  {...ids}
-                  className="input"
-                  value={name}
-                  onChange={(event) => setName(event.target.value)}
-                />
-              )}
-            </Field>
-            <Field label={say('On')}>
-              {(ids) => (
-                <input
-                  {...ids}
-                  type="date"
-                  className="input"
-                  value={on}
-                  onChange={(event) => setOn(event.target.value)}
-                />
-              )}
-            </Field>
-            <Field label={say('In their words')} hint={say('may stay empty')}>
-              {(ids) => (
-                <input
-                  {...ids}
-                  className="input"
-                  value={note}
-                  onChange={(event) => setNote(event.target.value)}
-                />
-              )}
-            </Field>
+            <TextField label={say('Name')} value={name} onChange={setName} />
+            <DayField label={say('On')} value={on} onChange={setOn} />
+            <TextField
+              label={say('In their words')}
+              hint={say('may stay empty')}
+              maxLength={2000}
+              value={note}
+              onChange={setNote}
+            />
           </div>
           {answer === 'accepted' && conditional.length > 0 && (
             <fieldset className="bare-set">
@@ -156,11 +135,7 @@ export function EstimateAnswer({
               ))}
             </fieldset>
           )}
-          {problem !== undefined && (
-            <p role="alert" className="notice bad">
-              ▲ {problem}
-            </p>
-          )}
+          <Problem says={problem} />
           <div className="button-row">
             <button type="submit" className="button strong">
               {say('Keep the answer')}

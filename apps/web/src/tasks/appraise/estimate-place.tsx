@@ -11,14 +11,16 @@ import { useMemo, useState } from 'react';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { todayHere } from '../../parts/day-field.tsx';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 import { Papers } from '../../piano/papers.tsx';
 import { ChangeAnswers } from './change-answers.tsx';
 import { EstimateAnswer } from './estimate-answer.tsx';
 import {
-  dayText,
   type EstimateHead,
   estimateOf,
   keepRates,
@@ -265,11 +267,7 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
       <p className="faint">
         {say('Which tax a piece of work bears, and what a bill must state, is for local rules.')}
       </p>
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <Problem says={problem} />
       <div className="button-row">
         <button type="button" className={lines === undefined ? 'button strong' : 'button'} onClick={draft}>
           {lines === undefined ? say('Draft it from the job') : say('Draft it anew from the job')}
@@ -316,34 +314,26 @@ function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undef
                   {...ids}
                   type="date"
                   className="input"
-                  min={dayText(new Date())}
+                  min={todayHere()}
                   value={head.validUntil}
                   onChange={(event) => setHead({ ...head, validUntil: event.target.value })}
                 />
               )}
             </Field>
-            <Field label={say('Working days')} hint={say('may stay empty')}>
-              {(ids) => (
-                <input
-                  {...ids}
-                  className="input"
-                  inputMode="decimal"
-                  value={head.workingDays}
-                  onChange={(event) => setHead({ ...head, workingDays: event.target.value })}
-                />
-              )}
-            </Field>
-            <Field label={say('Note to the customer')}>
-              {(ids) => (
-                <textarea
-                  {...ids}
-                  className="input"
-                  rows={2}
-                  value={head.note}
-                  onChange={(event) => setHead({ ...head, note: event.target.value })}
-                />
-              )}
-            </Field>
+            <TextField
+              label={say('Working days')}
+              hint={say('may stay empty')}
+              isNumber
+              value={head.workingDays}
+              onChange={(value) => setHead({ ...head, workingDays: value })}
+            />
+            <TextField
+              label={say('Note to the customer')}
+              rows={2}
+              maxLength={2000}
+              value={head.note}
+              onChange={(value) => setHead({ ...head, note: value })}
+            />
           </div>
           {estimate === undefined ? (
             <p role="status" className="question">

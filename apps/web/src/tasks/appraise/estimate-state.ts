@@ -320,9 +320,3 @@ export function keepRates(storage: Pick<Storage, 'setItem'> | undefined, rates: 
     // Rates that cannot be kept are typed again next time.
   }
 }
-
-/** Days since 1970 in this place's calendar: a day as a date field writes it. */
-export function dayText(date: Date): string {
-  const two = (number: number) => String(number).padStart(2, '0');
-  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
-}

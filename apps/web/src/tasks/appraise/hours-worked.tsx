@@ -3,10 +3,13 @@ import { type LearnedHours, learnedHours, recordHours, startingLabourSteps } fro
 import { useEffect, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useDevice } from '../../desk/use-device.ts';
-import { Field } from '../../parts/field.tsx';
+import { todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
-import { dayText, hoursText, minutesOf } from './estimate-state.ts';
+import { Problem } from '../../parts/problem.tsx';
+import { SelectField } from '../../parts/select-field.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { hoursText, minutesOf } from './estimate-state.ts';
 
 /** What steps took in the jobs on this device; empty until they are read. */
 export function useLearnedHours(): readonly LearnedHours[] {
@@ -55,7 +58,7 @@ export function HoursWorked() {
     try {
       const minutes = minutesOf(hours, language);
       await desk.runHere((context, id) =>
-        recordHours(context, id, { labourStep: step, minutes, isFinished, on: dayText(new Date()) }),
+        recordHours(context, id, { labourStep: step, minutes, isFinished, on: todayHere() }),
       );
       setHours('');
     } catch (error) {
@@ -72,29 +75,19 @@ export function HoursWorked() {
         )}
       </p>
       <form className="row-form" onSubmit={once(keep)} aria-label={say('Hours worked')}>
-        <Field label={say('Step')}>
-          {(ids) => (
-            <select {...ids} className="input" value={step} onChange={(event) => setStep(event.target.value)}>
-              {steps.map(({ id, what }) => (
-                <option key={id} value={id}>
-                  {what}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
-        <Field label={say('Hours')} hint={say('such as 2.5 or 2:30')}>
-          {(ids) => (
-            <input
-              {...ids}
-              className="input"
-              inputMode="decimal"
-              autoComplete="off"
-              value={hours}
-              onChange={(event) => setHours(event.target.value)}
-            />
-          )}
-        </Field>
+        <SelectField
+          label={say('Step')}
+          value={step}
+          onChange={setStep}
+          options={steps.map(({ id, what }) => ({ value: id, words: what }))}
+        />
+        <TextField
+          label={say('Hours')}
+          hint={say('such as 2.5 or 2:30')}
+          isNumber
+          value={hours}
+          onChange={setHours}
+        />
         <label className="tick">
           <input
             type="checkbox"
@@ -107,11 +100,7 @@ export function HoursWorked() {
           {say('Keep the hours')}
         </button>
       </form>
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <Problem says={problem} />
       {job.hoursWorked.length > 0 && (
         <ul aria-label={say('Hours kept for this job')}>
           {job.hoursWorked.map(({ entry, labourStep, minutes, isFinished: done, by }) => (

@@ -1,6 +1,6 @@
 import { useDesk } from '../../desk/use-desk.ts';
-import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 
 /** Asked for once the record is sealed, where what is kept would change it. */
 export function ReasonHere({
@@ -16,19 +16,11 @@ export function ReasonHere({
   const { job } = useDesk();
   if (job.seal === undefined || !isWanted) return null;
   return (
-    <Field
+    <TextField
       label={say('Reason for changing the sealed record')}
       hint={say('stands on everything you keep here now')}
-    >
-      {(ids) => (
-        <input
-          {...ids}
-          className="input"
-          value={reason}
-          maxLength={500}
-          onChange={(event) => onChange(event.target.value)}
-        />
-      )}
-    </Field>
+      value={reason}
+      onChange={onChange}
+    />
   );
 }

@@ -17,8 +17,11 @@ import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { lengthText } from '../../parts/length-text.ts';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 import { PhotoThumb } from '../../photos/photo-thumb.tsx';
 import { TakePhoto } from '../../photos/take-photo.tsx';
+import { SectionField } from '../../piano/section-field.tsx';
 import { EarlierSurveys } from './earlier-surveys.tsx';
 import { ReasonHere } from './reason-here.tsx';
 import {
@@ -312,17 +315,7 @@ function FindingSheet({
   }
 
   const words = (name: 'note' | 'point' | 'extent', label: string, hint: string) => (
-    <Field label={label} hint={hint}>
-      {(ids) => (
-        <input
-          {...ids}
-          className="input"
-          value={form[name]}
-          autoComplete="off"
-          onChange={(event) => take({ [name]: event.target.value })}
-        />
-      )}
-    </Field>
+    <TextField label={label} hint={hint} value={form[name]} onChange={(value) => take({ [name]: value })} />
   );
 
   return (
@@ -366,23 +359,7 @@ function FindingSheet({
       )}
       <div className="fields">
         {job.sections.length > 0 && (
-          <Field label={say('Section')}>
-            {(ids) => (
-              <select
-                {...ids}
-                className="input"
-                value={form.section}
-                onChange={(event) => take({ section: event.target.value })}
-              >
-                <option value="">{say('the whole piano')}</option>
-                {job.sections.map(({ section }) => (
-                  <option key={section} value={section}>
-                    {section}
-                  </option>
-                ))}
-              </select>
-            )}
-          </Field>
+          <SectionField value={form.section} onChange={(section) => take({ section })} />
         )}
         {words('note', say('Near note'), say('such as F#3, or tap the plan'))}
         {words('point', say('Where exactly'), say('such as beside rib 4'))}
@@ -404,11 +381,7 @@ function FindingSheet({
         reason={reason}
         onKept={(digest) => setForm((now) => ({ ...now, photos: [...now.photos, digest] }))}
       />
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <Problem says={problem} />
       <div className="button-row">
         <button type="submit" className="button strong">
           {say('Keep the finding')}

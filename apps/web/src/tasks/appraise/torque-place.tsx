@@ -10,7 +10,9 @@ import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 import { ReasonHere } from './reason-here.tsx';
 import { TorqueCompare } from './torque-compare.tsx';
 import { TorqueFindings } from './torque-findings.tsx';
@@ -196,17 +198,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
       </details>
       <ReasonHere reason={reason} onChange={setReason} isWanted={form.stage === 'as found'} />
       <div className="torque-entry">
-        <Field label={say('Note')}>
-          {(ids) => (
-            <input
-              {...ids}
-              className="input"
-              value={form.note}
-              autoComplete="off"
-              onChange={(event) => take({ note: event.target.value })}
-            />
-          )}
-        </Field>
+        <TextField label={say('Note')} value={form.note} onChange={(value) => take({ note: value })} />
         <Choice
           label={say('[of a note] String')}
           value={String(form.string)}
@@ -250,11 +242,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
           {say('Keep and go on')}
         </button>
       </div>
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <Problem says={problem} />
       <div className="torque-kept">
         <output aria-live="polite">
           {last === undefined ? (

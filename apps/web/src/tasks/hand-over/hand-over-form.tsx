@@ -5,6 +5,7 @@ import { useDevice } from '../../desk/use-device.ts';
 import { DayField, todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { linesOf, monthsAfter, pairsOf } from './hand-over-state.ts';
 
@@ -135,11 +136,7 @@ export function HandOverForm({ openThings, deviations }: Props) {
           {say('I have read what is still open; it is handed over as open.')}
         </label>
       )}
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <Problem says={problem} />
       <div>
         <button type="submit" className="button strong">
           {say('Hand the piano over')}

@@ -10,6 +10,7 @@ import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { nextKey, type StrungQuantity, strungQuantities, strungReadingOf } from './hand-over-state.ts';
@@ -136,11 +137,7 @@ export function StrungReadings() {
             ]}
           />
         )}
-        {problem !== undefined && (
-          <p role="alert" className="notice bad">
-            ▲ {problem}
-          </p>
-        )}
+        <Problem says={problem} />
         <div className="button-row">
           <button type="submit" className="button">
             {say('Keep and go on')}

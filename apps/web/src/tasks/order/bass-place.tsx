@@ -10,6 +10,7 @@ import { DayField } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { type LengthUnit, lengthNumber } from '../../parts/length-text.ts';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { type CheckGroup, checkGroups } from './check-groups.ts';
@@ -69,11 +70,7 @@ export function BassPlace() {
           {job.seal === undefined && <> {say('The as-found record is not sealed; the paper says so.')}</>}
         </p>
         {[order.scaleProblem, ...changed].map((sentence) =>
-          sentence === undefined ? null : (
-            <p key={sentence} role="alert" className="notice bad">
-              ▲ {sentence}
-            </p>
-          ),
+          sentence === undefined ? null : <Problem key={sentence} says={sentence} />,
         )}
         <p className="soft digest">{say('Digest of these strings: {digest}', { digest: order.digest })}</p>
       </section>

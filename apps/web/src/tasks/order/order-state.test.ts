@@ -2,7 +2,6 @@ import { makeLanguage } from '@becket/core';
 import { foldOrders, type Order } from '@becket/journal';
 import { readOrders } from '@becket/tasks';
 import { describe, expect, it } from 'vitest';
-import { todayHere } from '../../parts/day-field.tsx';
 import { testContext, testJob } from '../../testing/test-job.ts';
 import { checkGroups } from './check-groups.ts';
 import { draftTo, priceText } from './order-words.ts';
@@ -122,9 +121,6 @@ describe('draftTo()', () => {
 });
 
 describe('words of an order', () => {
-  it('writes today as the device has it', () => {
-    expect(todayHere(new Date(2026, 0, 5, 23, 59))).toBe('2026-01-05');
-  });
   it('writes a price with its currency', () => {
     expect(priceText(1450, 'EUR', makeLanguage('en-GB'))).toBe('14.50 EUR');
     expect(priceText(123450, 'EUR', makeLanguage('de-DE'))).toBe('1.234,50 EUR');

@@ -23,6 +23,7 @@ import { useShop } from '../../desk/use-shop.ts';
 import { DayField } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { Papers } from '../../piano/papers.tsx';
 import { draftTo, priceText } from './order-words.ts';
 import { useOrders, useSupplies } from './use-supplies.ts';
@@ -38,9 +39,7 @@ export function SuppliesPlace() {
       {answer === undefined ? (
         <p role="status">{say('Counting what the job needs …')}</p>
       ) : answer.supplies === undefined ? (
-        <p role="alert" className="notice bad">
-          ▲ {answer.problem}
-        </p>
+        <Problem says={answer.problem} />
       ) : (
         <Needed supplies={answer.supplies} />
       )}
@@ -90,11 +89,7 @@ function Needed({ supplies }: { supplies: Supplies }) {
             </>
           )}
         </p>
-        {supplies.scaleProblem !== undefined && (
-          <p role="alert" className="notice bad">
-            ▲ {supplies.scaleProblem}
-          </p>
-        )}
+        <Problem says={supplies.scaleProblem} />
         {supplies.notCounted.map((sentence) => (
           <p key={sentence} className="notice">
             ▲ {sentence}

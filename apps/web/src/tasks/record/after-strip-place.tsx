@@ -5,7 +5,6 @@ import { useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
-import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { TakePhoto } from '../../photos/take-photo.tsx';
@@ -14,6 +13,10 @@ import { type DamageForm, damageOf, moneyText, newDamageForm } from './after-str
 import { printPart } from './print-part.ts';
 import './record-parts.css';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
+import { SelectField } from '../../parts/select-field.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { SectionField } from '../../piano/section-field.tsx';
 
 /** Damage that only showed once the strings were off, and the change order that follows from it. */
 export function AfterStripPlace() {
@@ -51,16 +54,13 @@ export function AfterStripPlace() {
   }
 
   const field = (name: keyof DamageForm, label: string, hint?: string) => (
-    <Field label={label} hint={hint}>
-      {(ids) => (
-        <input
-          {...ids}
-          className="input"
-          value={form[name]}
-          onChange={(event) => take({ [name]: event.target.value })}
-        />
-      )}
-    </Field>
+    <TextField
+      label={label}
+      hint={hint}
+      maxLength={2000}
+      value={form[name]}
+      onChange={(value) => take({ [name]: value })}
+    />
   );
 
   return (
@@ -72,26 +72,10 @@ export function AfterStripPlace() {
         )}
       </p>
       <form onSubmit={once(submit)} aria-label={say('Note damage')}>
-        {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
+        <Problem says={problem} />
         {field('what', say('What was found'), say('such as a crack along the bridge pins'))}
         <div className="fields">
-          <Field label={say('Section')}>
-            {(ids) => (
-              <select
-                {...ids}
-                className="input"
-                value={form.section}
-                onChange={(event) => take({ section: event.target.value })}
-              >
-                <option value="">{say('the whole piano')}</option>
-                {job.sections.map(({ section }) => (
-                  <option key={section} value={section}>
-                    {section}
-                  </option>
-                ))}
-              </select>
-            )}
-          </Field>
+          <SectionField value={form.section} onChange={(section) => take({ section })} />
           {field('note', say('Note'), say('if it belongs to one, such as F#3'))}
           {field('point', say('Where exactly'))}
         </div>
@@ -108,23 +92,18 @@ export function AfterStripPlace() {
           {field('currency', say('Currency'), say('three letters, ISO 4217'))}
           {field('days', say('Working days it adds'))}
           {job.photos.length > 0 && (
-            <Field label={say('Photo')}>
-              {(ids) => (
-                <select
-                  {...ids}
-                  className="input"
-                  value={form.photo}
-                  onChange={(event) => take({ photo: event.target.value })}
-                >
-                  <option value="">{say('none')}</option>
-                  {job.photos.map(({ digest, shows, at }) => (
-                    <option key={digest} value={digest}>
-                      {shows ?? say('photo of {moment}', { moment: localMoment(at) })}
-                    </option>
-                  ))}
-                </select>
-              )}
-            </Field>
+            <SelectField
+              label={say('Photo')}
+              value={form.photo}
+              onChange={(photo) => take({ photo })}
+              options={[
+                { value: '', words: say('none') },
+                ...job.photos.map(({ digest, shows, at }) => ({
+                  value: digest,
+                  words: shows ?? say('photo of {moment}', { moment: localMoment(at) }),
+                })),
+              ]}
+            />
           )}
         </div>
         <TakePhoto

@@ -5,6 +5,7 @@ import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import {
   meaningChoices,
@@ -100,11 +101,7 @@ export function BringInPlace() {
           </p>
         )}
       </div>
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <Problem says={problem} />
       {coming !== undefined && <Coming coming={coming} onChange={setComing} onBringIn={bringIn} />}
     </section>
   );
@@ -196,11 +193,7 @@ function Coming({ coming, onChange, onBringIn }: ComingProps) {
           </tbody>
         </table>
       </TableFrame>
-      {sentence !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {sentence}
-        </p>
-      )}
+      <Problem says={sentence} />
       {plan !== undefined && (
         <>
           <CellList

@@ -26,6 +26,7 @@ import {
 import { ReasonField, useSaidReason } from './reason-field.tsx';
 import './record-parts.css';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { queue } from '../../parts/queue.ts';
 import { RecordSheet } from './record-sheet.tsx';
 import { SectionChoice, useSection } from './section-choice.tsx';
@@ -228,7 +229,7 @@ function Board({ section, strings, asked }: BoardProps) {
         ))}
       </div>
       <div className="loop-bar">
-        {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
+        <Problem says={problem} />
         <p aria-live="polite">
           <strong>{here?.name}</strong> {here === undefined ? '' : spokenWire(here, language)}
           {steps.length > 0 && (

@@ -5,7 +5,6 @@ import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { go } from '../../desk/use-route.ts';
 import { Choice } from '../../parts/choice.tsx';
-import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { lengthText } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
@@ -14,6 +13,8 @@ import { inferSizesAway } from '../../worker/sizes-away.ts';
 import { ReasonField, useSaidReason } from './reason-field.tsx';
 import './record-parts.css';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 import { recordViewOf } from './record-state.ts';
 import { SizeChart } from './size-chart.tsx';
 import {
@@ -246,29 +247,21 @@ function Stamps() {
       )}
       <form onSubmit={once(submit)} aria-label={say('Add a stamp')}>
         <ReasonField />
-        {problem !== undefined && <p className="notice bad">▲ {problem}</p>}
+        <Problem says={problem} />
         <div className="row-form">
-          <Field label={say('Note it stands at')} hint={say('such as F#3')}>
-            {(ids) => (
-              <input
-                {...ids}
-                className="input"
-                value={form.note}
-                onChange={(event) => setForm({ ...form, note: event.target.value })}
-              />
-            )}
-          </Field>
-          <Field label={say('What is stamped')} hint={say('as it stands there, such as 14½')}>
-            {(ids) => (
-              <input
-                {...ids}
-                className="input"
-                value={form.text}
-                maxLength={40}
-                onChange={(event) => setForm({ ...form, text: event.target.value })}
-              />
-            )}
-          </Field>
+          <TextField
+            label={say('Note it stands at')}
+            hint={say('such as F#3')}
+            value={form.note}
+            onChange={(value) => setForm({ ...form, note: value })}
+          />
+          <TextField
+            label={say('What is stamped')}
+            hint={say('as it stands there, such as 14½')}
+            maxLength={40}
+            value={form.text}
+            onChange={(value) => setForm({ ...form, text: value })}
+          />
         </div>
         <div className="tools stamp-choices">
           <Choice

@@ -4,9 +4,9 @@ import { acceptGaps, sealRecord } from '@becket/tasks';
 import { useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
-import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
+import { TextField } from '../../parts/text-field.tsx';
 import { LetDownPlan } from './let-down.tsx';
 import { recordViewOf } from './record-state.ts';
 import { StripDoubts } from './strip-doubts.tsx';
@@ -97,20 +97,12 @@ export function StripPlace() {
       )}
       {open.size > 0 && (
         <div className="accept">
-          <Field
+          <TextField
             label={say('Reason for accepting the ticked gaps')}
             hint={say('it stands in the record, with your name')}
-          >
-            {(ids) => (
-              <input
-                {...ids}
-                className="input"
-                value={reason}
-                maxLength={500}
-                onChange={(event) => setReason(event.target.value)}
-              />
-            )}
-          </Field>
+            value={reason}
+            onChange={setReason}
+          />
           <button
             type="button"
             className="button"

@@ -9,6 +9,7 @@ import { forceText, loadText } from '../../parts/force-text.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import type { LengthUnit } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { Papers } from '../../piano/papers.tsx';
@@ -24,6 +25,7 @@ import {
   tableOfPair,
 } from './compare-state.ts';
 import { ComparisonChart } from './comparison-chart.tsx';
+import { NoStringYet } from './no-string-yet.tsx';
 import { keysText, wireText } from './scale-words.ts';
 import { useAnalysed } from './use-analysed.ts';
 
@@ -48,22 +50,7 @@ export function ComparePlace() {
   const choices = scaleChoices(job, language);
   const { piano } = job;
 
-  if (piano === undefined || before.notes.length === 0) {
-    return (
-      <>
-        <h2>{say('Compare')}</h2>
-        <p>
-          {sayNodes('No string can be computed yet. {link}', {
-            link: (
-              <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>
-                {say('Enter readings in Record.')}
-              </a>
-            ),
-          })}
-        </p>
-      </>
-    );
-  }
+  if (piano === undefined || before.notes.length === 0) return <NoStringYet title={say('Compare')} />;
   if (choices.length === 1) {
     return (
       <>
@@ -145,12 +132,7 @@ export function ChosenLine() {
   const { job } = useDesk();
   const chosen = chosenScaleOf(job, language);
   if (chosen === undefined) return <p className="faint">{say('No scale is chosen for stringing yet.')}</p>;
-  if (chosen.changedSince !== undefined)
-    return (
-      <p role="alert" className="notice bad">
-        ▲ {chosen.changedSince}
-      </p>
-    );
+  if (chosen.changedSince !== undefined) return <Problem says={chosen.changedSince} />;
   return (
     <p>
       {sayNodes('Chosen for stringing: {strong}, because “{reason}”.', {

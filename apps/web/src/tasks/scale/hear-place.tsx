@@ -1,7 +1,6 @@
 import { noteName } from '@becket/core';
 import { type PassageName, passages as passageNames } from '@becket/tasks';
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
-import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
@@ -17,6 +16,7 @@ import {
   spreads,
   startingChoice,
 } from './hear-state.ts';
+import { NoStringYet } from './no-string-yet.tsx';
 import { scaleName } from './scale-words.ts';
 import { type SoundPlayer, soundPlayer } from './sound-player.ts';
 import { useFigures } from './use-analysed.ts';
@@ -51,22 +51,7 @@ export function HearPlace() {
   const isSame = before === after;
   const key = selected ?? middleKey(job);
 
-  if (job.piano === undefined || scales[0].notes.length === 0) {
-    return (
-      <>
-        <h2>{say('Hear')}</h2>
-        <p>
-          {sayNodes('No string can be computed yet. {link}', {
-            link: (
-              <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>
-                {say('Enter readings in Record.')}
-              </a>
-            ),
-          })}
-        </p>
-      </>
-    );
-  }
+  if (job.piano === undefined || scales[0].notes.length === 0) return <NoStringYet title={say('Hear')} />;
 
   function onKeyDown(event: KeyboardEvent): void {
     const isTyping = (event.target as HTMLElement).closest('input, select, textarea') !== null;

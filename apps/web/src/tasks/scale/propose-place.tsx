@@ -22,7 +22,6 @@ import {
   tidiedScale,
 } from '@becket/tasks';
 import { useMemo, useState } from 'react';
-import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { go } from '../../desk/use-route.ts';
@@ -32,12 +31,14 @@ import { exponentText } from '../../parts/exponent-text.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { comparisonCharts, pairOf, summarySentences } from './compare-state.ts';
 import { ComparisonChart } from './comparison-chart.tsx';
 import { countOf, LeftOut } from './left-out.tsx';
+import { NoStringYet } from './no-string-yet.tsx';
 import { Proposals } from './proposals-list.tsx';
 import {
   analysedDraft,
@@ -60,7 +61,7 @@ import { useInferredSizes } from './use-inferred-sizes.ts';
 /** Another scale than the one that was found: computed, changed by hand, and kept. */
 export function ProposePlace() {
   const language = useLanguage();
-  const { say, sayNodes } = language;
+  const { say } = language;
   const { desk, job, record } = useDesk();
   const state = proposeStateOf(desk.id);
   const asked = useObservable(state.rules);
@@ -86,22 +87,8 @@ export function ProposePlace() {
     [job, tidied, language],
   );
 
-  if (job.piano === undefined || record.scaleNotes.length === 0) {
-    return (
-      <>
-        <h2>{say('Propose')}</h2>
-        <p>
-          {sayNodes('No string can be computed yet. {link}', {
-            link: (
-              <a href={hashOf({ place: 'job', job: desk.id, task: 'record' })}>
-                {say('Enter readings in Record.')}
-              </a>
-            ),
-          })}
-        </p>
-      </>
-    );
-  }
+  if (job.piano === undefined || record.scaleNotes.length === 0)
+    return <NoStringYet title={say('Propose')} />;
   const shown =
     planning.is === 'planned' ? planning.answers.find((answer) => isShown(answer, draft)) : undefined;
   const isBusy = planning.is === 'beginning' || planning.is === 'step';
@@ -158,16 +145,7 @@ export function ProposePlace() {
         )}
         {planning.is === 'stopped' && <p>{say('Stopped. Nothing was changed.')}</p>}
       </div>
-      {planning.is === 'clash' && (
-        <p role="alert" className="notice bad">
-          ▲ {planning.sentence}
-        </p>
-      )}
-      {planning.is === 'failed' && (
-        <p role="alert" className="notice bad">
-          ▲ {planning.sentence}
-        </p>
-      )}
+      {(planning.is === 'clash' || planning.is === 'failed') && <Problem says={planning.sentence} />}
       {planning.is === 'planned' && (
         <>
           {planning.eased.length > 0 && (

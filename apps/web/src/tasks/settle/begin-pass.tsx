@@ -5,6 +5,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { DayField, todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { movedEarlier, numberOf } from './settle-state.ts';
 
@@ -96,11 +97,7 @@ export function BeginPass({ settling, onBegun }: Props) {
           </li>
         ))}
       </ol>
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <Problem says={problem} />
       <button type="submit" className="button strong">
         {say('Begin pass {pass}', { pass: number })}
       </button>

@@ -8,6 +8,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { DayField, todayHere } from '../../parts/day-field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { numberOf } from './settle-state.ts';
 import { useSettling } from './use-settling.ts';
@@ -73,11 +74,7 @@ function PlanForm() {
         <DayField label={say('On')} value={on} onChange={setOn} />
         <TextField label={say('In words')} hint={say('may stay empty')} value={note} onChange={setNote} />
       </div>
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <Problem says={problem} />
       <button type="submit" className="button strong">
         {say('Plan it')}
       </button>
@@ -199,11 +196,7 @@ function DoneForm({ followUp, onDone }: { followUp: FollowUp; onDone: () => void
         />
         <TextField label={say('In words')} hint={empty} value={note} onChange={setNote} />
       </div>
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <Problem says={problem} />
       <button type="submit" className="button strong">
         {say('Keep it')}
       </button>

@@ -6,6 +6,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
+import { Problem } from '../../parts/problem.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 
 type Mishap = (typeof mishaps)[number];
@@ -108,11 +109,7 @@ export function PassMishaps({ pass }: { pass: Pass }) {
             words: value === 'not said' ? say('not said') : value,
           }))}
         />
-        {problem !== undefined && (
-          <p role="alert" className="notice bad">
-            ▲ {problem}
-          </p>
-        )}
+        <Problem says={problem} />
         <button type="submit" className="button">
           {say('Note it')}
         </button>

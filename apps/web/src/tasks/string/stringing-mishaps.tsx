@@ -5,6 +5,7 @@ import { type FormEvent, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { Problem } from '../../parts/problem.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 
 const words: Readonly<Record<StringingMishap, Message>> = {
@@ -116,11 +117,7 @@ export function StringingMishaps({ stringing, suggested }: Props) {
             { value: 'on', words: say('stays on') },
           ]}
         />
-        {problem !== undefined && (
-          <p role="alert" className="notice bad">
-            ▲ {problem}
-          </p>
-        )}
+        <Problem says={problem} />
         <button type="submit" className="button">
           {say('Note it')}
         </button>

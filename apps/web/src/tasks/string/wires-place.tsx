@@ -12,6 +12,7 @@ import { useEffect, useRef, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
+import { Problem } from '../../parts/problem.tsx';
 import { SelectField } from '../../parts/select-field.tsx';
 import { NextWire } from './next-wire.tsx';
 import { StringingMishaps } from './stringing-mishaps.tsx';
@@ -131,11 +132,7 @@ export function WiresPlace() {
           }}
         />
       )}
-      {problem !== undefined && (
-        <p role="alert" className="notice bad">
-          ▲ {problem}
-        </p>
-      )}
+      <Problem says={problem} />
       <div className="strung-kept">
         <output aria-live="polite">
           {last === undefined ? (
