@@ -1,5 +1,6 @@
 import { type Language, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
+import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoForOwner } from '../every-paper/piano-facts.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
@@ -56,11 +57,7 @@ export function appraisalReportPaper(
     { is: 'list', marks: 'dots', items: whatHappensNext(job, language) },
     cautions(language),
     ...photosOfReport(job, options.firstUnit, language),
-    ...(address === undefined
-      ? []
-      : [
-          { is: 'address code', address, text: say('The job behind this report, with its photos:') } as const,
-        ]),
+    ...addressCode({ address }, say('The job behind this report, with its photos:')),
   ];
   return {
     paper: 'appraisal report',

@@ -1,6 +1,7 @@
-import { type Language, noteName } from '@becket/core';
+import type { Language } from '@becket/core';
 import type { AsFoundNote, Job, ReadingQuantityName } from '@becket/journal';
 import { axisOver } from '../chart/axis.ts';
+import { keyAxis, sectionBands } from '../chart/key-axis.ts';
 import { type LengthUnit, lengthIn } from '../figures/lengths.ts';
 import type { Axis, Chart, ChartSeries } from '../page-tree.ts';
 
@@ -24,7 +25,17 @@ export function compassCharts(
     const y = axisOver(values, { name: `${name}, ${unit}`, scale }, language);
     return y === undefined
       ? []
-      : [{ is: 'chart', title, words, x: keyAxis(notes, language), y, bands: bandsOf(job), series: drawn }];
+      : [
+          {
+            is: 'chart',
+            title,
+            words,
+            x: keyAxis(notes[0]?.key ?? 1, notes.at(-1)?.key ?? 88, language),
+            y,
+            bands: sectionBands(job),
+            series: drawn,
+          },
+        ];
   };
   const of = (quantity: ReadingQuantityName) => pointsOf(notes, quantity, unit);
   return [
@@ -73,24 +84,3 @@ function pointsOf(
     return figure === undefined ? [] : [[note.key, Number(lengthIn(figure.value, unit).toFixed(4))] as const];
   });
 }
-
-/** The compass with a tick at its ends and at each C. */
-function keyAxis(notes: readonly AsFoundNote[], { say }: Language): Axis {
-  const first = notes[0]?.key ?? 1;
-  const last = notes.at(-1)?.key ?? 88;
-  const ticks = notes
-    .filter(({ note }) => /^C\d$/.test(note))
-    .map(({ key }) => key)
-    // A tick too near an end would write over it.
-    .filter((key) => Math.min(key - first, last - key) > (last - first) / 12);
-  return {
-    name: say('key'),
-    scale: 'linear',
-    from: first - 0.5,
-    to: last + 0.5,
-    ticks: [first, ...ticks, last].map((at) => ({ at, text: `${at} ${noteName(at)}` })),
-  };
-}
-
-const bandsOf = ({ sections }: Job): Chart['bands'] =>
-  sections.map(({ section, firstKey, lastKey }) => ({ from: firstKey, to: lastKey, name: section }));

@@ -1,5 +1,6 @@
 import { type Language, sayKnown } from '@becket/core';
 import type { AsFoundNote, Job, StripCheck, windings } from '@becket/journal';
+import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { sealBox } from '../every-paper/running-lines.ts';
@@ -47,15 +48,7 @@ export function firstPage(
         ),
       ],
     },
-    ...(address === undefined
-      ? []
-      : [
-          {
-            is: 'address code',
-            address,
-            text: say('The job behind this paper, with every reading:'),
-          } as const,
-        ]),
+    ...addressCode({ address }, say('The job behind this paper, with every reading:')),
   ];
 }
 

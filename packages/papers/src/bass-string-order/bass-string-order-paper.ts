@@ -1,5 +1,6 @@
 import { type Language, sayKnown } from '@becket/core';
 import { asFoundRecord, type BassOrder, bassOrder, type Job } from '@becket/journal';
+import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { runningLines, sealBox } from '../every-paper/running-lines.ts';
@@ -50,15 +51,7 @@ export function bassStringOrderPaper(job: Job, options: PaperOptions): PageTree 
     ...orderWarnings(order, orders, language),
     sealBox(job, options.isSealIntact, language),
     ...undescribedNotes(job, language),
-    ...(options.address === undefined
-      ? []
-      : [
-          {
-            is: 'address code',
-            address: options.address,
-            text: say('The job behind this order, with every reading:'),
-          } as const,
-        ]),
+    ...addressCode(options, say('The job behind this order, with every reading:')),
     { is: 'page break' },
     { is: 'heading', level: 2, text: say('To be confirmed before ordering') },
     {

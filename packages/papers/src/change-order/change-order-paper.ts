@@ -1,5 +1,6 @@
 import { type Language, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
+import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoForOwner } from '../every-paper/piano-facts.ts';
 import { placeInWords } from '../every-paper/place-in-words.ts';
@@ -63,15 +64,7 @@ function toDecide(
     ...decision(lines, language),
     { is: 'heading', level: 2, text: say('Line by line') },
     ...lines.flatMap((line) => oneLine(job, line, firstUnit, language)),
-    ...(address === undefined
-      ? []
-      : [
-          {
-            is: 'address code',
-            address,
-            text: say('The job behind this paper, with every photo:'),
-          } as const,
-        ]),
+    ...addressCode({ address }, say('The job behind this paper, with every photo:')),
   ];
 }
 

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Chart } from '../page-tree.ts';
 import { axisOver, placeOnAxis } from './axis.ts';
 import { chartSvg } from './chart-svg.ts';
+import { keyAxis } from './key-axis.ts';
 
 const positive = fc.double({ min: 0.01, max: 3000, noNaN: true });
 
@@ -88,5 +89,24 @@ describe('chartSvg()', () => {
   it('writes words as words', () => {
     expect(svg).toContain('key &#60;1 &#38; 2&#62;');
     expect(svg).toContain('>bass<');
+  });
+});
+
+describe('keyAxis()', () => {
+  it('ticks its ends and each C between, save one that an end would write over', () => {
+    const axis = keyAxis(1, 88, english);
+    expect(axis.ticks.map(({ text }) => text)).toEqual([
+      '1 A0',
+      '16 C2',
+      '28 C3',
+      '40 C4',
+      '52 C5',
+      '64 C6',
+      '76 C7',
+      '88 C8',
+    ]);
+    expect([axis.from, axis.to]).toEqual([0.5, 88.5]);
+    // C3 is the beginning itself.
+    expect(keyAxis(28, 51, english).ticks.map(({ at }) => at)).toEqual([28, 40, 51]);
   });
 });

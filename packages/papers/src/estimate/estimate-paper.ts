@@ -1,5 +1,6 @@
 import { type EstimateTotals, estimateTotals, type Language, sayKnown } from '@becket/core';
 import { estimateStanding, type Job, type MadeEstimate } from '@becket/journal';
+import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts, pianoForOwner } from '../every-paper/piano-facts.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
@@ -41,15 +42,7 @@ export function estimatePaper(job: Job, options: PaperOptions): PageTree {
           },
           ...answerBlocks(latest, totals, answer, language),
           ...earlierVersions(job, latest, language),
-          ...(options.address === undefined
-            ? []
-            : [
-                {
-                  is: 'address code',
-                  address: options.address,
-                  text: say('The job behind this estimate:'),
-                } as const,
-              ]),
+          ...addressCode(options, say('The job behind this estimate:')),
         ];
   const origin =
     latest === undefined

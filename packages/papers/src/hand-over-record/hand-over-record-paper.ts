@@ -1,5 +1,6 @@
 import { type Language, message } from '@becket/core';
 import type { HandOver, Job } from '@becket/journal';
+import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { photosBlock, printedPhoto } from '../every-paper/printed-photo.ts';
@@ -71,7 +72,7 @@ export function handOverRecordPaper(job: Job, options: PaperOptions, figures: Ha
     { is: 'heading', level: 2, text: say('Pitch as it was left') },
     ...pitchBlocks(figures.pitch, language),
     ...photoBlocks(job, unit, language),
-    ...addressBlocks(options),
+    ...addressCode(options, language.say('The job behind this paper, with every reading:')),
   ];
   return {
     paper: 'hand-over record',
@@ -101,17 +102,6 @@ function photoBlocks({ photos }: Job, unit: LengthUnit, language: Language): Blo
           own.map((photo) => printedPhoto(photo, unit, language)),
           language,
         ),
-  ];
-}
-
-function addressBlocks({ address, language }: PaperOptions): Block[] {
-  if (address === undefined) return [];
-  return [
-    {
-      is: 'address code',
-      address,
-      text: language.say('The job behind this paper, with every reading:'),
-    },
   ];
 }
 

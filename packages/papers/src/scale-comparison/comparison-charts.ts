@@ -1,13 +1,7 @@
-import {
-  inPoundsForce,
-  type Language,
-  type NoteAnalysis,
-  newtons,
-  noteName,
-  type ScaleAnalysis,
-} from '@becket/core';
+import { inPoundsForce, type Language, type NoteAnalysis, newtons, type ScaleAnalysis } from '@becket/core';
 import type { Job } from '@becket/journal';
 import { axisOver } from '../chart/axis.ts';
+import { keyAxis, sectionBands } from '../chart/key-axis.ts';
 import type { LengthUnit } from '../figures/lengths.ts';
 import type { Axis, Chart } from '../page-tree.ts';
 
@@ -40,7 +34,17 @@ export function comparisonCharts(
     );
     return y === undefined
       ? []
-      : [{ is: 'chart', title, words, x: keyAxis(keys, language), y, bands: bandsOf(job), series }];
+      : [
+          {
+            is: 'chart',
+            title,
+            words,
+            x: keyAxis(Math.min(...keys), Math.max(...keys), language),
+            y,
+            bands: sectionBands(job),
+            series,
+          },
+        ];
   };
   return [
     ...chart(
@@ -65,21 +69,3 @@ export function comparisonCharts(
     ),
   ];
 }
-
-function keyAxis(keys: readonly number[], { say }: Language): Axis {
-  const [first, last] = [Math.min(...keys), Math.max(...keys)];
-  const ticks = Array.from({ length: 8 }, (_, octave) => 4 + 12 * octave).filter(
-    // A tick too near an end would write over it.
-    (key) => Math.min(key - first, last - key) > (last - first) / 12,
-  );
-  return {
-    name: say('key'),
-    scale: 'linear',
-    from: first - 0.5,
-    to: last + 0.5,
-    ticks: [first, ...ticks, last].map((at) => ({ at, text: `${at} ${noteName(at)}` })),
-  };
-}
-
-const bandsOf = ({ sections }: Job): Chart['bands'] =>
-  sections.map(({ section, firstKey, lastKey }) => ({ from: firstKey, to: lastKey, name: section }));

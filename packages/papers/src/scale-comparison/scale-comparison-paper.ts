@@ -1,5 +1,6 @@
 import { type Language, message, noteName, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
+import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { runningLines, shortDigest } from '../every-paper/running-lines.ts';
@@ -92,15 +93,7 @@ function firstPage(job: Job, compared: ComparedScales, { address, language }: Pa
         say('Nothing here is decided by the figures alone. New strings sound new whichever scale is strung.'),
       ],
     },
-    ...(address === undefined
-      ? []
-      : [
-          {
-            is: 'address code',
-            address,
-            text: say('The job behind this paper, with every reading:'),
-          } as const,
-        ]),
+    ...addressCode({ address }, say('The job behind this paper, with every reading:')),
   ];
 }
 

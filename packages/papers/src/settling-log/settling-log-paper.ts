@@ -1,5 +1,6 @@
 import { message } from '@becket/core';
 import type { Job } from '@becket/journal';
+import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
@@ -74,15 +75,7 @@ export function settlingLogPaper(job: Job, options: PaperOptions, figures: Settl
     ...followUpBlocks(settling, today, language),
     { is: 'page break' },
     ...blankPass(plan, language),
-    ...(address === undefined
-      ? []
-      : [
-          {
-            is: 'address code',
-            address,
-            text: say('The job behind this paper, with every reading:'),
-          } as const,
-        ]),
+    ...addressCode({ address }, say('The job behind this paper, with every reading:')),
   ];
   return {
     paper: 'settling log',
