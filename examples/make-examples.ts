@@ -6,8 +6,8 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { CellChange } from '../packages/tasks/src/import/cell-changes.ts';
 import type { ColumnMapping } from '../packages/tasks/src/import/column-mapping.ts';
-import type { CellChange } from '../packages/tasks/src/import/plan-import.ts';
 import { concertGrand } from './recipes/concert-grand.ts';
 import * as grand from './recipes/grand.ts';
 import { SEED as GRAND_SEED, grandReadings } from './recipes/grand-readings.ts';

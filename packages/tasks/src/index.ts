@@ -130,6 +130,8 @@ export { type OpenThing, stillOpen } from './hand-over/still-open.ts';
 export { wantedWires } from './hand-over/wanted-wires.ts';
 // Bring in a table of readings
 export { bringInReadings, CellsNotReadable } from './import/bring-in-readings.ts';
+export { type CellChange, cellChangeSchema, parseCellChanges } from './import/cell-changes.ts';
+export type { CellProblem, CellQuestion } from './import/cell-report.ts';
 export {
   type ColumnMapping,
   type ColumnMeaning,
@@ -139,15 +141,7 @@ export {
   suggestMapping,
 } from './import/column-mapping.ts';
 export { type DoubtfulReading, doubtfulReadings } from './import/doubtful-readings.ts';
-export {
-  type CellChange,
-  type CellProblem,
-  type CellQuestion,
-  cellChangeSchema,
-  type ImportPlan,
-  parseCellChanges,
-  planImport,
-} from './import/plan-import.ts';
+export { type ImportPlan, planImport } from './import/plan-import.ts';
 export {
   LARGEST_FILE_BYTES,
   MOST_COLUMNS,

@@ -1,8 +1,10 @@
 import { english, type Language } from '@becket/core';
 import type { Job, Ulid } from '@becket/journal';
 import { addFacts, RecordIsSealed, readJob, type TaskContext } from '../context.ts';
+import type { CellChange } from './cell-changes.ts';
+import type { CellProblem } from './cell-report.ts';
 import type { ColumnMapping } from './column-mapping.ts';
-import { type CellChange, type CellProblem, type ImportPlan, planImport } from './plan-import.ts';
+import { type ImportPlan, planImport } from './plan-import.ts';
 import type { ReadTable } from './read-table.ts';
 
 /** Cells of the table cannot be read; nothing was brought in. */

@@ -1,4 +1,4 @@
-import type { ReadUnit } from '@becket/journal';
+import { type FactOf, frontTerminations, type ReadUnit } from '@becket/journal';
 
 /** Cells in which nothing is said: empty, or a dash. */
 export function isBlank(cell: string): boolean {
@@ -65,4 +65,23 @@ function decimalIn(text: string, decimalMark: '.' | ','): number | undefined {
   // One mark is a decimal mark, whichever it is: a cell pasted from another sheet is not a reason to stop.
   const plain = ungrouped.replace(',', '.');
   return /^[-+]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : undefined;
+}
+
+/** A whole number in a range. */
+export function wholeFrom(cell: string, low: number, high: number): number | undefined {
+  const value = Number(cell);
+  return Number.isInteger(value) && value >= low && value <= high ? value : undefined;
+}
+
+/** A front termination, in English or German. */
+export function terminationOf(cell: string): FactOf<'section-described'>['frontTermination'] | undefined {
+  const word = cell.toLowerCase().replace(/s$/, '');
+  if (/^(capo|capo d'?astro|druckstab)/.test(word)) return 'capo';
+  return frontTerminations.find((one) => one === word) ?? (/^agraffe/.test(word) ? 'agraffe' : undefined);
+}
+
+/** Plain or wound, as people write it in English or German. */
+export function windingOf(cell: string): 'plain' | 'wound' | undefined {
+  if (/^(p|plain|blank|b|no|0)$/i.test(cell)) return 'plain';
+  return /^(w|wound|umsponnen|u|yes|1|2)$/i.test(cell) ? 'wound' : undefined;
 }

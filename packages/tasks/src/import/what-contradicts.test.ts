@@ -4,8 +4,9 @@ import { describeSections, describeUnisons } from '../describe-piano.ts';
 import { openJob } from '../open-job.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { bringInReadings } from './bring-in-readings.ts';
+import type { CellChange } from './cell-changes.ts';
 import type { ColumnMapping, ColumnMeaning } from './column-mapping.ts';
-import { type CellChange, planImport } from './plan-import.ts';
+import { planImport } from './plan-import.ts';
 import { readTable } from './read-table.ts';
 
 const piano = { form: 'grand', firstKey: 1, lastKey: 88, referencePitch_hz: 440 } as const;

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { FactOf } from '@becket/journal';
+import type { CellChange } from '../import/cell-changes.ts';
 import { type ColumnMapping, columnMappingSchema } from '../import/column-mapping.ts';
-import type { CellChange } from '../import/plan-import.ts';
 
 /** One note as `truth.json` of an invented piano has it; the words are explained in `examples/recipes/recipe.ts`. */
 export interface TrueNote {
