@@ -111,6 +111,14 @@ describe('slipQuestions() about the figure', () => {
     expect(kinds({ key: 40, value: 1.2, unit: 'mm' }, wire(neighbours.slice(0, 2), { sameRun }))).toEqual([]);
   });
 
+  it('asks a jump as soon as it is further from its neighbours than the policy allows, up or down', () => {
+    const alike = around([38, 1], [39, 1], [41, 1], [42, 1]);
+    const policy = { ...COMMON_SLIP_POLICIES['wire-diameter'], furthest: 0.1 };
+    const asked = (apart: number) =>
+      kinds({ key: 40, value: Math.exp(apart), unit: 'mm' }, wire(alike, { policy })).includes('jump');
+    expect([-0.101, -0.099, 0.099, 0.101].map(asked)).toEqual([true, false, false, true]);
+  });
+
   it('asks a size that rises to the treble, seen from either side', () => {
     expect(kinds({ key: 40, value: 1.065, unit: 'mm' }, wire(around([38, 1.04], [39, 1.04])))).toEqual([
       'rising to the treble',
