@@ -25,6 +25,9 @@ const rulesOf = (
 describe('reasonsToLeaveAlone()', () => {
   it('tells historic, not historic and not known apart', () => {
     expect(rulesOf({ year: 1850 })[0]).toBe('historic instrument');
+    // The policy says before 1880, not in it.
+    expect(rulesOf({ year: 1879 })[0]).toBe('historic instrument');
+    expect(rulesOf({ year: 1880 })).not.toContain('historic instrument');
     expect(rulesOf({ isHistoric: true })[0]).toBe('historic instrument');
     expect(rulesOf({ year: 1962, isHistoric: true })[0]).toBe('historic instrument');
     for (const known of [{ year: 1962 }, { isHistoric: false }, { year: 1850, isHistoric: false }]) {

@@ -78,6 +78,11 @@ describe('foldOrders()', () => {
     expect(stateOf(moved(6, 6, 'cancelled'), came)).toBe('delivered');
   });
 
+  it('has nothing outstanding where more came than was ordered, and counts what came', () => {
+    const [wire] = foldOrders([drafted, received(2, 2, [{ line: 1, quantity: 3 }])]).orders[0]!.lines;
+    expect(wire).toMatchObject({ quantity: 2, received: 3, outstanding: 0 });
+  });
+
   it('is the same whatever order the entries arrive in', () => {
     const own = [
       drafted,

@@ -63,6 +63,15 @@ describe('foldSettling()', () => {
     expect(bass!.after.map(({ key, offset_cents }) => [key, offset_cents])).toEqual([[undefined, 6]]);
   });
 
+  it('tells the passes by number, whichever was begun first; two of one number as they were begun', () => {
+    const { passes } = foldSettling(journal([begun(2), begun(1), begun(2)]));
+    expect(passes.map(({ pass, entry }) => [pass, entry])).toEqual([
+      [1, ulidFrom(1002)],
+      [2, ulidFrom(1001)],
+      [2, ulidFrom(1003)],
+    ]);
+  });
+
   it('brings the value before back when the later one is taken back, and drops a pass with all of it', () => {
     const facts = [begun(1), read(1, 'before', 'bass', -30), read(1, 'before', 'bass', -3)];
     const bassOf = (more: readonly Fact[]) =>

@@ -184,6 +184,8 @@ describe('bassOrder()', () => {
     };
     expect(changedSinceOrder(orderOf(whole), order)).toBeUndefined();
     expect(changedSinceOrder(orderOf(withValue('bare-back', 16)), order)).toContain('Compare the paper');
+    // An order that kept no digest cannot be compared.
+    expect(changedSinceOrder(orderOf(whole), { ...order, scaleDigest: undefined })).toBeUndefined();
   });
 
   it('takes core and winding of the chosen scale, and works the winding out anew', () => {
