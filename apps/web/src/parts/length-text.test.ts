@@ -17,6 +17,7 @@ describe('lengthText()', () => {
 describe('uncertaintyText()', () => {
   test('never says that nothing is uncertain when something is', () => {
     expect(uncertaintyText(inMetres(millimetres(0.0001)), 'mm', 'diameter')).toBe('± < 0.001 mm');
+    expect(uncertaintyText(inMetres(millimetres(0.0006)), 'mm', 'diameter')).toBe('± 0.001 mm');
     expect(uncertaintyText(undefined, 'mm', 'diameter')).toBe('');
     expect(uncertaintyText(inMetres(millimetres(0.0041)), 'mm', 'diameter')).toBe('± 0.004 mm');
   });

@@ -39,6 +39,15 @@ describe('readPianoForm()', () => {
     expect(Object.keys(problems).sort()).toEqual(['firstNote', 'pitch', 'size', 'year']);
   });
 
+  test('takes a size and a year to the ends of their ranges and no further', () => {
+    const problemsOf = (typed: { size?: string; year?: string }) =>
+      Object.keys(readPianoForm({ ...emptyPianoForm, form: 'grand', ...typed }).problems);
+    for (const size of ['500', '4000']) expect(problemsOf({ size })).toEqual([]);
+    for (const size of ['499', '4001']) expect(problemsOf({ size })).toEqual(['size']);
+    for (const year of ['1700', '2200']) expect(problemsOf({ year })).toEqual([]);
+    for (const year of ['1699', '2201', '1900.5']) expect(problemsOf({ year })).toEqual(['year']);
+  });
+
   test('refuses a compass that runs downwards', () => {
     const { problems } = readPianoForm({ ...emptyPianoForm, form: 'grand', firstNote: 'C8', lastNote: 'A0' });
     expect(problems.lastNote).toContain('above the first');

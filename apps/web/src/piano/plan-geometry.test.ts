@@ -71,6 +71,8 @@ describe('layOutPlan()', () => {
           expect(plan.known).toBe(88);
           for (const line of plan.lines) {
             expect(length(line)).toBeCloseTo(lengths[line.key - 1]!, 9);
+            // Away from the player, who sits at y = 0.
+            expect(line.back.y).toBeGreaterThan(line.front.y);
             for (const { x, y } of [line.front, line.back]) {
               expect(x).toBeGreaterThanOrEqual(-1e-9);
               expect(x).toBeLessThanOrEqual(plan.width + 1e-9);

@@ -61,6 +61,53 @@ describe('loopsAndCuts()', () => {
     expect(tied!.remarks).toEqual([]);
   });
 
+  it('takes a length that was not read from the line between its neighbours', async () => {
+    const totals = async (fronts: readonly (readonly [key: number, value: number])[]) => {
+      const context = memoryContext();
+      const { id } = await openJob(context, {
+        title: 'three notes',
+        piano: { form: 'grand', firstKey: 49, lastKey: 51, referencePitch_hz: 440 },
+      });
+      const run = { firstKey: 49, lastKey: 51 };
+      await addFacts(context, id, [
+        {
+          kind: 'section-described',
+          v: 1,
+          section: 'treble',
+          ...run,
+          bridge: 'long',
+          frontTermination: 'agraffe',
+        },
+        { kind: 'unisons-described', v: 1, ...run, strings: 1, winding: 'plain', layers: 0 },
+      ]);
+      const { job } = await recordReadings(
+        context,
+        id,
+        [
+          ...[49, 50, 51].flatMap((key) => [
+            ['wire-diameter', key, 1] as const,
+            ['speaking-length', key, 449 - key] as const,
+            ['back-length', key, 100] as const,
+          ]),
+          ...fronts.map(([key, value]) => ['front-length', key, value] as const),
+        ].map(([quantity, key, value]) => ({ quantity, place: { key }, value, unit: 'mm' }) as const),
+      );
+      const [section] = loopsAndCuts(job, scaleNotesOf(job, 'as found'));
+      return section!.wires.map(({ cut }) => cut!.total.toFixed(9));
+    };
+    const read = await totals([
+      [49, 120],
+      [50, 112],
+      [51, 104],
+    ]);
+    expect(
+      await totals([
+        [49, 120],
+        [51, 104],
+      ]),
+    ).toEqual(read);
+  });
+
   it('says what was taken from neighbours, and gives no length where nothing was read', async () => {
     const { job } = await twoNotes(memoryContext());
     const [section] = loopsAndCuts(job, scaleNotesOf(job, 'as found'));
