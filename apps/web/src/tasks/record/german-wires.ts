@@ -25,6 +25,8 @@ export const german: Catalogue = {
   Questions: 'Fragen',
   'How the notes of this section are strung is not described yet.':
     'Wie die Töne dieses Abschnitts bezogen sind, ist noch nicht beschrieben.',
+  // Stands under every string of a section, three side by side on a phone.
+  '[of a wire] not said': 'offen',
   noted: 'notiert',
   'Loop with next': 'Mit der nächsten verbinden',
   'with next': 'mit der nächsten',

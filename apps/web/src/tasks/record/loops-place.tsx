@@ -387,6 +387,6 @@ function wireWords({ joined, withString }: LoopString, { say }: Language = engli
     case 'unknown':
       return say('unknown');
     default:
-      return say('not said');
+      return say('[of a wire] not said');
   }
 }
