@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { axe } from './axe.ts';
 import { places } from './places.ts';
 import { expect, test } from './server.ts';
 
@@ -47,27 +47,27 @@ async function smallTargets(page: Page): Promise<SmallTarget[]> {
  */
 async function isOnlyHalfScrolled(page: Page, target: string): Promise<boolean> {
   await page.locator(target).evaluate((element) => element.scrollIntoView({ block: 'center' }));
-  const { violations } = await new AxeBuilder({ page }).include(target).withRules(['target-size']).analyze();
+  const { violations } = await axe(page).include(target).withRules(['target-size']).analyze();
   return violations.length === 0;
 }
 
 /** What is wrong where, in words that can be looked for. */
 async function faultsOf(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(levels).analyze();
-  const axe: string[] = [];
+  const { violations } = await axe(page).withTags(levels).analyze();
+  const broken: string[] = [];
   for (const { id, help, nodes } of violations) {
     for (const { target, any } of nodes.slice(0, 8)) {
       const where = target.join(' ');
       const message = any[0]?.message ?? '';
       const isObscured = id === 'target-size' && message.includes('obscured');
       if (isObscured && (await isOnlyHalfScrolled(page, where))) continue;
-      axe.push(`${id}: ${help}: ${where} ${message}`);
+      broken.push(`${id}: ${help}: ${where} ${message}`);
     }
   }
   const small = (await smallTargets(page)).map(
     ({ what, width, height }) => `target of ${width} × ${height} px: ${what}`,
   );
-  return [...axe, ...[...new Set(small)].slice(0, 12)];
+  return [...broken, ...[...new Set(small)].slice(0, 12)];
 }
 
 const screens = {

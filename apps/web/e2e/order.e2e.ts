@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { axe } from './axe.ts';
 import { expect, test } from './server.ts';
 
 /** The shop's journal, which no list of jobs shows. */
@@ -221,7 +221,7 @@ test('every place of Order can be used by everybody, on a phone as well', async 
     await goTo(page, part);
     await expect(page.locator('#place').getByRole('heading').nth(1)).toBeVisible();
     if (part === 'Supplies') await expect(page.getByRole('heading', { name: 'What to buy' })).toBeVisible();
-    const { violations } = await new AxeBuilder({ page }).include('#place').analyze();
+    const { violations } = await axe(page).include('#place').analyze();
     expect(violations.map(({ id, nodes }) => `${part}: ${id} ${nodes[0]?.html}`)).toEqual([]);
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(overflow).toBeLessThanOrEqual(0);

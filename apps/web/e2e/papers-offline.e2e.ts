@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { readPdf, withoutSpaces } from '../../../packages/papers/src/testing/read-pdf.ts';
+import { axe } from './axe.ts';
 import { expect, test } from './server.ts';
 
 const goTo = (page: Page, task: string) =>
@@ -87,7 +87,7 @@ test('without a server a device makes its papers by itself, with its own photos'
           }),
       )
       .toBe(true);
-    const { violations } = await new AxeBuilder({ page }).include('.paper-dialog').analyze();
+    const { violations } = await axe(page).include('.paper-dialog').analyze();
     expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
     await page.goBack();
     await expect(over).toBeHidden();

@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { axe } from './axe.ts';
 import { expect, test } from './server.ts';
 
 /** Opens the demo piano on this device and goes to Scale. */
@@ -22,7 +22,7 @@ const goTo = (page: Page, part: string) =>
 
 /** What the page breaks of WCAG 2.2 AA, as the tool sees it. */
 async function violations(page: Page): Promise<string[]> {
-  const found = await new AxeBuilder({ page })
+  const found = await axe(page)
     .include('#place')
     .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
     .analyze();
