@@ -59,7 +59,10 @@ export class BecketServer {
 const slowness = slownessOf(process.env);
 
 /** A test with a server of its own; its pages are slow when `BECKET_SLOW` says so. */
-export const test = base.extend<{ server: BecketServer; slowTime: undefined }, { slowPages: undefined }>({
+export const test = base.extend<
+  { server: BecketServer; slowTime: undefined },
+  { slowPages: undefined; nextServer: () => Promise<BecketServer> }
+>({
   // Slow pages are there to show what happens in the wrong order, not to be timed.
   slowTime: [
     // biome-ignore lint/correctness/noEmptyPattern: the test tool reads the fixture's needs from this pattern
@@ -76,10 +79,31 @@ export const test = base.extend<{ server: BecketServer; slowTime: undefined }, {
     },
     { scope: 'worker', auto: true },
   ],
-  // biome-ignore lint/correctness/noEmptyPattern: the test tool reads the fixture's needs from this pattern
-  server: async ({}, use) => {
-    const server = new BecketServer();
-    await server.start();
+  // The server of the next test is started while this one runs: its program takes two seconds to load.
+  nextServer: [
+    // biome-ignore lint/correctness/noEmptyPattern: the test tool reads the fixture's needs from this pattern
+    async ({}, use) => {
+      const begin = () => {
+        const server = new BecketServer();
+        const started = server.start();
+        // Whoever takes it is told; one that nobody takes may have been ended on its way.
+        started.catch(() => {});
+        return { server, started };
+      };
+      let coming = begin();
+      await use(async () => {
+        const { server, started } = coming;
+        coming = begin();
+        await started;
+        return server;
+      });
+      await coming.server.stop();
+      coming.server.remove();
+    },
+    { scope: 'worker' },
+  ],
+  server: async ({ nextServer }, use) => {
+    const server = await nextServer();
     await use(server);
     await server.stop();
     server.remove();
