@@ -56,7 +56,7 @@ test('the main job: import the messy grand, correct two cells, see the charts, s
     for (const chart of await charts.all()) {
       await expect(chart.getByRole('slider')).toBeVisible();
       // A round point for every plain note that can be computed; wound ones have a shape of their own.
-      expect(await chart.locator('svg circle').count()).toBeGreaterThan(45);
+      await expect.poll(() => chart.locator('svg circle').count()).toBeGreaterThan(45);
     }
     await expect(page.getByText(/kN/).first()).toBeVisible();
   });
