@@ -68,6 +68,8 @@ test('a photo of 24 megapixels, taken offline, is marked, reaches the server, an
   expect(tellingParts(camera)).toEqual(['EXIF or XMP']);
   await toPhotos(page);
   await expect(page.getByText('All sent')).toBeVisible();
+  // The program itself is kept on the device before the network goes.
+  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
   await server.stop();
 
   await test.step('it is kept on the device at once, and the page goes on working meanwhile', async () => {
@@ -98,6 +100,8 @@ test('a photo of 24 megapixels, taken offline, is marked, reaches the server, an
 
   await test.step('it is one tap from the string card of its note', async () => {
     await page.getByRole('link', { name: 'Record', exact: true }).click();
+    // Over the readings the plan is put away by itself.
+    await expect(page.getByRole('table', { name: /Readings of the compass/ })).toBeVisible();
     const showPlan = page.getByRole('button', { name: 'Show the plan' });
     if (await showPlan.isVisible()) await showPlan.click();
     await page.locator('[data-row="49"] [data-cell]').first().focus();
@@ -262,6 +266,7 @@ test('photos are dropped in and pasted, several at once', async ({ page, server 
   const texts = [
     (await photoFromCamera(page, 640, 480)).toString('base64'),
     (await photoFromCamera(page, 480, 640)).toString('base64'),
+    (await photoFromCamera(page, 320, 240)).toString('base64'),
   ];
   const bring = (how: 'drop' | 'paste', pictures: string[]) =>
     page.evaluate(
@@ -284,10 +289,12 @@ test('photos are dropped in and pasted, several at once', async ({ page, server 
       [how, pictures] as const,
     );
   const list = page.getByRole('list', { name: 'Photos of this job' }).getByRole('link');
-  await bring('drop', texts);
-  await expect(list).toHaveCount(2);
+  await bring('drop', texts.slice(0, 2));
+  // A third comes while the two are still being made ready.
+  await bring('paste', texts.slice(2));
+  await expect(list).toHaveCount(3);
   // The same picture again is the same photo.
   await bring('paste', texts.slice(0, 1));
   await expect(page.getByText('1 photo is kept on this device.')).toBeVisible();
-  await expect(list).toHaveCount(2);
+  await expect(list).toHaveCount(3);
 });

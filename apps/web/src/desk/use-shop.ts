@@ -1,6 +1,7 @@
 import { SHOP_JOURNAL } from '@becket/journal';
 import { readShop, type Shop, shopOf } from '@becket/tasks';
 import { useEffect, useState } from 'react';
+import { latestOnly } from '../parts/latest-only.ts';
 import { useDevice } from './use-device.ts';
 
 const emptyShop = shopOf([]);
@@ -11,15 +12,13 @@ export function useShop(): Shop {
   const [shop, setShop] = useState<Shop>(emptyShop);
   useEffect(() => {
     let isOpen = true;
+    const take = latestOnly<Shop>((next) => {
+      if (isOpen) setShop(next);
+    });
     const read = () =>
-      void readShop({ store }).then(
-        (next) => {
-          if (isOpen) setShop(next);
-        },
-        () => {
-          // What cannot be read now stands as it was; the next arrival reads again.
-        },
-      );
+      void take(readShop({ store })).catch(() => {
+        // What cannot be read now stands as it was; the next arrival reads again.
+      });
     read();
     // A device that never had the shop's journal has to ask for it once; a server that is away only delays that.
     exchange.bring(SHOP_JOURNAL).then(read, () => {});

@@ -1,10 +1,11 @@
-import type { PhotoStage } from '@becket/journal';
+import type { PhotoStage, Place } from '@becket/journal';
 import { recordPhoto } from '@becket/tasks';
 import { type DragEvent, useEffect, useRef, useState } from 'react';
 import { sentenceOf } from '../desk/sentence-of.ts';
 import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
 import { useLanguage } from '../parts/language.tsx';
 import { Problem } from '../parts/problem.tsx';
+import { queue } from '../parts/queue.ts';
 import { TextField } from '../parts/text-field.tsx';
 import { encodeAway } from '../worker/photo-away.ts';
 import { StageChoice } from './photo-stage.tsx';
@@ -54,10 +55,10 @@ function AddPhotos() {
   const [progress, setProgress] = useState<string>();
   const [problems, setProblems] = useState<readonly string[]>([]);
   const [isOver, setOver] = useState(false);
-  const isBusy = useRef(false);
+  const inTurn = useRef(queue());
 
   async function add(files: readonly File[]): Promise<void> {
-    if (files.length === 0 || isBusy.current) return;
+    if (files.length === 0) return;
     const place = readPlace(typed, language);
     if (typeof place === 'string') {
       setProblems([place]);
@@ -77,7 +78,12 @@ function AddPhotos() {
       ]);
       return;
     }
-    isBusy.current = true;
+    setProblems([]);
+    // One that is taken while another is being made ready waits for it.
+    await inTurn.current(() => make(files, place));
+  }
+
+  async function make(files: readonly File[], place: Place): Promise<void> {
     const found: string[] = [];
     let added = 0;
     for (const [index, file] of files.entries()) {
@@ -102,8 +108,7 @@ function AddPhotos() {
         found.push(sentenceOf(error, language));
       }
     }
-    isBusy.current = false;
-    setProblems(found);
+    setProblems((now) => [...now, ...found]);
     setProgress(
       added === 0
         ? undefined
@@ -111,7 +116,8 @@ function AddPhotos() {
             count: added,
           }),
     );
-    if (added > 0) setShows('');
+    // Unless the next one is being described already.
+    if (added > 0) setShows((now) => (now === shows ? '' : now));
   }
 
   const latestAdd = useRef(add);

@@ -1,11 +1,12 @@
 import { listJobs, openJob } from '@becket/tasks';
-import { useCallback, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { hashOf } from '../desk/route.ts';
 import { sentenceOf } from '../desk/sentence-of.ts';
 import { useDevice, useSettings } from '../desk/use-device.ts';
 import { go } from '../desk/use-route.ts';
 import { Field } from '../parts/field.tsx';
 import { useLanguage } from '../parts/language.tsx';
+import { latestOnly } from '../parts/latest-only.ts';
 import { useObservable } from '../parts/observable.ts';
 import { once } from '../parts/once.ts';
 import { TextField } from '../parts/text-field.tsx';
@@ -23,13 +24,15 @@ export function JobsPage() {
   const [here, setHere] = useState<Awaited<ReturnType<typeof listJobs>>>();
   const [problem, setProblem] = useState<string>();
 
-  const read = useCallback(() => {
-    listJobs(device.context()).then(setHere, (error: unknown) => setProblem(sentenceOf(error, language)));
-  }, [device, language]);
   useEffect(() => {
+    const take = latestOnly(setHere);
+    const read = () =>
+      void take(listJobs(device.context())).catch((error: unknown) =>
+        setProblem(sentenceOf(error, language)),
+      );
     read();
     return device.store.onArrival(read);
-  }, [device, read]);
+  }, [device, language]);
 
   async function attempt(begin: () => Promise<string>): Promise<void> {
     try {
