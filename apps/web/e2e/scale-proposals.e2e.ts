@@ -55,7 +55,7 @@ test('a scale is computed, nudged, kept, compared, chosen, heard without a netwo
     await page.keyboard.press('PageUp');
     const note = page.getByRole('region', { name: / in the draft$/ });
     const tension = async () =>
-      Number(/(\d+) N/.exec((await note.getByRole('status').textContent()) ?? '')?.[1]);
+      Number(/(\d+) (?:N|lbf)/.exec((await note.getByRole('status').textContent()) ?? '')?.[1]);
     const before = await tension();
     await note.getByRole('button', { name: 'one size thicker' }).focus();
     await page.keyboard.press('Enter');

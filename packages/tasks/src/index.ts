@@ -297,6 +297,7 @@ export {
   comparedScales,
   isAnythingStrung,
 } from './scale/analysed-scale.ts';
+export { costOfScale, jobWithScale, type ScaleToPay } from './scale/cost-of-scale.ts';
 export {
   type HeardPassage,
   heardPassage,

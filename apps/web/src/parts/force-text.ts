@@ -1,9 +1,14 @@
 import { english, inKilonewtons, inPoundsForce, type Language, newtons } from '@becket/core';
 import type { LengthUnit } from './length-text.ts';
 
+/** Newtons where lengths are in millimetres, pounds-force where they are in inches. */
+export const forceUnits = { mm: 'N', in: 'lbf' } as const satisfies Record<LengthUnit, string>;
+export const inForceUnit = (force_n: number, unit: LengthUnit): number =>
+  unit === 'mm' ? force_n : inPoundsForce(newtons(force_n));
+
 /** '712 N' where lengths are in millimetres, '160 lbf' where they are in inches. */
 export function forceText(force_n: number, unit: LengthUnit): string {
-  return unit === 'mm' ? `${force_n.toFixed(0)} N` : `${inPoundsForce(newtons(force_n)).toFixed(0)} lbf`;
+  return `${inForceUnit(force_n, unit).toFixed(0)} ${forceUnits[unit]}`;
 }
 
 /** A load of many strings: '48.3 kN' or '10 860 lbf'. */

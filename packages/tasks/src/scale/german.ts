@@ -2,6 +2,18 @@ import type { Catalogue } from '@becket/core';
 
 /** The messages of this folder in German. */
 export const german: Catalogue = {
+  'No plain wire can be counted for it yet.': 'Dafür lässt sich noch kein blanker Draht zählen.',
+  'Plain wire: {mass} in {sizes, plural, one {# size} other {# sizes}}, spoilage and spares included.':
+    'Blanker Draht: {mass} in {sizes, plural, one {# Stärke} other {# Stärken}}, mit Verschnitt und Ersatz.',
+  'Wound strings: {wound} to be made, {otherwise, plural, =0 {all as they were found} other {# of them otherwise than they were found}}. What their maker asks is not known here.':
+    'Umsponnene Saiten: {wound} anzufertigen, {otherwise, plural, =0 {alle wie vorgefunden} other {# davon anders als vorgefunden}}. Was ihr Hersteller verlangt, ist hier nicht bekannt.',
+  'No price list is kept yet, so no price of wire is told.':
+    'Noch keine Preisliste gespeichert, darum wird kein Drahtpreis genannt.',
+  'The shelf and what is on order cover all of it.': 'Lager und Bestelltes decken alles.',
+  '{sizes, plural, one {# size} other {# sizes}} to buy, in no price list.':
+    '{sizes, plural, one {# Stärke} other {# Stärken}} zu kaufen, in keiner Preisliste.',
+  'Wire to buy beside what the shelf has: {price} in whole coils{unlisted, plural, =0 {} one {, and # size that stands in no price list} other {, and # sizes that stand in no price list}}.':
+    'Draht zu kaufen neben dem, was das Lager hat: {price} in ganzen Ringen{unlisted, plural, =0 {} one {, dazu # Stärke, die in keiner Preisliste steht} other {, dazu # Stärken, die in keiner Preisliste stehen}}.',
   'how it is strung is not described': 'der Bezug ist nicht beschrieben',
   'no {quantity}': '{quantity} fehlt',
   'a needed value was answered with none or does not apply':

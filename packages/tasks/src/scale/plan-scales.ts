@@ -21,7 +21,7 @@ import {
   strengthTableNamed,
   US_WIRE_SIZES,
 } from '@becket/core';
-import { asProposedNote, type ProposedNote, proposedString } from '@becket/journal';
+import { asProposedNote, hasSameWires, type ProposedNote, proposedString } from '@becket/journal';
 
 /** How much something counts, in words that a person can choose from. */
 export const emphases = { little: 0.25, 'as usual': 1, much: 4 } as const;
@@ -164,7 +164,7 @@ export function planScales(
   return {
     is: 'planned',
     answers: named(
-      front.answers.map((answer) => ({
+      front.answers.filter(isAnother).map((answer) => ({
         ...planned(answer, notes.length),
         reasonsAgainst: reasonsToLeaveAlone(
           prepared,
@@ -329,6 +329,13 @@ function planned({ answer, loadChange }: FrontAnswer, count: number): Omit<Plann
     loadChange_n: loadChange,
   };
 }
+
+/** Whether an answer has a string that the one before it does not have: the same scale is not offered under two names. */
+const isAnother = ({ answer }: FrontAnswer, index: number, all: readonly FrontAnswer[]): boolean =>
+  index === 0 ||
+  answer.notes.some(
+    ({ string }, place) => !hasSameWires(string, all[index - 1]!.answer.notes[place]!.string),
+  );
 
 function plainSizeChanges(strings: readonly ScaleNote['string'][]): number {
   const plain = strings.flatMap((string) =>

@@ -1,6 +1,10 @@
 import type { Catalogue } from '@becket/core';
 
 export const german: Catalogue = {
+  'What does it cost in wire and bass strings?': 'Was kostet sie an Draht und Basssaiten?',
+  'Counting what it takes …': 'Der Bedarf wird gezählt …',
+  'That cannot be told yet: no two neighbouring notes beside a break can both be computed. Enter what they lack in Record.':
+    'Das lässt sich noch nicht sagen: Neben keinem Übergang sind zwei Nachbartöne beide zu berechnen. Unter „Aufnehmen“ eintragen, was ihnen fehlt.',
   'whiskers show one standard uncertainty. {basis}': 'die Striche zeigen eine Standardunsicherheit. {basis}',
   'No string can be computed yet. {link}': 'Noch lässt sich keine Saite berechnen. {link}',
   'There is only the scale as it was found. {link}': 'Es gibt nur die vorgefundene Mensur. {link}',

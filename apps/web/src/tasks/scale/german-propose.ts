@@ -1,6 +1,10 @@
 import type { Catalogue } from '@becket/core';
 
 export const german: Catalogue = {
+  'load {change}': 'Last {change}',
+  'load unchanged': 'Last unverändert',
+  'Further curves, loads, beats and each note that changes':
+    'Weitere Kurven, Lasten, Schwebungen und jeder Ton, der sich ändert',
   '{count, plural, one {# note is} other {# notes are}} not in it.':
     '{count, plural, one {# Ton fehlt} other {# Töne fehlen}} darin.',
   '{count} of {all} notes cannot be computed yet and {count, plural, one {is} other {are}} in no scale that is made here. Enter what they lack first: sizes that are chosen without them may not suit them.':
@@ -72,9 +76,9 @@ export const german: Catalogue = {
   'Outer winding': 'Äußere Umspinnung',
   '{note} in the draft': '{note} im Entwurf',
   '(as found {string})': '(vorgefunden {string})',
-  '{tension} N, {share} % of the break load, B = {b}': '{tension} N, {share} % der Bruchlast, B = {b}',
-  '{tension} N ({oldTension} N), {share} % of the break load ({oldShare} %), B = {b} ({oldB})':
-    '{tension} N ({oldTension} N), {share} % der Bruchlast ({oldShare} %), B = {b} ({oldB})',
+  '{tension}, {share} % of the break load, B = {b}': '{tension}, {share} % der Bruchlast, B = {b}',
+  '{tension} ({oldTension}), {share} % of the break load ({oldShare} %), B = {b} ({oldB})':
+    '{tension} ({oldTension}), {share} % der Bruchlast ({oldShare} %), B = {b} ({oldB})',
   'one size thinner': 'eine Stärke dünner',
   'one size thicker': 'eine Stärke dicker',
   'Pin {note} as it is here': '{note} so festlegen, wie er hier ist',
@@ -92,8 +96,8 @@ export const german: Catalogue = {
   'core ± 5 µm': 'Kerndraht ± 5 µm',
   'windings ± 5 µm': 'Umspinnungen ± 5 µm',
   '± {points} points': '± {points} Prozentpunkte',
-  '{notes, plural, one {# note} other {# notes}} changed, tension uneven by {tension} %, B by {b} %, {changes, plural, one {# change} other {# changes}} of plain size, {tied} tied':
-    '{notes, plural, one {# Ton} other {# Töne}} geändert, Zugkraft um {tension} % ungleichmäßig, B um {b} %, {changes, plural, one {# Wechsel} other {# Wechsel}} der blanken Stärke, {tied} einzeln mit Öse',
+  '{notes, plural, one {# note} other {# notes}} changed, {load}, tension uneven by {tension} %, B by {b} %, {changes, plural, one {# change} other {# changes}} of plain size, {tied} tied':
+    '{notes, plural, one {# Ton} other {# Töne}} geändert, {load}, Zugkraft um {tension} % ungleichmäßig, B um {b} %, {changes, plural, one {# Wechsel} other {# Wechsel}} der blanken Stärke, {tied} einzeln mit Öse',
   'No note is pinned.': 'Kein Ton ist festgelegt.',
   'Pinned: {notes}. Compute again to fit the others to them.':
     'Festgelegt: {notes}. Noch einmal berechnen, um die übrigen daran anzupassen.',

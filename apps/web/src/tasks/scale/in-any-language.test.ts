@@ -78,7 +78,7 @@ describe('what Scale says', () => {
       passagesToHear(job, [before, after], startingChoice, undefined, bracketed).leftOut!,
       ...[before, after].flatMap(({ notes }) =>
         [notes[0]!, notes.at(-1)!].flatMap((note) =>
-          sensitivityLines(note, 'ASTM A228 minimum', bracketed).flatMap((line) => Object.values(line)),
+          sensitivityLines(note, 'ASTM A228 minimum', 'in', bracketed).flatMap((line) => Object.values(line)),
         ),
       ),
       pinnedWords(new Set(), bracketed),
@@ -98,6 +98,7 @@ describe('what Scale says', () => {
           loadChange_n: 0,
           reasonsAgainst: [],
         },
+        'in',
         bracketed,
       ),
     ];

@@ -28,6 +28,7 @@ import { go } from '../../desk/use-route.ts';
 import { useShop } from '../../desk/use-shop.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { exponentText } from '../../parts/exponent-text.ts';
+import { forceText } from '../../parts/force-text.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { once } from '../../parts/once.ts';
@@ -37,6 +38,7 @@ import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { comparisonCharts, pairOf, summarySentences } from './compare-state.ts';
 import { ComparisonChart } from './comparison-chart.tsx';
+import { Beats, Changes, Loads, Wires } from './comparison-tables.tsx';
 import { countOf, LeftOut } from './left-out.tsx';
 import { NoStringYet } from './no-string-yet.tsx';
 import { Proposals } from './proposals-list.tsx';
@@ -53,6 +55,7 @@ import {
   typedLoad,
   typedPercent,
 } from './propose-state.ts';
+import { ScaleCost } from './scale-cost.tsx';
 import { scaleName, stringText } from './scale-words.ts';
 import { TradeOffPlot } from './trade-off-plot.tsx';
 import { useFigures } from './use-analysed.ts';
@@ -405,11 +408,12 @@ function DraftInHand({ state, draft, rules }: DraftProps) {
     [job, draft, rules.strengthTable, language],
   );
   const comparison = useMemo(() => comparedScales(job, found, scale), [job, found, scale]);
-  const [chart] = useMemo(
+  const [chart, ...further] = useMemo(
     () => comparisonCharts(found, scale, unit, undefined, language),
     [found, scale, unit, language],
   );
   const [name, setName] = useState('');
+  const [isOpen, setIsOpen] = useState(false);
 
   async function keep(): Promise<void> {
     const kept = await desk.run((context, id) =>
@@ -444,6 +448,29 @@ function DraftInHand({ state, draft, rules }: DraftProps) {
         onSelect={select}
       />
       <NoteInHand state={state} draft={draft} rules={rules} comparison={comparison} />
+      <ScaleCost name={draft.from} notes={draft.notes} comparison={comparison} />
+      <details className="draft-more" onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
+        <summary className="button">{say('Further curves, loads, beats and each note that changes')}</summary>
+        {isOpen && (
+          <>
+            {further.map((one) => (
+              <ComparisonChart
+                key={one.name}
+                {...one}
+                firstKey={job.piano!.firstKey}
+                lastKey={job.piano!.lastKey}
+                sections={job.sections}
+                selected={selected}
+                onSelect={select}
+              />
+            ))}
+            <Loads comparison={comparison} unit={unit} />
+            <Beats comparison={comparison} />
+            <Changes comparison={comparison} unit={unit} onSelect={select} />
+            <Wires comparison={comparison} unit={unit} />
+          </>
+        )}
+      </details>
       <form className="row-form" onSubmit={once(keep)}>
         <TextField
           label={say('Name of this proposal')}
@@ -477,8 +504,9 @@ function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
   const both = comparison.notes.find(({ key }) => key === selected);
   const note = draft.notes.find(({ key }) => key === selected);
   const lines = useMemo(
-    () => (both?.after === undefined ? [] : sensitivityLines(both.after.note, rules.strengthTable, language)),
-    [both?.after, rules.strengthTable, language],
+    () =>
+      both?.after === undefined ? [] : sensitivityLines(both.after.note, rules.strengthTable, unit, language),
+    [both?.after, rules.strengthTable, unit, language],
   );
   if (selected === undefined || note === undefined || both?.after === undefined)
     return (
@@ -495,7 +523,7 @@ function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
         ];
   const { before, after } = both;
   const figures = ({ tension, breakShare, inharmonicity }: NoteAnalysis) => ({
-    tension: fixed(tension, 0),
+    tension: forceText(tension, unit),
     share: fixed(breakShare * 100, 0),
     b: exponentText(inharmonicity, language),
   });
@@ -514,16 +542,13 @@ function NoteInHand({ state, draft, rules, comparison }: NoteProps) {
         )}
         <br />
         {before === undefined
-          ? say('{tension} N, {share} % of the break load, B = {b}', figures(after))
-          : say(
-              '{tension} N ({oldTension} N), {share} % of the break load ({oldShare} %), B = {b} ({oldB})',
-              {
-                ...figures(after),
-                oldTension: figures(before).tension,
-                oldShare: figures(before).share,
-                oldB: figures(before).b,
-              },
-            )}
+          ? say('{tension}, {share} % of the break load, B = {b}', figures(after))
+          : say('{tension} ({oldTension}), {share} % of the break load ({oldShare} %), B = {b} ({oldB})', {
+              ...figures(after),
+              oldTension: figures(before).tension,
+              oldShare: figures(before).share,
+              oldB: figures(before).b,
+            })}
       </p>
       {wires.map(([wire, words]) => (
         <div key={wire} className="button-row">

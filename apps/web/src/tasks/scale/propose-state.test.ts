@@ -140,11 +140,17 @@ describe('words', () => {
     expect(tension).toBeGreaterThan(0.2);
     expect(tension).toBeLessThan(3);
     expect(Number(/[\d.]+/.exec(wire!.tension)![0])).toBeGreaterThan(tension);
+    expect(length!.tension).toMatch(/ N$/);
+    expect(sensitivityLines(note, 'ASTM A228 minimum', 'in')[0]!.tension).toMatch(/ lbf$/);
   });
 
   it('say what an answer comes to', () => {
     expect(answerWords(answer('a', 0.001))).toBe(
-      '1 note changed, tension uneven by 1.2 %, B by 2.0 %, 2 changes of plain size, 3 tied',
+      '1 note changed, load unchanged, tension uneven by 1.2 %, B by 2.0 %, 2 changes of plain size, 3 tied',
+    );
+    expect(answerWords({ ...answer('a', 0.001), loadChange_n: 1234 })).toContain('changed, load +1.2 kN, ');
+    expect(answerWords({ ...answer('a', 0.001), loadChange_n: -1234 }, 'in')).toContain(
+      'changed, load −280 lbf, ',
     );
     expect(pinnedWords(new Set([50, 49]))).toMatch(/^Pinned: A4, A#4\./);
   });

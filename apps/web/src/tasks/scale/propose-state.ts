@@ -24,8 +24,11 @@ import {
   STARTING_PLAN_RULES,
   type WireLatticeName,
 } from '@becket/tasks';
+import { forceUnits, inForceUnit, loadText } from '../../parts/force-text.ts';
+import type { LengthUnit } from '../../parts/length-text.ts';
 import { type Observable, observable } from '../../parts/observable.ts';
 import { type PlanAnswer, planAway } from '../../worker/plan-away.ts';
+import { signed } from './compare-state.ts';
 import { scaleName } from './scale-words.ts';
 
 /** A scale that is being made and is not kept yet. */
@@ -166,6 +169,7 @@ export function analysedDraft(
 export function sensitivityLines(
   note: ScaleNote,
   strengthTable: string,
+  unit: LengthUnit = 'mm',
   { fixed, say }: Language = english,
 ): { change: string; tension: string; share: string; b: string }[] {
   const [sensitivity] = scaleSensitivity([note], {}, { strengthTable: strengthTableNamed(strengthTable) });
@@ -184,9 +188,12 @@ export function sensitivityLines(
       {
         change,
         tension: `± ${fixed(
-          largest(({ tension }) => tension),
+          inForceUnit(
+            largest(({ tension }) => tension),
+            unit,
+          ),
           1,
-        )} N`,
+        )} ${forceUnits[unit]}`,
         share: say('± {points} points', { points: fixed(largest(({ breakShare }) => breakShare) * 100, 1) }),
         b: `± ${fixed(largest(({ inharmonicityShare }) => inharmonicityShare) * 100, 1)} %`,
       },
@@ -195,12 +202,29 @@ export function sensitivityLines(
 }
 
 /** What one answer comes to, in one line. */
-export function answerWords(answer: PlannedScale, { fixed, say }: Language = english): string {
-  const { changedNotes, tensionUnevenness, inharmonicityUnevenness, plainSizeChanges, tiedStrings } = answer;
+export function answerWords(
+  answer: PlannedScale,
+  unit: LengthUnit = 'mm',
+  language: Language = english,
+): string {
+  const { fixed, say } = language;
+  const {
+    changedNotes,
+    tensionUnevenness,
+    inharmonicityUnevenness,
+    plainSizeChanges,
+    tiedStrings,
+    loadChange_n,
+  } = answer;
   return say(
-    '{notes, plural, one {# note} other {# notes}} changed, tension uneven by {tension} %, B by {b} %, {changes, plural, one {# change} other {# changes}} of plain size, {tied} tied',
+    '{notes, plural, one {# note} other {# notes}} changed, {load}, tension uneven by {tension} %, B by {b} %, {changes, plural, one {# change} other {# changes}} of plain size, {tied} tied',
     {
       notes: changedNotes,
+      load: /[1-9]/.test(loadText(loadChange_n, unit, language))
+        ? say('load {change}', {
+            change: signed(loadChange_n, (force) => loadText(force, unit, language), language),
+          })
+        : say('load unchanged'),
       tension: fixed(tensionUnevenness * 100, 1),
       b: fixed(inharmonicityUnevenness * 100, 1),
       changes: plainSizeChanges,

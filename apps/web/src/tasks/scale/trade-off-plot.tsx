@@ -1,6 +1,7 @@
 import type { PlannedScale } from '@becket/tasks';
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
+import { useSettings } from '../../desk/use-device.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { answerWords } from './propose-state.ts';
 
@@ -17,6 +18,7 @@ const edge = { top: 30, right: 26, bottom: 44, left: 52 };
 export function TradeOffPlot({ answers, shown, onChoose }: Props) {
   const language = useLanguage();
   const { say } = language;
+  const { unit } = useSettings();
   const most = Math.max(1, ...answers.map(({ changedNotes }) => changedNotes));
   const uneven = Math.max(0.001, ...answers.map(({ tensionUnevenness }) => tensionUnevenness)) * 100;
   const x = scaleLinear()
@@ -78,7 +80,7 @@ export function TradeOffPlot({ answers, shown, onChoose }: Props) {
               onClick={() => onChoose(answer)}
             >
               <strong>{answer.name}</strong>
-              <span>{answerWords(answer, language)}</span>
+              <span>{answerWords(answer, unit, language)}</span>
               {!answer.isProved && (
                 <span className="faint">
                   {say('Not proved to be the best: a better one could lower its sum by {share} % at most.', {
