@@ -9,7 +9,8 @@ const LOOKED_AT = '00000000000000000000000000' as Ulid;
 
 /** The job as it would be with this scale chosen, so that what it needs is counted before it is kept. Nothing is stored. */
 export function jobWithScale(job: Job, name: string, notes: readonly ProposedNote[]): Job {
-  const standing = { entry: LOOKED_AT, step: 0, at: '', by: '' };
+  // Any day: what is said of when it was chosen belongs to nobody.
+  const standing = { entry: LOOKED_AT, step: 0, at: '1970-01-01T00:00:00.000Z', by: '' };
   return {
     ...job,
     proposals: [{ ...standing, kind: 'scale-proposed', v: 1, name, notes: [...notes], madeFrom: '' }],
