@@ -59,7 +59,10 @@ export function NextWire({ wire, onPutOn, onLeaveOut }: Props) {
           onKeyDown={(event) => {
             if (event.repeat) event.preventDefault();
           }}
-          onClick={() => void onPutOn(wire.diameter)}
+          onClick={(event) => {
+            // The second press of a double click finds the button of the next wire in the same place.
+            if (event.detail <= 1) void onPutOn(wire.diameter);
+          }}
         >
           {say('It is on')}
         </button>

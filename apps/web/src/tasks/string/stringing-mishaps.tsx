@@ -1,10 +1,11 @@
 import { type Message, message, noteName, parseNote } from '@becket/core';
 import { type Stringing, type StringingMishap, type StringPlace, stringingMishaps } from '@becket/journal';
 import { noteStringingMishap, withdrawEntry } from '@becket/tasks';
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { Problem } from '../../parts/problem.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 
@@ -37,8 +38,7 @@ export function StringingMishaps({ stringing, suggested }: Props) {
   const string = typed.string ?? (String(suggested?.string ?? 1) as (typeof strings)[number]);
   const { mishaps } = stringing;
 
-  async function keep(event: FormEvent): Promise<void> {
-    event.preventDefault();
+  async function keep(): Promise<void> {
     setProblem(undefined);
     try {
       const key = parseNote(noteText.trim());
@@ -75,9 +75,9 @@ export function StringingMishaps({ stringing, suggested }: Props) {
                 type="button"
                 className="button quiet"
                 aria-label={say('Take back: {place}', { place })}
-                onClick={() =>
-                  void desk.run((context, id) => withdrawEntry(context, id, entry, say('taken back')))
-                }
+                onClick={once(() =>
+                  desk.run((context, id) => withdrawEntry(context, id, entry, say('taken back'))),
+                )}
               >
                 {say('Take back')}
               </button>
@@ -85,7 +85,7 @@ export function StringingMishaps({ stringing, suggested }: Props) {
           );
         })}
       </ul>
-      <form onSubmit={keep} aria-label={say('Something went wrong with a wire')}>
+      <form onSubmit={once(keep)} aria-label={say('Something went wrong with a wire')}>
         <Choice
           label={say('What happened')}
           value={what}

@@ -4,6 +4,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { lengthText } from '../../parts/length-text.ts';
+import { once } from '../../parts/once.ts';
 import { cutText, stateMarks, stringsText } from './wire-text.ts';
 
 interface Props {
@@ -98,9 +99,9 @@ function WireItem({ wire, onWant }: { wire: WireToString; onWant: (id: string) =
           type="button"
           className="button quiet"
           aria-label={say('Take back: {place}', { place: strings })}
-          onClick={() =>
-            void desk.run((context, id) => withdrawEntry(context, id, standing.entry, say('taken back')))
-          }
+          onClick={once(() =>
+            desk.run((context, id) => withdrawEntry(context, id, standing.entry, say('taken back'))),
+          )}
         >
           {say('Take back')}
         </button>

@@ -12,6 +12,7 @@ import { useEffect, useRef, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { Problem } from '../../parts/problem.tsx';
 import { SelectField } from '../../parts/select-field.tsx';
 import { NextWire } from './next-wire.tsx';
@@ -141,7 +142,7 @@ export function WiresPlace() {
             say('On: {strings}', { strings: stringsText(last.wire) })
           )}
         </output>
-        <button type="button" className="button" disabled={last === undefined} onClick={() => void undo()}>
+        <button type="button" className="button" disabled={last === undefined} onClick={once(undo)}>
           {say('Undo')}
         </button>
       </div>
