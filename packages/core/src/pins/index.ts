@@ -52,7 +52,7 @@ export { torqueText } from './torque-text.ts';
 
 // What a sample of pins can and cannot say
 
-export { bootstrapMeanInterval, type MeanInterval } from './bootstrap-interval.ts';
+export { type MeanInterval, meanInterval } from './mean-interval.ts';
 export { chanceAllMissed, type HiddenZones, hiddenZones } from './missed-zone.ts';
 export { type SectionMean, sectionMean } from './section-mean.ts';
 export { seededChance } from './seeded-chance.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { newtonMetres } from '../units/index.ts';
-import { bootstrapMeanInterval } from './bootstrap-interval.ts';
 import { COMMON_TORQUE_ACCURACY, gripEstimate } from './grip-estimate.ts';
+import { meanInterval } from './mean-interval.ts';
 import { sectionMean } from './section-mean.ts';
 import { seededChance } from './seeded-chance.ts';
 
@@ -14,9 +14,9 @@ const gripsOf = (values: readonly number[], own = 0, shared = 0) =>
 const values = [9, 11, 12, 14, 10, 13.5];
 
 describe('sectionMean()', () => {
-  it('is the bootstrap interval where few of many pins were read and readings are exact', () => {
+  it('is the interval of its readings where few of many pins were read and readings are exact', () => {
     const { interval, mean } = sectionMean(gripsOf(values), { pins: 1e9, random: seededChance(3) });
-    const plain = bootstrapMeanInterval(values, { random: seededChance(3) })!;
+    const plain = meanInterval(values, { random: seededChance(3) })!;
     expect(mean).toBeCloseTo(69.5 / 6, 12);
     expect(interval!.low).toBeCloseTo(plain.low, 6);
     expect(interval!.high).toBeCloseTo(plain.high, 6);

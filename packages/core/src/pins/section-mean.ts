@@ -1,12 +1,12 @@
 import { type NewtonMetres, newtonMetres, requireWithin } from '../units/index.ts';
-import { bootstrapMeanInterval } from './bootstrap-interval.ts';
 import type { GripEstimate } from './grip-estimate.ts';
+import { meanInterval } from './mean-interval.ts';
 import { studentT } from './student-t.ts';
 
 /** What the pins read in a section say of all its pins. */
 export interface SectionMean {
   readonly mean: NewtonMetres;
-  /** Undefined with fewer than three pins, or when all are alike: there is no honest interval then. */
+  /** Undefined with fewer than three pins, or when nearly all are alike: there is no honest interval then. */
   readonly interval:
     | { readonly low: NewtonMetres; readonly high: NewtonMetres; readonly level: number }
     | undefined;
@@ -20,7 +20,7 @@ export interface SectionMean {
  *
  *     half-width upwards = √( (c·b↑)² + (z·u_shared)² ),  downwards likewise;   c² = 1 − n/N + (n/N)·min(1, ū²_own/s²)
  *
- * b is how far the bootstrap-t interval reaches; c takes off what sampling error is not there once most pins of a section of N
+ * b is how far the interval of `meanInterval` reaches; c takes off what sampling error is not there once most pins of a section of N
  * have been read, but leaves what the hand adds to each; z is the normal factor of the level (1.96 for 95 %). u_shared, the
  * wrench and friction, is added since it moves all readings alike and no number of pins lowers it.
  *
@@ -31,7 +31,7 @@ export interface SectionMean {
  * Holds for: pins taken at random or evenly. Those that were read because they felt loose pull the mean down.
  * Error: coverage is measured by `npm run bench pins`.
  * Throws: RangeError when more pins were read than there are, or none.
- * Source: finite population correction, any handbook of sampling; the bootstrap as in `bootstrapMeanInterval`.
+ * Source: finite population correction, any handbook of sampling; the interval as in `meanInterval`.
  */
 export function sectionMean(
   grips: readonly Pick<GripEstimate, 'grip' | 'ownUncertainty' | 'sharedUncertainty'>[],
@@ -45,7 +45,7 @@ export function sectionMean(
   requireWithin(read, 1, pins, 'the number of pins read', 'the mean grip of a section');
   const values = grips.map(({ grip }) => grip as number);
   const mean = values.reduce((sum, value) => sum + value, 0) / read;
-  const drawn = bootstrapMeanInterval(values, { level, random });
+  const drawn = meanInterval(values, { level, random });
   const variance = values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / Math.max(1, read - 1);
   const own = grips.reduce((sum, { ownUncertainty }) => sum + ownUncertainty ** 2, 0) / read;
   const shared = grips.reduce((sum, { sharedUncertainty }) => sum + sharedUncertainty, 0) / read;

@@ -1,5 +1,4 @@
 import { inDegrees, inInches, inMillimetres, type Language, type Metres, noteName } from '@becket/core';
-import { readingQuantities } from '@becket/journal';
 import type { TorqueSectionFigures } from '../appraisal-report/appraisal-figures.ts';
 import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
 import { torqueCells, torqueColumns, torqueText, torqueUnit } from '../figures/torques.ts';
@@ -41,9 +40,6 @@ export function torqueBlocks(
   ];
 }
 
-/** Three pins that are nearly alike can leave an interval that reaches beyond any torque: it tells nothing. */
-const mostPossible = readingQuantities['pin-torque'].possible[1];
-
 function torqueSectionCells(
   { section, pins, read, mean, lowest, byKind }: TorqueSectionFigures,
   unit: LengthUnit,
@@ -63,7 +59,7 @@ function torqueSectionCells(
   return [
     ...start,
     ...torqueCells(mean.mean, unit, language),
-    mean.interval === undefined || mean.interval.high > mostPossible
+    mean.interval === undefined
       ? { absent: say('[of pins] too few') }
       : say('{low} to {high}', {
           low: torqueText(mean.interval.low, unit, language),
