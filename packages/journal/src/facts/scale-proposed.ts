@@ -50,6 +50,11 @@ export const scaleProposedSchema = z.object({
   strengthTable: z.string().min(1).max(200).optional(),
   /** What spoke against it when it was computed, each a sentence; left out where nobody looked. */
   saidAgainst: z.array(z.string().min(1).max(600)).max(20).optional(),
+  /**
+   * How much smaller, as a share of its sum, a better scale could be at most under the same weights and limits; 0 where it is
+   * proved that there is none. Left out where nothing was proved: for a scale made or changed by hand.
+   */
+  mostBetter: z.number().min(0).max(1).optional(),
   /** Digest of the scale as found that it was made from: says later whether the readings have changed. */
   madeFrom: digest,
 });

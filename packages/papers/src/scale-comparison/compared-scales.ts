@@ -22,6 +22,8 @@ export interface ComparedScales {
   readonly chosen: ChosenScale | undefined;
   /** What spoke against it when it was computed; undefined where nobody looked. */
   readonly saidAgainst: readonly string[] | undefined;
+  /** How far it is proved to be the best: see the entry `scale-proposed`; undefined where nothing was proved. */
+  readonly mostBetter: number | undefined;
   readonly before: ScaleAnalysis;
   readonly after: ScaleAnalysis;
   readonly comparison: ScaleComparison;
@@ -34,14 +36,16 @@ export function comparedScales(job: Job, language: Language): ComparedScales | u
   const isThere = job.proposals.some(({ entry }) => entry === chosen?.which);
   const which = chosen !== undefined && isThere ? chosen.which : job.proposals.at(-1)?.entry;
   if (which === undefined) return undefined;
+  const proposal = job.proposals.find(({ entry }) => entry === which);
   const [found, other] = [scaleNotesOf(job, 'as found', language), scaleNotesOf(job, which, language)];
   if (found.notes.length === 0) return undefined;
-  const options = { strengthTable: tableOf(job, which) };
+  const options = { strengthTable: tableOf(proposal?.strengthTable) };
   const [before, after] = [analyseScale(found.notes, options), analyseScale(other.notes, options)];
   return {
     name: other.name,
     chosen,
-    saidAgainst: job.proposals.find(({ entry }) => entry === which)?.saidAgainst,
+    saidAgainst: proposal?.saidAgainst,
+    mostBetter: proposal?.mostBetter,
     before,
     after,
     comparison: scaleComparison(before, after, hertz(job.piano?.referencePitch_hz ?? 440)),
@@ -50,7 +54,5 @@ export function comparedScales(job: Job, language: Language): ComparedScales | u
 }
 
 /** The table that the proposal was planned with, so that both scales are judged by it; the usual one where it names none. */
-function tableOf(job: Job, which: string): WireStrengthTable | undefined {
-  const name = job.proposals.find(({ entry }) => entry === which)?.strengthTable;
-  return PUBLISHED_STRENGTH_TABLES.find((table) => table.name === name);
-}
+const tableOf = (name: string | undefined): WireStrengthTable | undefined =>
+  PUBLISHED_STRENGTH_TABLES.find((table) => table.name === name);

@@ -1,7 +1,9 @@
 import {
+  inPoundsForce,
   type Language,
   type LoadShare,
   type NoteAnalysis,
+  newtons,
   noteName,
   type PlainString,
   sayKnown,
@@ -27,8 +29,8 @@ export function changeTable(
     title: say('Notes that get another size'),
     remarks: [
       say(
-        'Diameters in {unit}. Before is what was read, after what is strung; N is of one string, % of the break load.',
-        { unit },
+        'Diameters in {unit}, in brackets in {other}. Before is what was read, after what is strung; N is of one string, % of the break load.',
+        { unit, other: otherUnit(unit) },
       ),
     ],
     columns: [
@@ -62,7 +64,7 @@ export function changeTable(
         cells: [
           noteName(key),
           String((after ?? before)?.note.strings ?? ''),
-          ...both(({ note }) => wireText(note.string, unit, language)),
+          ...both(({ note }) => wireInBothUnits(note.string, unit, language)),
           ...both(({ tension }) => fixed(tension, 0)),
           ...both(({ breakShare }) => fixed(breakShare * 100, 0)),
           ...both(({ inharmonicity }) => fixed(inharmonicity * 1e4, 2)),
@@ -78,7 +80,6 @@ export function loadTable({ loads }: ScaleComparison, language: Language): Table
   return {
     is: 'table',
     title: say('What plate and bridges bear'),
-    width: 0.8,
     remarks: [
       say(
         'Loads are of the notes that both scales have; bearing of those at which an angle or a rise was read under load. A proposal is taken to keep the angle.',
@@ -86,15 +87,17 @@ export function loadTable({ loads }: ScaleComparison, language: Language): Table
     ],
     columns: [
       { heading: say('[the load] of'), align: 'left', share: 60 },
-      { heading: say('[a change] before'), align: 'right', share: 36, tone: 'quiet' },
-      { heading: say('[a change] after'), align: 'right', share: 36 },
-      { heading: say('uncertainty'), align: 'right', share: 36, tone: 'quiet' },
+      { heading: say('[a change] before'), align: 'right', share: 62, tone: 'quiet' },
+      { heading: say('[a change] after'), align: 'right', share: 62 },
+      { heading: say('uncertainty'), align: 'right', share: 40, tone: 'quiet' },
       { heading: say('bearing, before'), align: 'right', share: 40, tone: 'quiet' },
       { heading: say('bearing, after'), align: 'right', share: 40 },
     ],
     rows: loads.map(({ of, name, before, after }) => {
       const force = (value: number | undefined): Cell =>
-        value === undefined ? { absent: say('not known') } : kN(value, language);
+        value === undefined
+          ? { absent: say('not known') }
+          : `${kN(value, language)} (${plain(Math.round(inPoundsForce(newtons(value))))} lbf)`;
       // Of few notes mostly: newtons, where kilonewtons would show nothing.
       const bearing = (sum: LoadShare['bearing']): Cell =>
         sum === undefined
@@ -217,6 +220,9 @@ export function comparisonForMachines(comparison: ScaleComparison | undefined): 
 }
 
 const plainNumber = (value: number): string => String(Number(value.toPrecision(6)));
+
+const wireInBothUnits = (string: PlainString | WoundString, unit: LengthUnit, language: Language): string =>
+  `${wireText(string, unit, language)} (${wireText(string, otherUnit(unit), language)})`;
 
 function wireText(string: PlainString | WoundString, unit: LengthUnit, language: Language): string {
   const diameter = (length: number) => lengthText(length, unit, 'diameter', language);

@@ -14,8 +14,8 @@ export const german: Catalogue = {
   '[a change] before': 'alt',
   '[a change] after': 'neu',
   'Notes that get another size': 'Töne mit anderer Drahtstärke',
-  'Diameters in {unit}. Before is what was read, after what is strung; N is of one string, % of the break load.':
-    'Durchmesser in {unit}. Alt ist, was gemessen wurde, neu, was aufgezogen wird; N gilt für eine Saite, % für die Bruchlast.',
+  'Diameters in {unit}, in brackets in {other}. Before is what was read, after what is strung; N is of one string, % of the break load.':
+    'Durchmesser in {unit}, in Klammern in {other}. Alt ist, was gemessen wurde, neu, was aufgezogen wird; N gilt für eine Saite, % für die Bruchlast.',
   '% of break load': '% der Bruchlast',
   'What plate and bridges bear': 'Was Gussplatte und Stege tragen',
   'Loads are of the notes that both scales have; bearing of those at which an angle or a rise was read under load. A proposal is taken to keep the angle.':
@@ -60,6 +60,13 @@ export const german: Catalogue = {
   'The scale of a piano is the size and length of each of its strings. The lengths stay as the maker gave them; this paper shows what other sizes of wire would change.':
     'Die Mensur eines Instruments ist die Stärke und Länge jeder seiner Saiten. Die Längen bleiben, wie der Hersteller sie angelegt hat; dieses Blatt zeigt, was andere Drahtstärken ändern würden.',
   Compared: 'Verglichen',
+  Proof: 'Nachweis',
+  'none: it was made or changed by hand, or kept without what was proved of it':
+    'keiner: von Hand gemacht oder geändert, oder ohne den Nachweis gespeichert',
+  'Proved: by the weights and limits it was computed with, no other choice of sizes is better.':
+    'Bewiesen: Nach den Gewichten und Grenzen, mit denen sie berechnet wurde, ist keine andere Wahl der Stärken besser.',
+  'Not proved to be the best: a better one could lower its sum by {share} % at most.':
+    'Nicht bewiesen, dass es nichts Besseres gibt: eine bessere könnte ihre Summe um höchstens {share} % senken.',
   'as found, with “{name}”': 'vorgefunden, mit „{name}“',
   'Choose again': 'Noch einmal wählen',
   'In plain words': 'In einfachen Worten',

@@ -83,7 +83,10 @@ describe('scaleComparisonPaper()', () => {
         0,
       );
     expect('cells' in loads && loads.cells.slice(1, 3)).toEqual(
-      ['as found', stand.entry].map((which) => `${(of(which) / 1000).toFixed(1)} kN`),
+      // 1 lbf = 4.4482216 N. Source: NIST SP 811 (2008), appendix B.
+      ['as found', stand.entry].map(
+        (which) => `${(of(which) / 1000).toFixed(1)} kN (${Math.round(of(which) / 4.4482216)} lbf)`,
+      ),
     );
   });
 
@@ -115,6 +118,20 @@ describe('scaleComparisonPaper()', () => {
       );
     expect(against(['Its load would rise by 2.0 %.'])).toMatch(/What spoke against.*rise by 2\.0 %/);
     expect(against([])).not.toContain('What spoke against');
+  });
+
+  it('says what was proved of it, never less than what is left open, and that nothing was of one made by hand', () => {
+    const proof = (mostBetter: number | undefined) =>
+      JSON.stringify(
+        scaleComparisonPaper(
+          { ...withProposal(), proposals: withProposal().proposals.map((one) => ({ ...one, mostBetter })) },
+          testOptions,
+        ),
+      );
+    expect(proof(0)).toContain('Proved: by the weights and limits');
+    expect(proof(0.0231)).toContain('a better one could lower its sum by 2.4 % at most');
+    expect(proof(undefined)).toContain('none: it was made or changed by hand');
+    expect(proof(undefined)).not.toContain('proved:');
   });
 
   it('warns where the chosen scale is no longer what was chosen', () => {

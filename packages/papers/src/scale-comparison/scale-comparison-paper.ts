@@ -56,7 +56,7 @@ function nothingToCompare(job: Job, { language }: PaperOptions): Block[] {
   ];
 }
 
-function firstPage(job: Job, compared: ComparedScales, { address, language }: PaperOptions): Block[] {
+function firstPage(job: Job, compared: ComparedScales, { language }: PaperOptions): Block[] {
   const { say } = language;
   const { name, chosen } = compared;
   return [
@@ -73,6 +73,7 @@ function firstPage(job: Job, compared: ComparedScales, { address, language }: Pa
         { name: say('Job'), value: sayKnown(job.title, language) },
         ...pianoFacts(job, language),
         { name: say('Compared'), value: say('as found, with “{name}”', { name }) },
+        { name: say('Proof'), value: proofInWords(compared, language) },
         ...chosenRows(compared, language),
       ],
     },
@@ -93,8 +94,19 @@ function firstPage(job: Job, compared: ComparedScales, { address, language }: Pa
         say('Nothing here is decided by the figures alone. New strings sound new whichever scale is strung.'),
       ],
     },
-    ...addressCode({ address }, say('The job behind this paper, with every reading:')),
   ];
+}
+
+/** What is proved of the answer, as it was said where it was proposed. */
+function proofInWords({ mostBetter }: ComparedScales, { say, fixed }: Language): string {
+  if (mostBetter === undefined)
+    return say('none: it was made or changed by hand, or kept without what was proved of it');
+  if (mostBetter === 0)
+    return say('Proved: by the weights and limits it was computed with, no other choice of sizes is better.');
+  // Rounded up: what is left unproved is never said to be less than it is.
+  return say('Not proved to be the best: a better one could lower its sum by {share} % at most.', {
+    share: fixed(Math.ceil(mostBetter * 1000) / 10, 1),
+  });
 }
 
 function againstBox({ name, saidAgainst }: ComparedScales, { say }: Language): Block[] {

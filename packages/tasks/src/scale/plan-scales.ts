@@ -325,7 +325,8 @@ function planned({ answer, loadChange }: FrontAnswer, count: number): Omit<Plann
     tensionUnevenness: perBend(parts.tensionBend),
     inharmonicityUnevenness: perBend(parts.inharmonicityBend),
     isProved: answer.proof.isOptimal,
-    mostBetter: answer.proof.isOptimal ? 0 : 1 - answer.proof.lowerBound / answer.objective,
+    // A bound below nothing says no more than that of nothing.
+    mostBetter: answer.proof.isOptimal ? 0 : 1 - Math.max(0, answer.proof.lowerBound) / answer.objective,
     loadChange_n: loadChange,
   };
 }

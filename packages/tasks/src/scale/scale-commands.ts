@@ -14,7 +14,7 @@ import { addFacts, readJob, type TaskContext } from '../context.ts';
 /** A scale as somebody proposes it. */
 export type ScaleToPropose = Pick<
   FactOf<'scale-proposed'>,
-  'name' | 'notes' | 'weights' | 'limits' | 'strengthTable' | 'saidAgainst'
+  'name' | 'notes' | 'weights' | 'limits' | 'strengthTable' | 'saidAgainst' | 'mostBetter'
 >;
 
 export interface ScaleOutcome {

@@ -423,6 +423,7 @@ function DraftInHand({ state, draft, rules }: DraftProps) {
         ...keptRules(rules),
         strengthTable: rules.strengthTable,
         ...(draft.saidAgainst === undefined ? {} : { saidAgainst: [...draft.saidAgainst] }),
+        ...(draft.mostBetter === undefined ? {} : { mostBetter: draft.mostBetter }),
       }),
     );
     if (kept === undefined) return;

@@ -109,6 +109,7 @@ describe('a draft', () => {
     // What was said of the answer is not said of what a hand made of it.
     expect(draft.saidAgainst).toEqual(['its age is not known']);
     expect(next.saidAgainst).toBeUndefined();
+    expect([draft.mostBetter, next.mostBetter]).toEqual([0, undefined]);
     expect(nudged(draft, 49, 'core', 1, 'metric')).toBe(draft);
     expect(nudged(draft, 12, 'plain', 1, 'metric')).toBe(draft);
   });

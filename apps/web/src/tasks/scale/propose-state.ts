@@ -38,6 +38,8 @@ export interface Draft {
   readonly notes: readonly ProposedNote[];
   /** What speaks against it; undefined where it was not weighed, or was changed by hand since. */
   readonly saidAgainst?: readonly string[];
+  /** How far it is proved to be the best, as in `PlannedScale`; undefined as above. */
+  readonly mostBetter?: number;
 }
 
 export type Planning =
@@ -101,10 +103,11 @@ export function proposeStateOf(job: string): ProposeState {
   return known;
 }
 
-export const draftOf = ({ name, notes, reasonsAgainst }: PlannedScale): Draft => ({
+export const draftOf = ({ name, notes, reasonsAgainst, mostBetter }: PlannedScale): Draft => ({
   from: name,
   notes,
   saidAgainst: reasonsAgainst,
+  mostBetter,
 });
 
 /** A copy of a scale of this job to go on from, with one plain note on another size where it is given. */
