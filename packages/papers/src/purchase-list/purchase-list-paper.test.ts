@@ -53,7 +53,9 @@ const figures: PurchaseFigures = {
   unknown: [
     { what: 'Punchings', needed: 'unknown', onHand: 'not counted', toBuy: '', because: 'nobody has said' },
   ],
-  bySize: [],
+  bySize: [
+    { what: 'Plain wire 1.041 mm', needed: '63 g', onHand: '40 g', toBuy: '23 g', because: 'one wire' },
+  ],
   notCounted: ['The stringing of D4 is not described.'],
   allowances: ['Wire: 10 % for spoilage.'],
   orders: [],
@@ -83,6 +85,13 @@ describe('purchaseListPaper()', () => {
     expect(text()).not.toContain('No scale has been chosen');
     expect(text({ isChosenScale: false })).toContain('No scale has been chosen');
     expect(text({ scaleProblem: 'It is another now.' })).toContain('It is another now.');
+  });
+
+  it('has wire and pins by size in one table whoever sells them, unless no price list has any: then once', () => {
+    expect(text()).toContain('Wire and pins by size');
+    const unlisted = { suppliers: [], notListed: figures.bySize };
+    expect(text(unlisted)).not.toContain('Wire and pins by size');
+    expect(text(unlisted)).toContain('Plain wire 1.041 mm');
   });
 
   it('does not tell a supplier whose piano it is', () => {

@@ -71,7 +71,8 @@ export function purchaseListPaper(job: Job, options: PaperOptions, figures: Purc
     ...needChapter(say('To buy, but in no price list'), notListed, language),
     ...needChapter(say('Not known yet'), unknown, language),
     ...needChapter(say('Covered by the stock or on order'), covered, language),
-    ...needChapter(say('Wire and pins by size'), bySize, language),
+    // Where no price list has any of them, they have just been listed.
+    ...(bySize.every(isAmong(notListed)) ? [] : needChapter(say('Wire and pins by size'), bySize, language)),
     ...(figures.orders.length === 0
       ? []
       : ([
@@ -184,3 +185,8 @@ function needChapter(title: string, rows: readonly NeedRow[], { say }: Language)
     },
   ];
 }
+
+const isAmong =
+  (listed: readonly NeedRow[]) =>
+  (row: NeedRow): boolean =>
+    listed.some(({ what, needed }) => what === row.what && needed === row.needed);

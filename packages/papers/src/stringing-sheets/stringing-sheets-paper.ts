@@ -65,7 +65,7 @@ const sectionOf = (part: StringingWire | StringingFigures['wound'][number]): str
 const sectionName = (section: string | undefined, { say }: Language): string =>
   section === undefined ? say('In no section') : say('Section {section}', { section });
 
-/** One row a wire, under a band for each run of one size. */
+/** One row a wire, under a band for each run of one size; the size stands in every row too, since a run may go on overleaf. */
 function sheetOf(wires: readonly StringingWire[], unit: LengthUnit, language: Language): Block {
   const rows: TableRow[] = [];
   const { say } = language;
@@ -78,6 +78,7 @@ function sheetOf(wires: readonly StringingWire[], unit: LengthUnit, language: La
         '☐',
         wire.strings.map(stringWords).join('  –  '),
         say(joinedInColumn[wire.joined]),
+        lengthText(wire.diameter, unit, 'diameter', language),
         lengthText(wire.cut.total, unit, 'length', language),
         lengthText(wire.cut.total, otherUnit(unit), 'length', language),
       ],
@@ -87,13 +88,14 @@ function sheetOf(wires: readonly StringingWire[], unit: LengthUnit, language: La
     is: 'table',
     columns: [
       { heading: say('[string is on the piano] on'), align: 'centre', share: 12 },
-      { heading: say('strings, bass side first'), align: 'left', share: 60 },
+      { heading: say('strings, bass side first'), align: 'left', share: 54 },
       { heading: say('wire'), align: 'left', share: 26 },
+      { group: say('[of wire] size'), heading: unit, align: 'right', share: 24 },
       {
         group: say('[length of a wire] cut'),
         heading: unit,
         align: 'right',
-        share: 30,
+        share: 26,
         page: 'core/rescale/loop-plan',
       },
       {

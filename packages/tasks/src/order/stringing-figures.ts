@@ -27,7 +27,7 @@ export function stringingFigures(
       diameter,
       size: listedSizeName(diameter, language),
       cut,
-      remarks: [...new Set(strings.flatMap((string) => notReadHere(string, language)))],
+      remarks: notReadHere(strings, language),
     })),
     wound: ordered.strings.filter(({ winding }) => winding === 'wound'),
     uncounted: uncounted.map((string) => ({
@@ -64,18 +64,25 @@ export function newPinDiameters(
   };
 }
 
-/** What the length of a string's wire rests on that was not read at its note. */
-function notReadHere(string: OrderString, { say }: Language): string[] {
-  const size = string.isInScale ? [] : [say('size of the old wire: not in the chosen scale')];
-  const parts: readonly (readonly [string, OrderedLength | undefined])[] = [
-    [say('front'), string.front],
-    [say('speaking'), string.speaking],
-    [say('back'), string.back],
+/** What the length of a wire rests on that was not read at the notes of its strings: 'front, back: mean of the section'. */
+function notReadHere(strings: readonly OrderString[], { say }: Language): string[] {
+  const parts = ({
+    front,
+    speaking,
+    back,
+  }: OrderString): readonly (readonly [string, OrderedLength | undefined])[] => [
+    [say('front'), front],
+    [say('speaking'), speaking],
+    [say('back'), back],
   ];
-  const lengths = parts.flatMap(([name, length]) =>
-    length === undefined || length.from === 'as read' || length.from === 'chosen scale'
+  const names = new Map<OrderedLength['from'], Set<string>>();
+  for (const [name, length] of strings.flatMap(parts))
+    if (length !== undefined && length.from !== 'as read' && length.from !== 'chosen scale')
+      names.set(length.from, (names.get(length.from) ?? new Set()).add(name));
+  return [
+    ...(strings.every(({ isInScale }) => isInScale)
       ? []
-      : [`${name}: ${say(length.from)}`],
-  );
-  return [...size, ...lengths];
+      : [say('size of the old wire: not in the chosen scale')]),
+    ...[...names].map(([from, own]) => `${[...own].join(', ')}: ${say(from)}`),
+  ];
 }
