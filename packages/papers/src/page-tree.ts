@@ -28,6 +28,14 @@ export interface RunningLines {
   readonly origin: string;
   /** 'page {page} of {pages}', for whoever counts the pages to put the two numbers in. */
   readonly pageOf: string;
+  /** The way back to the job, beside the title on the first page alone; without an address there is none. */
+  readonly code?: AddressCode | undefined;
+}
+
+/** An address as a code to be read by a camera, and in letters. */
+export interface AddressCode {
+  readonly address: string;
+  readonly text: string;
 }
 
 export type Block =
@@ -39,7 +47,6 @@ export type Block =
   | Table
   | Chart
   | Photos
-  | AddressCode
   | Drawing
   | SignatureLines
   | { readonly is: 'page break' };
@@ -76,13 +83,6 @@ export interface Box {
   readonly tone: 'caution' | 'seal' | 'note';
   readonly title: string;
   readonly texts: readonly string[];
-}
-
-/** The paper's way back to the job: an address as a code to be read by a camera, and in letters. */
-export interface AddressCode {
-  readonly is: 'address code';
-  readonly address: string;
-  readonly text: string;
 }
 
 /** Lines to be written on by hand, side by side, each with its name beneath. */

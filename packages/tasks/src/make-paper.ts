@@ -117,7 +117,7 @@ export async function makePaper(
   const entries = await entriesOf(context, job);
   const state = foldJob(entries);
   const madeAt = context.now();
-  const made = makers[paper](state, {
+  const tree = makers[paper](state, {
     at: madeAt.toISOString(),
     // Figures that come in words already stand in the table for machines as well, and that is the same everywhere.
     language: format === 'csv' ? english : language,
@@ -128,7 +128,6 @@ export async function makePaper(
     shop: await readShop(context),
     entries,
   });
-  const tree = withAddress(made, address, language);
   const fileName = paperFileName(state.title, { paper, format, language });
   if (format === 'csv') {
     return {
@@ -152,15 +151,6 @@ export async function makePaper(
     photos: (digest) => photos.get(digest),
   });
   return { fileName, mediaType: 'application/pdf', bytes };
-}
-
-/** A paper without a code of its own gets it at its end, so that whoever holds the paper finds the job again. */
-function withAddress(tree: PageTree, address: string | undefined, { say }: Language): PageTree {
-  // Drawings at true scale fill their sheets: one more would carry nothing but the code.
-  const isComplete = tree.blocks.some((block) => block.is === 'address code' || block.is === 'drawing');
-  if (address === undefined || isComplete) return tree;
-  const text = say('The job behind this paper, with every reading:');
-  return { ...tree, blocks: [...tree.blocks, { is: 'address code', address, text }] };
 }
 
 /** A photo that is missing or damaged is said on the paper; the rest of it is made. */

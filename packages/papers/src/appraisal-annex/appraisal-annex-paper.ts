@@ -1,7 +1,6 @@
 import { sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { AppraisalFigures } from '../appraisal-report/appraisal-figures.ts';
-import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { runningLines, sealBox } from '../every-paper/running-lines.ts';
@@ -48,7 +47,6 @@ export function appraisalAnnexPaper(
     ...(cautions.length === 0
       ? []
       : [{ is: 'box', tone: 'caution', title: say('Careful'), texts: cautions } as const]),
-    ...addressCode(options, say('The job behind this annex, with every reading:')),
   ];
   return {
     paper: 'appraisal annex',

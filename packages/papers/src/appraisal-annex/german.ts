@@ -5,7 +5,6 @@ export const german: Catalogue = {
   'The survey, the readings and the figures that the appraisal report rests on, and what is still unknown.':
     'Die Begutachtung, die Messwerte und die Zahlen, auf denen der Befundbericht beruht, und was noch unbekannt ist.',
   Careful: 'Vorsicht',
-  'The job behind this annex, with every reading:': 'Der Auftrag zu diesem Anhang, mit jedem Messwert:',
   'What was seen': 'Was zu sehen war',
   // Reasons and decision
   'Reasons and decision': 'Gründe und Entscheidung',

@@ -26,12 +26,12 @@ export function surveyTable(job: Job, unit: LengthUnit, language: Language): Tab
     columns: [
       { heading: say('[something seen] thing'), align: 'left', share: 120 },
       { heading: say('place'), align: 'left', share: 90 },
-      { heading: say('[in a survey] found'), align: 'left', share: 185 },
+      { heading: say('[in a survey] found'), align: 'left', share: 160 },
       { heading: say('gravity'), align: 'left', share: 40 },
       { heading: say('what to do'), align: 'left', share: 90 },
       ...lengthColumns(say('extent'), unit, [30, 30]),
       { heading: say('photo'), align: 'centre', share: 32 },
-      { heading: say('[a line] noted'), align: 'left', share: 95, tone: 'quiet' },
+      { heading: say('[a line] noted'), align: 'left', share: 120, tone: 'quiet' },
     ],
     rows: surveyByPart(job).flatMap(({ name, findings, notLookedAt }): TableRow[] => [
       { band: say(name) },

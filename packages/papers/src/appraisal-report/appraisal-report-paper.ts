@@ -1,6 +1,5 @@
 import { type Language, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
-import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoForOwner } from '../every-paper/piano-facts.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
@@ -23,7 +22,7 @@ export function appraisalReportPaper(
   options: PaperOptions,
   figures: AppraisalFigures = {},
 ): PageTree {
-  const { address, language } = options;
+  const { language } = options;
   const { say } = language;
   const blocks: Block[] = [
     { is: 'heading', level: 1, text: say('Appraisal report') },
@@ -57,7 +56,6 @@ export function appraisalReportPaper(
     { is: 'list', marks: 'dots', items: whatHappensNext(job, language) },
     cautions(language),
     ...photosOfReport(job, options.firstUnit, language),
-    ...addressCode({ address }, say('The job behind this report, with its photos:')),
   ];
   return {
     paper: 'appraisal report',

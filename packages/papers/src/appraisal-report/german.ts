@@ -15,7 +15,6 @@ export const german: Catalogue = {
   'What we could not see': 'Was wir nicht sehen konnten',
   'What we suggest': 'Was wir vorschlagen',
   'What happens next': 'Wie es weitergeht',
-  'The job behind this report, with its photos:': 'Der Auftrag zu diesem Bericht, mit seinen Fotos:',
   'What was seen and measured at the visit; the figures are in the technical annex.':
     'Was beim Besuch zu sehen war und gemessen wurde; die Zahlen stehen im technischen Anhang.',
   'not yet': 'noch nicht',

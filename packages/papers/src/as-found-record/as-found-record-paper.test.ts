@@ -191,16 +191,17 @@ describe('asFoundRecordPaper()', () => {
     expect(JSON.stringify(tree)).not.toContain('the new loops');
   });
 
-  it('keeps torque readings apart by the way the pin was turned, in the unit they were read in', () => {
+  it('keeps torque readings apart by the way the pin was turned, first in the unit they were read in', () => {
     const table = sealed.blocks.filter(
       (block): block is Table => block.is === 'table' && block.title === 'Further readings, section tenor',
     );
     const torques = table.flatMap(({ rows }) =>
       rows.flatMap((row) => ('cells' in row && row.cells[1] === 'pin torque' ? [row.cells] : [])),
     );
+    // 0.1129848 N·m to the in·lbf. Source: NIST SP 811 (2008), appendix B.
     expect(torques).toEqual([
-      ['B2', 'pin torque', '9.5 N·m', 'strings on, turning sharp', '1'],
-      ['B2', 'pin torque', '60 in·lbf', 'strings on, turning flat', '1'],
+      ['B2', 'pin torque', '9.5 N·m (84 in·lbf)', 'strings on, turning sharp', '1'],
+      ['B2', 'pin torque', '60 in·lbf (6.8 N·m)', 'strings on, turning flat', '1'],
     ]);
   });
 
@@ -215,8 +216,8 @@ describe('asFoundRecordPaper()', () => {
   });
 
   it('prints its way back to the job only when there is one', () => {
-    expect(sealed.blocks.some((block) => block.is === 'address code')).toBe(true);
-    expect(open.blocks.some((block) => block.is === 'address code')).toBe(false);
+    expect(sealed.running.code?.address).toBe(testOptions.address);
+    expect(open.running.code).toBeUndefined();
   });
 
   it('can be made of a job that has nothing in it yet', () => {

@@ -1,6 +1,5 @@
 import { type Language, sayKnown } from '@becket/core';
 import type { AsFoundNote, Job, StripCheck, windings } from '@becket/journal';
-import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { sealBox } from '../every-paper/running-lines.ts';
@@ -11,7 +10,7 @@ export function firstPage(
   job: Job,
   notes: readonly AsFoundNote[],
   check: StripCheck,
-  { address, isSealIntact, language }: PaperOptions,
+  { isSealIntact, language }: PaperOptions,
 ): Block[] {
   const { say } = language;
   return [
@@ -48,7 +47,6 @@ export function firstPage(
         ),
       ],
     },
-    ...addressCode({ address }, say('The job behind this paper, with every reading:')),
   ];
 }
 

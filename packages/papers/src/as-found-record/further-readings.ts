@@ -123,9 +123,9 @@ function readingList(
       title: say('Further readings, {where}', { where }),
       columns: [
         { heading: say('where'), align: 'left', share: 110 },
-        { heading: say('[what is read] quantity'), align: 'left', share: 130 },
-        { heading: say('reading'), align: 'left', share: 130 },
-        { heading: say('[of a reading] condition'), align: 'left', share: 110 },
+        { heading: say('[what is read] quantity'), align: 'left', share: 105 },
+        { heading: say('reading'), align: 'left', share: 110 },
+        { heading: say('[of a reading] condition'), align: 'left', share: 155 },
         { heading: say('[number of readings] n'), align: 'right', share: 20, tone: 'quiet' },
       ],
       rows: inOrder.map((reading) => ({

@@ -34,7 +34,6 @@ export const german: Catalogue = {
     'Ein bezogenes Instrument zieht mit vielen Tonnen. Schutzbrille tragen, das Gesicht aus der Linie des Drahtes halten und gleichmäßig in Stufen entspannen, nie einen Abschnitt nach dem anderen ganz.',
   'Whether plate, block and frame will bear new strings is for the maker’s data and a licensed or specialist trade to judge; local rules come first.':
     'Ob Gussplatte, Stimmstock und Rahmen neue Saiten tragen, ist nach den Angaben des Herstellers und von zugelassenen oder spezialisierten Fachleuten zu beurteilen; örtliche Vorschriften gehen vor.',
-  'The job behind this paper, with every reading:': 'Der Auftrag zu diesem Blatt, mit jedem Messwert:',
   'no reading yet': 'noch kein Messwert',
   '{day}, by {people}': '{day}, von {people}',
   '{from} to {to}, by {people}': '{from} bis {to}, von {people}',

@@ -1,6 +1,5 @@
 import { type Language, sayKnown } from '@becket/core';
 import { asFoundRecord, type BassOrder, bassOrder, type Job } from '@becket/journal';
-import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { runningLines, sealBox } from '../every-paper/running-lines.ts';
@@ -51,7 +50,6 @@ export function bassStringOrderPaper(job: Job, options: PaperOptions): PageTree 
     ...orderWarnings(order, orders, language),
     sealBox(job, options.isSealIntact, language),
     ...undescribedNotes(job, language),
-    ...addressCode(options, say('The job behind this order, with every reading:')),
     { is: 'page break' },
     { is: 'heading', level: 2, text: say('To be confirmed before ordering') },
     {

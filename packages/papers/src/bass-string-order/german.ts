@@ -7,7 +7,6 @@ export const german: Catalogue = {
   'Digest of the strings': 'Prüfsumme der Saiten',
   Allowances: 'Zugaben',
   '[of goods] Order': 'Bestellung',
-  'The job behind this order, with every reading:': 'Der Auftrag zu dieser Bestellung, mit jedem Messwert:',
   'To be confirmed before ordering': 'Vor der Bestellung zu klären',
   'Strings made to order cannot be sent back. Tick each line once it is settled and written in.':
     'Auf Bestellung gefertigte Saiten lassen sich nicht zurückgeben. Jede Zeile abhaken, sobald sie geklärt und eingetragen ist.',

@@ -1,6 +1,5 @@
 import { type Language, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
-import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoForOwner } from '../every-paper/piano-facts.ts';
 import { placeInWords } from '../every-paper/place-in-words.ts';
@@ -50,11 +49,7 @@ export function changeOrderPaper(job: Job, options: PaperOptions): PageTree {
   };
 }
 
-function toDecide(
-  job: Job,
-  lines: readonly ChangeLine[],
-  { address, firstUnit, language }: PaperOptions,
-): Block[] {
+function toDecide(job: Job, lines: readonly ChangeLine[], { firstUnit, language }: PaperOptions): Block[] {
   const { say } = language;
   return [
     { is: 'heading', level: 2, text: say('In short') },
@@ -64,7 +59,6 @@ function toDecide(
     ...decision(lines, language),
     { is: 'heading', level: 2, text: say('Line by line') },
     ...lines.flatMap((line) => oneLine(job, line, firstUnit, language)),
-    ...addressCode({ address }, say('The job behind this paper, with every photo:')),
   ];
 }
 

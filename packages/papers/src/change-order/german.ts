@@ -12,7 +12,6 @@ export const german: Catalogue = {
   'As-found record': 'Bestandsaufnahme',
   'In short': 'Kurz gefasst',
   'Line by line': 'Zeile für Zeile',
-  'The job behind this paper, with every photo:': 'Der Auftrag zu diesem Blatt, mit jedem Foto:',
   '[number of a line] no.': 'Nr.',
   'what was found': 'was sich zeigte',
   'how grave': 'wie schwer',

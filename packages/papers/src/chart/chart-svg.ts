@@ -7,7 +7,8 @@ import { placeOnAxis } from './axis.ts';
  */
 
 const ink = '#1a1a1a';
-const quiet = '#6a6a6a';
+/** As dark as on the rest of a page, so that a photocopy still has it. */
+const quiet = '#595959';
 const grid = '#d4d4d4';
 const band = '#f1f1f1';
 const barFill = '#c4c4c4';

@@ -1,6 +1,5 @@
 import { type EstimateTotals, estimateTotals, type Language, sayKnown } from '@becket/core';
 import { estimateStanding, type Job, type MadeEstimate } from '@becket/journal';
-import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts, pianoForOwner } from '../every-paper/piano-facts.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
@@ -42,7 +41,6 @@ export function estimatePaper(job: Job, options: PaperOptions): PageTree {
           },
           ...answerBlocks(latest, totals, answer, language),
           ...earlierVersions(job, latest, language),
-          ...addressCode(options, say('The job behind this estimate:')),
         ];
   const origin =
     latest === undefined

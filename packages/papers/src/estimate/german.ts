@@ -31,7 +31,6 @@ export const german: Catalogue = {
   Remarks: 'Bemerkungen',
   'If something else comes to light once the strings are off, you will be asked before anything is done about it, with its own price.':
     'Zeigt sich etwas anderes, wenn die Saiten herunter sind, werden Sie gefragt, bevor daran etwas getan wird, mit einem eigenen Preis.',
-  'The job behind this estimate:': 'Der Auftrag zu diesem Kostenvoranschlag:',
   'No estimate was made yet.': 'Es wurde noch kein Kostenvoranschlag gemacht.',
   'No estimate was made yet': 'Noch kein Kostenvoranschlag',
   'Make one under Appraise, then print this paper again.':

@@ -1,6 +1,7 @@
 import type { Catalogue } from '@becket/core';
 
 export const german: Catalogue = {
+  'The job behind this paper:': 'Der Auftrag zu diesem Blatt:',
   Piano: 'Instrument',
   'not described yet': 'noch nicht beschrieben',
   'maker unknown': 'Hersteller unbekannt',

@@ -8,11 +8,11 @@ import type { PaperOptions } from './paper-options.ts';
 const digestLetters = 12;
 export const shortDigest = (digest: string): string => digest.slice(0, digestLetters);
 
-/** Head and foot of every page, one line each; the title and the name stand in full on the first page. */
+/** Head and foot of every page, one line each, and the way back to the job; the title and the name stand in full on the first page. */
 export function runningLines(
   job: Job,
   origin: string,
-  { at, isSealIntact, language }: PaperOptions,
+  { at, address, isSealIntact, language }: PaperOptions,
 ): RunningLines {
   return {
     job: shortened(sayKnown(job.title, language), 50),
@@ -20,6 +20,7 @@ export function runningLines(
     seal: sealLine(job, isSealIntact, language),
     origin,
     pageOf: language.say('page {page} of {pages}', { page: '{page}', pages: '{pages}' }),
+    ...(address === undefined ? {} : { code: { address, text: language.say('The job behind this paper:') } }),
   };
 }
 

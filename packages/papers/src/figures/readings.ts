@@ -1,4 +1,4 @@
-import { type Language, message } from '@becket/core';
+import { type Language, message, newtonMetres } from '@becket/core';
 import {
   type Absence,
   type AsFoundNote,
@@ -9,6 +9,7 @@ import {
 } from '@becket/journal';
 import type { Cell } from '../page-tree.ts';
 import { type LengthKind, type LengthUnit, lengthCells, lengthInWords, smallLengthText } from './lengths.ts';
+import { torqueText, torqueUnit } from './torques.ts';
 
 /** Letters beside a count of readings that were not measured. */
 const originMarks = {
@@ -79,17 +80,24 @@ export function quantityCells(
   const figure = note.figures[quantity];
   if (figure !== undefined) return lengthCells(figure.value, lengthKindOf(quantity), first, language);
   const absence = note.absences[quantity];
-  const text = noFigureText(absence, language);
   const isBlank = absence === undefined && note.needed.includes(quantity);
-  return [isBlank ? { blank: text, across: 2 } : { absent: text, across: 2 }];
+  return [
+    isBlank
+      ? { blank: language.say('[beside a line to write on] not read'), across: 2 }
+      : { absent: noFigureText(absence, language), across: 2 },
+  ];
 }
 
-/** One reading in words with its unit: a length in both units, anything else as it was read. */
+/** One reading in words with its unit: a length in both units, a torque as it was read with the other unit, the rest as read. */
 export function readingInWords(reading: StandingReading, first: LengthUnit, language: Language): string {
   const { dimension } = readingQuantities[reading.quantity];
   if (dimension === 'length')
     return lengthInWords(reading.value_si, lengthKindOf(reading.quantity), first, language);
   const { value, unit } = reading.asRead;
   // Of all units only this one is a word.
-  return `${language.plain(value)} ${unit === 'cents' ? language.say('cents') : unit}`;
+  const asRead = `${language.plain(value)} ${unit === 'cents' ? language.say('cents') : unit}`;
+  if (dimension !== 'torque') return asRead;
+  const goesWith = unit === 'N·m' ? 'in' : 'mm';
+  const torque = torqueText(newtonMetres(reading.value_si), goesWith, language);
+  return `${asRead} (${torque} ${torqueUnit(goesWith)})`;
 }

@@ -1,6 +1,5 @@
 import { type Language, message } from '@becket/core';
 import type { HandOver, Job } from '@becket/journal';
-import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { photosBlock, printedPhoto } from '../every-paper/printed-photo.ts';
@@ -72,7 +71,6 @@ export function handOverRecordPaper(job: Job, options: PaperOptions, figures: Ha
     { is: 'heading', level: 2, text: say('Pitch as it was left') },
     ...pitchBlocks(figures.pitch, language),
     ...photoBlocks(job, unit, language),
-    ...addressCode(options, language.say('The job behind this paper, with every reading:')),
   ];
   return {
     paper: 'hand-over record',

@@ -1,8 +1,7 @@
 import type { Content } from 'pdfmake/interfaces';
 import type { Drawing } from '../page-tree.ts';
+import { ink, quiet } from './look.ts';
 
-const ink = '#1a1a1a';
-const quiet = '#6a6a6a';
 const pointsPerMillimetre = 72 / 25.4;
 
 /**

@@ -52,6 +52,29 @@ describe('the end of a page', () => {
   });
 });
 
+describe('the name of a run of rows', () => {
+  // Long rows before it, so that its place moves over the whole foot of the page.
+  it('never stands at the foot of a page without a row of its run', async () => {
+    for (const rows of [38, 40, 41, 42, 43, 44, 45]) {
+      const runs = Array.from({ length: 3 }, (_, run) => [
+        { band: `run ${run + 1}` },
+        ...Array.from({ length: rows - run }, (_, row) => ({ cells: [`row ${row + 1}`] })),
+      ]);
+      const pages = await bodiesOf([
+        { is: 'table', columns: [{ heading: 'row', align: 'left', share: 1 }], rows: runs.flat() },
+      ]);
+      expect([rows, pages.flat().filter((text) => text.startsWith('run'))]).toEqual([
+        rows,
+        ['run 1', 'run 2', 'run 3'],
+      ]);
+      expect([rows, pages.map((texts) => texts.at(-1)!.startsWith('row'))]).toEqual([
+        rows,
+        pages.map(() => true),
+      ]);
+    }
+  });
+});
+
 describe('the end of a line', () => {
   it('never stands between a number and its unit', async () => {
     const measures = [

@@ -57,11 +57,9 @@ describe('renderPdf()', () => {
                 ? [block.title, ...block.texts]
                 : block.is === 'heading' || block.is === 'paragraph'
                   ? [block.text]
-                  : block.is === 'address code'
-                    ? [block.address]
-                    : block.is === 'chart'
-                      ? [block.title, block.words, ...block.x.ticks.map(({ text }) => text)]
-                      : [];
+                  : block.is === 'chart'
+                    ? [block.title, block.words, ...block.x.ticks.map(({ text }) => text)]
+                    : [];
       missing.push(...texts.map(withoutSpaces).filter((text) => !words.includes(text)));
     }
     expect(missing).toEqual([]);
@@ -101,6 +99,16 @@ describe('renderPdf()', () => {
       });
       expect(title).toBe(`${tree.title}: ${job}`);
       expect(language).toBe('en-GB');
+    }
+  });
+
+  it('has the way back to the job on its first page, where it makes no paper longer', async () => {
+    for (const tree of [record, order, longRecord, longOrder]) {
+      const { pages } = await made(tree);
+      const address = withoutSpaces(tree.running.code!.address);
+      expect(pages.map(({ words }) => words.includes(address))).toEqual(pages.map((_, index) => index === 0));
+      const without = { ...tree, title: `${tree.title}.`, running: { ...tree.running, code: undefined } };
+      expect((await made(without)).pages).toHaveLength(pages.length);
     }
   });
 

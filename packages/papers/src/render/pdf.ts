@@ -1,19 +1,11 @@
-import type { Content, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces';
+import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces';
 import { chartSvg } from '../chart/chart-svg.ts';
-import type {
-  Block,
-  Box,
-  Cell,
-  FactList,
-  PageTree,
-  PaperSize,
-  Table,
-  TableColumn,
-  TableRow,
-} from '../page-tree.ts';
+import type { AddressCode, Block, Box, FactList, PageTree, PaperSize } from '../page-tree.ts';
 import { drawingContent } from './drawing-content.ts';
 import { fontFileNames, type PaperFonts } from './fonts.ts';
+import { ink, quiet, shade, textSizes } from './look.ts';
 import { type PhotoBytes, pdfImages, photosContent } from './photo-content.ts';
+import { tableContent } from './table-content.ts';
 import { withWholeMeasures } from './whole-measures.ts';
 
 /*
@@ -21,18 +13,14 @@ import { withWholeMeasures } from './whole-measures.ts';
  * left to itself a column grows with the longest word in it, off the page if need be.
  */
 
-const ink = '#1a1a1a';
-const quiet = '#595959';
-const rule = '#c8c8c8';
-const shade = '#efefef';
 const margins = { side: 40, top: 58, bottom: 56 };
-const textSizes = { usual: { body: 9.5, table: 8.5 }, large: { body: 13, table: 14 } } as const;
-/** Left and right of a cell; less in a table of many columns. */
-const cellPadding = (columns: number): number => (columns > 16 ? 2 : 3);
 const factNameWidth = 130;
+/** Some 30 mm, which a camera reads at arm's length. */
+const codeWidth = 86;
+const codeGap = 16;
 const boxPadding = 9;
-/** Three charts to a page. */
-const chartHeight = 165;
+/** Three charts to a page, with a heading and a paragraph above them. */
+const chartHeights: Readonly<Record<PaperSize, number>> = { A4: 165, Letter: 145 };
 /** Width × height, portrait. A4: ISO 216. Letter: ANSI/ASME Y14.1, 8½ × 11 in. */
 const pageSizes: Readonly<Record<PaperSize, { width: number; height: number }>> = {
   A4: { width: (210 / 25.4) * 72, height: (297 / 25.4) * 72 },
@@ -128,17 +116,48 @@ function documentOf(
       ],
     }),
     images: pdfImages(tree, photos),
-    content: withWholeMeasures(contentsOf(tree, { width, photos })),
+    content: withWholeMeasures(contentsOf(tree, { width, chartHeight: chartHeights[size], photos })),
   } as TDocumentDefinitions;
 }
 
 /** The width between the margins, and what a page shows beside the tree. */
 interface Setting {
   readonly width: number;
+  readonly chartHeight: number;
   readonly photos: PhotoBytes;
 }
 
+/** The way back to the job stands beside what a paper begins with, where it takes no page of its own. */
 function contentsOf(tree: PageTree, setting: Setting): Content[] {
+  const { code } = tree.running;
+  if (code === undefined) return flowOf(tree.blocks, tree, setting);
+  const first = tree.blocks.findIndex(({ is }) => is !== 'heading' && is !== 'paragraph' && is !== 'facts');
+  const beside = first === -1 ? tree.blocks.length : first;
+  const width = setting.width - codeWidth - codeGap;
+  return [
+    {
+      columns: [
+        {
+          width,
+          stack: [...flowOf(tree.blocks.slice(0, beside), tree, { ...setting, width }), addressLine(code)],
+        },
+        { width: codeWidth, qr: code.address, fit: codeWidth, foreground: ink },
+      ],
+      columnGap: codeGap,
+      margin: [0, 0, 0, 8],
+    },
+    ...flowOf(tree.blocks.slice(beside), tree, setting),
+  ];
+}
+
+const addressLine = ({ address, text }: AddressCode): Content => ({
+  text: `${text} ${address}`,
+  fontSize: 8,
+  color: quiet,
+  margin: [0, 4, 0, 0],
+});
+
+function flowOf(blocks: readonly Block[], tree: PageTree, setting: Setting): Content[] {
   const contents: Content[] = [];
   let isNewPage = false;
   let headings: Content[] = [];
@@ -158,13 +177,13 @@ function contentsOf(tree: PageTree, setting: Setting): Content[] {
     isNewPage = false;
     headings = [];
   };
-  for (const [index, block] of tree.blocks.entries()) {
+  for (const [index, block] of blocks.entries()) {
     if (block.is === 'page break') {
       if (headings.length > 0) add(headings, false);
       isNewPage = true;
       continue;
     }
-    const next = tree.blocks[index + 1];
+    const next = blocks[index + 1];
     const isLastOfPage = next === undefined || next.is === 'page break';
     const set = contentOf(block, tree, setting);
     const content = isLastOfPage ? withoutRoomBelow(set) : set;
@@ -195,7 +214,7 @@ function isShort(block: Block): boolean {
 function contentOf(
   block: Exclude<Block, { is: 'page break' }>,
   tree: PageTree,
-  { width, photos }: Setting,
+  { width, chartHeight, photos }: Setting,
 ): Content {
   switch (block.is) {
     case 'heading':
@@ -221,23 +240,10 @@ function contentOf(
         columns: tree.orientation === 'portrait' ? 2 : 3,
         bytesOf: photos,
       });
-    case 'address code':
-      return {
-        columns: [
-          { qr: block.address, fit: 78, width: 84, foreground: ink },
-          {
-            stack: [{ text: block.text }, { text: block.address, fontSize: 8.5, color: quiet }],
-            width: width - 100,
-            margin: [4, 22, 0, 0],
-          },
-        ],
-        margin: [0, 8, 0, 8],
-        unbreakable: true,
-      } as Content;
     case 'signature lines':
       return signatureOf(block.names, width);
     case 'table':
-      return tableOf(block, tree.textSize, width * (block.width ?? 1));
+      return tableContent(block, tree.textSize, width * (block.width ?? 1));
     case 'drawing':
       return drawingContent(block);
     case 'chart':
@@ -347,109 +353,3 @@ function signatureOf(names: readonly string[], width: number): Content {
     unbreakable: true,
   } as Content;
 }
-
-function tableOf(table: Table, textSize: PageTree['textSize'], width: number): Content {
-  const { columns } = table;
-  const fontSize = textSizes[textSize ?? 'usual'].table;
-  const shares = columns.reduce((sum, column) => sum + column.share, 0);
-  const padding = cellPadding(columns.length);
-  const room = width - columns.length * 2 * padding;
-  const hasGroups = columns.some((column) => column.group !== undefined);
-  const titles = titleHeads(table);
-  const heads = [...titles, ...(hasGroups ? [groupHeads(columns)] : []), columnHeads(columns)];
-  const isRule = (line: number) => line === titles.length || line === heads.length;
-  return {
-    table: {
-      headerRows: heads.length,
-      keepWithHeaderRows: 1,
-      dontBreakRows: true,
-      widths: columns.map((column) => (room * column.share) / shares),
-      // pdfmake writes into the rows it is handed; these are made anew on every call.
-      body: [...heads, ...table.rows.map((row) => rowOf(row, columns))],
-    },
-    layout: {
-      hLineWidth: (line: number) => (isRule(line) ? 1 : line < heads.length ? 0 : 0.4),
-      hLineColor: (line: number) => (isRule(line) ? ink : rule),
-      vLineWidth: () => 0,
-      paddingLeft: () => padding,
-      paddingRight: () => padding,
-      paddingTop: () => 2,
-      paddingBottom: () => 2,
-    },
-    fontSize,
-    lineHeight: 1.1,
-    margin: [0, 2, 0, 12],
-  };
-}
-
-/** Title and remarks as one heading row, so that they stay with the table and stand on every page of it. */
-function titleHeads({ title, remarks = [], columns }: Table): TableCell[][] {
-  if (title === undefined && remarks.length === 0) return [];
-  const head: TableCell = {
-    stack: [
-      ...(title === undefined ? [] : [{ text: title, bold: true, fontSize: 9.5 }]),
-      ...remarks.map((text) => ({ text, fontSize: 7.5, color: quiet })),
-    ],
-    colSpan: columns.length,
-  };
-  return [[head, ...columns.slice(1).map((): TableCell => ({}))]];
-}
-
-function groupHeads(columns: readonly TableColumn[]): TableCell[] {
-  return columns.map((column, index): TableCell => {
-    if (column.group === undefined) return { text: '' };
-    if (columns[index - 1]?.group === column.group) return {};
-    let colSpan = 1;
-    while (columns[index + colSpan]?.group === column.group) colSpan += 1;
-    return { text: column.group, bold: true, colSpan, alignment: 'center', lineHeight: 1 };
-  });
-}
-
-function columnHeads(columns: readonly TableColumn[]): TableCell[] {
-  return columns.map(
-    (column): TableCell => ({
-      text: column.heading,
-      bold: column.tone !== 'quiet',
-      color: column.tone === 'quiet' ? quiet : ink,
-      alignment: alignmentOf(column),
-      lineHeight: 1,
-    }),
-  );
-}
-
-function rowOf(row: TableRow, columns: readonly TableColumn[]): TableCell[] {
-  if ('band' in row) {
-    const band: TableCell = { text: row.band, bold: true, colSpan: columns.length, fillColor: shade };
-    return [band, ...columns.slice(1).map((): TableCell => ({}))];
-  }
-  const cells: TableCell[] = [];
-  for (const cell of row.cells) {
-    const column = columns[cells.length];
-    if (column === undefined) break;
-    const across = typeof cell === 'string' ? 1 : (cell.across ?? 1);
-    cells.push(cellOf(cell, column, { colSpan: across, isSum: row.tone === 'sum' }));
-    for (let covered = 1; covered < across; covered += 1) cells.push({});
-  }
-  while (cells.length < columns.length) cells.push('');
-  return cells;
-}
-
-function cellOf(
-  cell: Cell,
-  column: TableColumn,
-  { colSpan, isSum }: { readonly colSpan: number; readonly isSum: boolean },
-): TableCell {
-  const alignment = colSpan > 1 ? 'center' : alignmentOf(column);
-  if (typeof cell === 'string')
-    return { text: cell, alignment, bold: isSum, color: column.tone === 'quiet' && !isSum ? quiet : ink };
-  const reason = {
-    text: 'absent' in cell ? cell.absent : cell.blank,
-    italics: true,
-    fontSize: 7.5,
-    color: quiet,
-  };
-  if ('absent' in cell) return { ...reason, alignment, colSpan };
-  return { text: [{ text: '____ ' }, reason], alignment, colSpan };
-}
-
-const alignmentOf = ({ align }: TableColumn) => (align === 'centre' ? 'center' : align);

@@ -1,13 +1,13 @@
 import type { Content } from 'pdfmake/interfaces';
 import type { PageTree, Photos, PrintedPhoto } from '../page-tree.ts';
 import { jpegSize } from './jpeg-size.ts';
+import { quiet } from './look.ts';
 import { photoMarksSvg } from './photo-marks-svg.ts';
 
 /** The bytes of a photo by its digest; undefined when whoever renders does not have them. */
 export type PhotoBytes = (digest: string) => Uint8Array | undefined;
 
 const gap = 14;
-const quiet = '#595959';
 const frameColour = '#8a8a8a';
 /** Three rows to a page, with what stands under them. */
 const tallest = 175;

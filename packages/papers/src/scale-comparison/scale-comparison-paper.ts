@@ -1,6 +1,5 @@
 import { type Language, message, noteName, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
-import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { runningLines, shortDigest } from '../every-paper/running-lines.ts';

@@ -1,6 +1,5 @@
 import { message } from '@becket/core';
 import type { Job } from '@becket/journal';
-import { addressCode } from '../every-paper/address-code.ts';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
@@ -28,7 +27,7 @@ export const raisingCautions = [
  * to come, and blank rows to fill in at the piano.
  */
 export function settlingLogPaper(job: Job, options: PaperOptions, figures: SettlingFigures): PageTree {
-  const { language, address } = options;
+  const { language } = options;
   const { say } = language;
   const { settling, plan, remarks, today } = figures;
   const chart = settlingChart(settling, language);
@@ -75,7 +74,6 @@ export function settlingLogPaper(job: Job, options: PaperOptions, figures: Settl
     ...followUpBlocks(settling, today, language),
     { is: 'page break' },
     ...blankPass(plan, language),
-    ...addressCode({ address }, say('The job behind this paper, with every reading:')),
   ];
   return {
     paper: 'settling log',

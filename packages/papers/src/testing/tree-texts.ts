@@ -23,8 +23,6 @@ export function treeTexts({ blocks }: PageTree): string[] {
           return [...(block.title === undefined ? [] : [block.title]), ...block.rows.map(rowText)];
         case 'chart':
           return [block.title, block.words, ...block.x.ticks.map(({ text }) => text)];
-        case 'address code':
-          return [block.text, block.address];
         case 'photos':
           return block.photos.flatMap(({ title, lines }) => [title, ...lines]);
         case 'signature lines':
