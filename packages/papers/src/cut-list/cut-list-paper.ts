@@ -146,15 +146,15 @@ function wiresTable(wires: readonly StringingWire[], unit: LengthUnit, language:
   return {
     is: 'table',
     columns: [
-      { heading: say('wire'), align: 'right', share: 25, tone: 'quiet' },
-      { heading: say('[of a wire] strings'), align: 'left', share: 62 },
+      { heading: say('wire'), align: 'right', share: 26, tone: 'quiet' },
+      { heading: say('[of a wire] strings'), align: 'left', share: 64 },
       { heading: say('[of a wire] made as'), align: 'left', share: 38 },
-      { heading: say('[of wire, in a narrow column] diameter, {unit}', { unit }), align: 'right', share: 34 },
+      { heading: say('[of wire, in a narrow column] diameter, {unit}', { unit }), align: 'right', share: 40 },
       ...parts.map(([, name]) => ({
         group: say('[of a wire] parts, {unit}', { unit }),
         heading: say(name),
         align: 'right' as const,
-        share: 34,
+        share: 36,
         tone: 'quiet' as const,
       })),
       {
@@ -171,7 +171,7 @@ function wiresTable(wires: readonly StringingWire[], unit: LengthUnit, language:
         share: 30,
         tone: 'quiet',
       },
-      { heading: say('[of a length] taken, not read'), align: 'left', share: 88, tone: 'quiet' },
+      { heading: say('[of a length] taken, not read'), align: 'left', share: 74, tone: 'quiet' },
     ],
     rows,
     remarks: [say('A length without a remark was read at its own note. “none”: the wire has no such part.')],

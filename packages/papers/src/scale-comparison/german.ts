@@ -66,7 +66,7 @@ export const german: Catalogue = {
   'Proved: by the weights and limits it was computed with, no other choice of sizes is better.':
     'Bewiesen: Nach den Gewichten und Grenzen, mit denen sie berechnet wurde, ist keine andere Wahl der Stärken besser.',
   'Not proved to be the best: a better one could lower its sum by {share} % at most.':
-    'Nicht bewiesen, dass es nichts Besseres gibt: eine bessere könnte ihre Summe um höchstens {share} % senken.',
+    'Nicht bewiesen, dass es nichts Besseres gibt: Eine bessere könnte ihre Summe um höchstens {share} % senken.',
   'as found, with “{name}”': 'vorgefunden, mit „{name}“',
   'Choose again': 'Noch einmal wählen',
   'In plain words': 'In einfachen Worten',

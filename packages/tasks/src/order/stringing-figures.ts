@@ -75,7 +75,7 @@ function notReadHere(strings: readonly OrderString[], { say }: Language): string
     [say('speaking'), speaking],
     [say('back'), back],
   ];
-  const names = new Map<OrderedLength['from'], Set<string>>();
+  const names = new Map<Exclude<OrderedLength['from'], 'as read' | 'chosen scale'>, Set<string>>();
   for (const [name, length] of strings.flatMap(parts))
     if (length !== undefined && length.from !== 'as read' && length.from !== 'chosen scale')
       names.set(length.from, (names.get(length.from) ?? new Set()).add(name));
