@@ -41,6 +41,7 @@ export const german: Catalogue = {
   'all strings': 'alle Saiten',
   "the {of, select, section {section} other {bridge}} '{name}'":
     '{of, select, section {Abschnitt} other {Steg}} „{name}“',
-  'No scale {proof, select, proven {keeps} other {was found that keeps}} all load limits together, though each can be kept alone. Raise one of them, or lower the lowest tensions.':
-    '{proof, select, proven {Keine Mensur hält} other {Es wurde keine Mensur gefunden, die}} alle Lastgrenzen zugleich {proof, select, proven {ein} other {einhält}}, obwohl jede für sich einzuhalten ist. Eine davon anheben oder die kleinsten Zugkräfte senken.',
+  'No scale {proof, select, proven {keeps} other {was found that keeps}} these load limits together, though each can be kept alone: {limits} ({where}). Raise one of them, or lower the lowest tensions there.':
+    '{proof, select, proven {Keine Mensur hält} other {Es wurde keine Mensur gefunden, die}} diese Lastgrenzen zugleich {proof, select, proven {ein} other {einhält}}, obwohl jede für sich einzuhalten ist: {limits} ({where}). Eine davon anheben oder dort die kleinsten Zugkräfte senken.',
+  '{name} at most {highest}': '{name} höchstens {highest}',
 };

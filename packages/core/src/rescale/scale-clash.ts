@@ -157,19 +157,60 @@ export function loadClash(
   lightest: number,
   language: Language,
 ): ScaleClash {
-  const keys = problem.notes
-    .filter(({ asFound }) => isUnder(limit, asFound))
-    .map(({ asFound }) => asFound.key);
-  const kN = (load: number): string => `${language.fixed(load / 1000, 1)} kN`;
   return {
     limits: ['highest load'],
-    firstKey: keys[0]!,
-    lastKey: keys[keys.length - 1]!,
+    ...notesUnder(problem, [limit]),
     reason: language.say(
       'The load of {name} cannot be kept: the lightest scale has {lightest}, {highest} is allowed. Raise the limit, or lower the lowest tensions.',
-      { name: loadName(limit, language), lightest: kN(lightest), highest: kN(limit.highest) },
+      {
+        name: loadName(limit, language),
+        lightest: kilonewtons(lightest, language),
+        highest: kilonewtons(limit.highest, language),
+      },
     ),
   };
+}
+
+/** Loads that can be kept each alone and not together. */
+export function loadsClash(
+  problem: WholeScaleProblem,
+  limits: readonly LoadLimit[],
+  isProven: boolean,
+  language: Language,
+): ScaleClash {
+  const { say } = language;
+  const under = notesUnder(problem, limits);
+  return {
+    limits: ['highest load'],
+    ...under,
+    reason: say(
+      'No scale {proof, select, proven {keeps} other {was found that keeps}} these load limits together, though each can be kept alone: {limits} ({where}). Raise one of them, or lower the lowest tensions there.',
+      {
+        proof: isProven ? 'proven' : 'open',
+        limits: limits
+          .map((limit) =>
+            say('{name} at most {highest}', {
+              name: loadName(limit, language),
+              highest: kilonewtons(limit.highest, language),
+            }),
+          )
+          .join(', '),
+        where: noteRange(under.firstKey, under.lastKey, language),
+      },
+    ),
+  };
+}
+
+const kilonewtons = (load: number, { fixed }: Language): string => `${fixed(load / 1000, 1)} kN`;
+
+function notesUnder(
+  { notes }: WholeScaleProblem,
+  limits: readonly LoadLimit[],
+): { readonly firstKey: number; readonly lastKey: number } {
+  const keys = notes.flatMap(({ asFound }) =>
+    limits.some((limit) => isUnder(limit, asFound)) ? [asFound.key] : [],
+  );
+  return { firstKey: keys[0]!, lastKey: keys[keys.length - 1]! };
 }
 
 export const isUnder = (

@@ -1,4 +1,5 @@
 import { cheapestSchedule, scheduleCost } from './cheapest-schedule.ts';
+import type { SearchLoad } from './load-rooms.ts';
 import {
   type FoundSchedule,
   isFound,
@@ -6,7 +7,7 @@ import {
   type SearchRules,
   type SearchStage,
 } from './schedule-search.ts';
-import { type SearchLoad, WalkBack } from './walk-back.ts';
+import { WalkBack } from './walk-back.ts';
 
 /** The cheapest schedule within loads, and how far that is proved. */
 export interface ScheduleWithinLoads extends FoundSchedule {
@@ -24,7 +25,8 @@ export interface LoadTooLow {
 
 /** Each load can be kept, yet no schedule keeps all together: proved, or only that none was found. */
 export interface LoadsClash {
-  readonly areLoadsTogether: true;
+  /** Proved: these clash already, and without any one of them the others can be kept. Else all there are. */
+  readonly clashing: readonly number[];
   readonly isProven: boolean;
 }
 
@@ -69,15 +71,27 @@ export function scheduleWithinLoads(
   const free = pricing.solve();
   if (!isFound(free)) return free;
   if (pricing.isWithin(free)) return { ...free, lowerBound: free.cost, isProven: true };
-  for (const [index, load] of loads.entries()) {
-    const lightest = pricing.lightest(load);
-    if (lightest > load.highest) return { limit: index, lightest };
-  }
+  const tooLow = pricing.limitBelowLightest();
+  if (tooLow !== undefined) return tooLow;
   for (let round = 0; round < MOST_ROUNDS && pricing.raiseWorst(); round += 1);
   if (loads.length > 1) pricing.evenOut();
   // Prices that make cost count for less and less; a schedule that keeps all loads may still lie between them.
   for (let turn = 0; turn < MOST_ROUNDS && pricing.best === undefined; turn += 1) pricing.raiseAll();
-  return pricing.closeGap();
+  const within = pricing.closeGap();
+  if (within !== 'none' && within !== 'none found') return within;
+  let clashing = loads.map((_, limit) => limit);
+  if (within === 'none found') return { clashing, isProven: false };
+  for (const limit of [...clashing]) {
+    const others = clashing.filter((other) => other !== limit);
+    const without = scheduleWithinLoads(
+      stages,
+      rules,
+      others.map((other) => loads[other]!),
+      mostStepsBack,
+    );
+    if ('clashing' in without && without.isProven) clashing = others;
+  }
+  return { clashing, isProven: true };
 }
 
 interface Priced {
@@ -112,16 +126,31 @@ class Pricing {
     return this.loads.every((load) => this.loadOf(load, choices) <= load.highest);
   }
 
-  /** Least load that any schedule under the other rules can have. */
-  lightest(load: SearchLoad): number {
+  /** The first limit that even the lightest schedule under the other rules is above. */
+  limitBelowLightest(): LoadTooLow | undefined {
+    // One schedule that is light everywhere shows for most limits at once that they can be kept.
+    const light = this.lightest(this.loads);
+    if (light === undefined) return undefined;
+    for (const [limit, load] of this.loads.entries()) {
+      if (this.loadOf(load, light) <= load.highest) continue;
+      const lightest = this.loadOf(load, this.lightest([load])!);
+      if (lightest > load.highest) return { limit, lightest };
+    }
+    return undefined;
+  }
+
+  /** The schedule under the other rules with the least sum of these loads, each as a share of its limit. */
+  private lightest(loads: readonly SearchLoad[]): readonly number[] | undefined {
     const stages = this.stages.map((stage, note) => ({
       ...stage,
-      own: load.adds[note] ?? new Float64Array(stage.count),
+      own: stage.own.map((_, candidate) =>
+        loads.reduce((sum, { adds, highest }) => sum + (adds[note]?.[candidate] ?? 0) / highest, 0),
+      ),
       tensionBend: 0,
       inharmonicityBend: 0,
     }));
     const found = cheapestSchedule(stages, { ...this.rules, sizeChange: 0, tiedString: 0 });
-    return isFound(found) ? found.cost : Number.POSITIVE_INFINITY;
+    return isFound(found) ? found.choices : undefined;
   }
 
   private priced(prices: readonly number[]): SearchStage[] {
@@ -256,10 +285,16 @@ class Pricing {
    * Walks back for schedules a little dearer than the bound, and dearer ones only when there are none: whatever the first
    * walk that finds one finds is the optimum, and every walk that ends without raises the bound.
    */
-  closeGap(): ScheduleWithinLoads | LoadsClash {
+  closeGap(): ScheduleWithinLoads | 'none' | 'none found' {
     const start = this.lowerBound;
     const scale = Math.abs(start) + 1e-9;
-    const walk = new WalkBack(this.priced(this.bestPrices), this.rules, this.loads, this.bestPrices);
+    const walk = new WalkBack(
+      this.stages,
+      this.priced(this.bestPrices),
+      this.rules,
+      this.loads,
+      this.bestPrices,
+    );
     const met = (choices: readonly number[] | undefined): FoundSchedule | undefined =>
       choices && { cost: this.costOf(choices), choices };
     for (let gap = FIRST_GAP; ; gap *= 2) {
@@ -272,14 +307,14 @@ class Pricing {
       const best = met(choices);
       if (isComplete && best !== undefined) return { ...best, lowerBound: best.cost, isProven: true };
       if (isComplete && isLast) {
-        if (this.best === undefined) return { areLoadsTogether: true, isProven: true };
+        if (this.best === undefined) return 'none';
         return { ...this.best, lowerBound: this.best.cost, isProven: true };
       }
       if (isComplete) this.lowerBound = upTo;
       else {
         const narrowly = walk.cheapestBelow(this.best?.cost ?? Number.POSITIVE_INFINITY, { width: NARROW });
         const narrow = met(narrowly.choices) ?? this.best;
-        if (narrow === undefined) return { areLoadsTogether: true, isProven: false };
+        if (narrow === undefined) return 'none found';
         return { ...narrow, lowerBound: this.lowerBound, isProven: false };
       }
     }

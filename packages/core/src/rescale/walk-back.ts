@@ -1,31 +1,29 @@
+import { LoadRooms, type SearchLoad } from './load-rooms.ts';
 import { ScheduleSearch, type SearchRules, type SearchStage } from './schedule-search.ts';
 
-/** A highest sum of loads over some of the notes. */
-export interface SearchLoad {
-  readonly highest: number;
-  /** [note][candidate] what it adds; undefined for notes that the limit is not about. */
-  readonly adds: readonly (Float64Array | undefined)[];
-}
-
-/** Partial schedules of one state that a new one is compared with: comparing with fewer drops fewer, and loses nothing. */
-const MOST_COMPARED = 48;
 /** A schedule from one note to the last. */
 interface Label {
   readonly state: number;
-  /** Cost of everything after this note, with the price of loads. */
-  readonly priced: number;
-  /** The same without prices. */
+  /** Cost of everything after this note, without the price of loads. */
   readonly cost: number;
-  /** Loads of this note and those after it. */
-  readonly loads: readonly number[];
+  /** What the notes up to this one may still weigh: see `LoadRooms`. */
+  readonly room: Float64Array;
   readonly next: Label | undefined;
 }
 
-/** Partial schedules by their state. */
+/** Partial schedules by their state, the cheapest first, none needless beside another. */
 type Labels = Map<number, Label[]>;
 
+/** A step to a label's state from one of the note before. */
+interface Step {
+  readonly from: number;
+  readonly cost: number;
+  /** Least that everything up to this note can cost by this step, with the price of loads. */
+  readonly least: number;
+}
+
 export interface WalkLimits {
-  /** Steps from one partial schedule to the next, after which the walk is given up. */
+  /** Steps from one partial schedule to the next and comparisons of two, after which the walk is given up. */
   readonly mostSteps?: number;
   /** So many of the most promising partial schedules at each note, and no others: quick, and proves nothing. */
   readonly width?: number;
@@ -35,157 +33,105 @@ export interface WalkLimits {
  * Every schedule within loads that is cheap enough, from the last note to the first.
  *
  * The search forward, with the price of loads in its costs, leaves a table of the least that any state can cost. Walking back
- * from the last note, that table bounds each partial schedule from below exactly: what is dearer than wanted is dropped, as is
- * what is too heavy even with the lightest notes before it, and what costs no less and weighs no less than another one in the
- * same state.
- *
- * A limit of a section or a bridge is settled once its lowest note is reached: what is kept is kept. From there on its load
- * makes no schedule better or worse than another, and what is left below the limit is no longer paid for, so that the bound
- * is the higher for it.
+ * from the last note, that table bounds each partial schedule from below: what the notes before it cost at least with their
+ * loads paid for, less the price of the room that is left to them. What is dearer than wanted is dropped, as is what is too
+ * heavy, and what costs no less and leaves no more room than another one in the same state.
  */
 export class WalkBack {
+  /** Knows the steps and their costs without prices. */
   private readonly search: ScheduleSearch;
+  /** [note][state] least cost up to there, with prices. */
   private readonly costs: Float64Array[] = [];
-  /** What the limits themselves are worth at these prices: no schedule has to pay for it. */
-  private readonly free: number;
-  /** [limit][note] lightest that the notes before one can be, by themselves. */
-  private readonly lightestBefore: readonly (readonly number[])[];
-  /** [note] limits that notes before it add to: the only ones that still tell schedules apart. */
-  private readonly openAt: readonly (readonly number[])[];
+  private readonly rooms: LoadRooms;
+  private readonly prices: readonly Float64Array[];
 
-  /** @param stages  with the price of loads in their own costs */
+  /**
+   * @param stages  without the price of loads
+   * @param priced  the same with it
+   */
   constructor(
     private readonly stages: readonly SearchStage[],
+    priced: readonly SearchStage[],
     rules: SearchRules,
-    private readonly loads: readonly SearchLoad[],
-    private readonly prices: readonly number[],
+    loads: readonly SearchLoad[],
+    prices: readonly number[],
   ) {
+    new ScheduleSearch(priced, rules, {}).cheapest(this.costs);
     this.search = new ScheduleSearch(stages, rules, {});
-    this.search.cheapest(this.costs);
-    this.free = prices.reduce((sum, price, index) => sum + price * loads[index]!.highest, 0);
-    this.lightestBefore = loads.map(({ adds }) => {
-      let sum = 0;
-      return adds.map((column) => {
-        const before = sum;
-        if (column !== undefined)
-          sum += column.reduce((low, add) => Math.min(low, add), Number.POSITIVE_INFINITY);
-        return before;
-      });
-    });
-    this.openAt = stages.map((_, note) =>
-      loads.flatMap(({ adds }, limit) =>
-        adds.slice(0, note).some((column) => column !== undefined) ? [limit] : [],
-      ),
-    );
+    this.rooms = new LoadRooms(loads, stages.length);
+    this.prices = this.rooms.pricesOf(prices);
   }
 
-  /** The cheapest schedule that costs less than `below`, prices not counted; undefined when there is none. */
+  /** The cheapest schedule that costs less than `below`; undefined when there is none. */
   cheapestBelow(
     below: number,
     { mostSteps = Number.POSITIVE_INFINITY, width = Number.POSITIVE_INFINITY }: WalkLimits,
   ): { choices: readonly number[] | undefined; isComplete: boolean } {
-    const { search, costs } = this;
+    const { search, costs, rooms } = this;
     const last = this.stages.length - 1;
     let labels: Labels = new Map();
     for (let state = 0; state < costs[last]!.length; state += 1) {
-      const end = search.endCost(state);
-      if (!Number.isFinite(costs[last]![state]!) || !Number.isFinite(end)) continue;
-      const none = this.loads.map(() => 0);
-      const loads = this.withNote(none, last, search.candidateOf(state, last));
-      this.keep(labels, last, { state, priced: end, cost: end, loads, next: undefined });
+      const cost = search.endCost(state);
+      if (Number.isFinite(costs[last]![state]!) && Number.isFinite(cost))
+        labels.set(state, [{ state, cost, room: rooms.full(), next: undefined }]);
     }
-    let steps = 0;
+    let effort = 0;
     for (let note = last; note > 0; note -= 1) {
+      const told = rooms.toldApart(note - 1);
       const earlier: Labels = new Map();
-      for (const group of labels.values()) {
-        for (const label of group) {
-          const most = below - label.priced + this.free - this.unspent(note, label.loads);
-          search.eachStepTo(note, label.state, costs[note - 1]!, most, (source, step) => {
-            steps += 1;
-            const priced = label.priced + step;
-            const loads = this.withNote(label.loads, note - 1, search.candidateOf(source, note - 1));
-            const bound = costs[note - 1]![source]! + priced - this.free + this.unspent(note - 1, loads);
-            if (!(bound < below - ROUNDING)) return;
-            this.keep(earlier, note - 1, {
-              state: source,
-              priced,
-              cost: this.withoutPrices(priced, label.loads),
-              loads,
-              next: label,
-            });
-          });
-          if (steps > mostSteps) return { choices: undefined, isComplete: false };
+      for (const [state, group] of labels) {
+        const candidate = search.candidateOf(state, note);
+        const open = group.flatMap((label) => {
+          const room = rooms.before(note, label.room, candidate);
+          return room === undefined ? [] : [{ label, room, base: label.cost - this.worth(note - 1, room) }];
+        });
+        if (open.length === 0) continue;
+        const most =
+          below - ROUNDING - open.reduce((least, { base }) => Math.min(least, base), open[0]!.base);
+        const steps = this.stepsTo(note, state, most);
+        effort += steps.length;
+        for (const { label, room, base } of open) {
+          for (const { from, cost, least } of steps) {
+            if (base + least >= below - ROUNDING) break;
+            effort += 1 + keep(earlier, { state: from, cost: label.cost + cost, room, next: label }, told);
+          }
         }
+        if (effort > mostSteps) return { choices: undefined, isComplete: false };
       }
       labels = Number.isFinite(width) ? this.mostPromising(earlier, note - 1, width) : earlier;
     }
     return { choices: this.cheapestOf(labels, below), isComplete: !Number.isFinite(width) };
   }
 
-  private withNote(sums: readonly number[], note: number, candidate: number): number[] {
-    return sums.map((sum, index) => sum + (this.loads[index]!.adds[note]?.[candidate] ?? 0));
+  /** Steps to a state that leave less than `most`, the cheapest first. */
+  private stepsTo(note: number, state: number, most: number): Step[] {
+    const before = this.costs[note - 1]!;
+    const steps: Step[] = [];
+    this.search.eachStepTo(note, state, before, most, (from, cost) => {
+      const least = before[from]! + cost;
+      if (least < most) steps.push({ from, cost, least });
+    });
+    return steps.sort((a, b) => a.least - b.least);
   }
 
-  /** What settled limits leave, at their prices: it was set against the cost, and no schedule gets it. */
-  private unspent(note: number, sums: readonly number[]): number {
-    const open = this.openAt[note]!;
-    let unspent = 0;
-    for (let limit = 0; limit < sums.length; limit += 1)
-      if (!open.includes(limit)) unspent += this.prices[limit]! * (this.loads[limit]!.highest - sums[limit]!);
-    return unspent;
-  }
-
-  private withoutPrices(priced: number, sums: readonly number[]): number {
-    return sums.reduce((cost, load, limit) => cost - this.prices[limit]! * load, priced);
-  }
-
-  private keep(labels: Labels, note: number, label: Label): void {
-    const { loads, lightestBefore } = this;
-    if (label.loads.some((sum, index) => sum + lightestBefore[index]![note]! > loads[index]!.highest)) return;
-    const there = labels.get(label.state);
-    if (there === undefined) {
-      labels.set(label.state, [label]);
-      return;
-    }
-    // The cheapest stand first: they are the ones that make others needless.
-    let [low, at] = [0, there.length];
-    while (low < at) {
-      const middle = (low + at) >> 1;
-      if (there[middle]!.cost <= label.cost) low = middle + 1;
-      else at = middle;
-    }
-    const open = this.openAt[note]!;
-    if (open.length === 0) {
-      if (at === 0) there[0] = label;
-      return;
-    }
-    if (open.length === 1) {
-      // One load: those that are kept grow lighter as they grow dearer, so the one before tells, and those after give way.
-      const [limit] = open;
-      const load = label.loads[limit!]!;
-      if (at > 0 && there[at - 1]!.loads[limit!]! <= load) return;
-      let end = at;
-      while (end < there.length && there[end]!.loads[limit!]! >= load) end += 1;
-      there.splice(at, end - at, label);
-      return;
-    }
-    for (let index = 0; index < Math.min(at, MOST_COMPARED); index += 1) {
-      if (isNoWorse(there[index]!, label, open)) return;
-    }
-    there.splice(at, 0, label);
+  /** What room is worth at its prices: the table counts its loads, and no schedule has to pay for them. */
+  private worth(note: number, room: Float64Array): number {
+    const prices = this.prices[note]!;
+    let worth = 0;
+    for (let which = 0; which < room.length; which += 1) worth += prices[which]! * room[which]!;
+    return worth;
   }
 
   private mostPromising(labels: Labels, note: number, width: number): Labels {
     const costs = this.costs[note]!;
+    const bound = ({ state, cost, room }: Label): number => costs[state]! + cost - this.worth(note, room);
     const inOrder = [...labels.values()]
       .flat()
-      .sort((a, b) => a.priced + costs[a.state]! - (b.priced + costs[b.state]!));
+      .map((label) => ({ label, least: bound(label) }))
+      .sort((a, b) => a.least - b.least);
     const kept: Labels = new Map();
-    for (const label of inOrder.slice(0, width)) {
-      const there = kept.get(label.state);
-      if (there === undefined) kept.set(label.state, [label]);
-      else there.push(label);
-    }
+    for (const { label } of inOrder.slice(0, width))
+      kept.set(label.state, [...(kept.get(label.state) ?? []), label]);
     return kept;
   }
 
@@ -193,15 +139,12 @@ export class WalkBack {
   private cheapestOf(labels: Labels, below: number): number[] | undefined {
     let best: Label | undefined;
     let bestCost = below;
-    for (const group of labels.values()) {
-      for (const label of group) {
-        if (label.loads.some((load, index) => load > this.loads[index]!.highest)) continue;
-        const priced = this.costs[0]![label.state]! + label.priced;
-        const cost = label.loads.reduce((sum, load, index) => sum - this.prices[index]! * load, priced);
-        if (cost < bestCost) {
-          best = label;
-          bestCost = cost;
-        }
+    for (const label of [...labels.values()].flat()) {
+      const candidate = this.search.candidateOf(label.state, 0);
+      const cost = label.cost + this.stages[0]!.own[candidate]!;
+      if (cost < bestCost && this.rooms.before(0, label.room, candidate) !== undefined) {
+        best = label;
+        bestCost = cost;
       }
     }
     if (best === undefined) return undefined;
@@ -214,5 +157,20 @@ export class WalkBack {
 
 const ROUNDING = 1e-12;
 
-const isNoWorse = (one: Label, other: Label, open: readonly number[]): boolean =>
-  one.cost <= other.cost && open.every((limit) => one.loads[limit]! <= other.loads[limit]!);
+/** Keeps a partial schedule unless it is needless, and drops those that it makes needless. Gives back how many it was compared with. */
+function keep(labels: Labels, label: Label, told: readonly number[]): number {
+  const there = labels.get(label.state);
+  if (there === undefined) {
+    labels.set(label.state, [label]);
+    return 0;
+  }
+  let at = 0;
+  for (; at < there.length && there[at]!.cost <= label.cost; at += 1)
+    if (hasRoomOf(there[at]!, label, told)) return at + 1;
+  const dearer = there.splice(at).filter((one) => !hasRoomOf(label, one, told));
+  there.push(label, ...dearer);
+  return there.length;
+}
+
+const hasRoomOf = (one: Label, other: Label, told: readonly number[]): boolean =>
+  told.every((which) => one.room[which]! >= other.room[which]!);

@@ -3,9 +3,10 @@ import { newtons } from '../units/index.ts';
 import { exampleProblem } from './testing/example-problems.ts';
 import { solvedProgram } from './testing/mixed-integer-program.ts';
 import { seededUniform } from './testing/seeded-uniform.ts';
-import { keepsRules, statedSum } from './testing/small-scales.ts';
+import { keepsRules, randomSmallProblem, statedSum } from './testing/small-scales.ts';
 import { programOf, roundTheBreak } from './testing/whole-scale-program.ts';
 import { bestPreparedScale, prepareScale } from './whole-scale.ts';
+import type { LoadLimit, WholeScaleProblem } from './whole-scale-problem.ts';
 
 describe('bestWholeScale() against a mixed-integer program', () => {
   it.each([
@@ -56,6 +57,73 @@ describe('bestWholeScale() against a mixed-integer program', () => {
       expect(Math.abs(lightest.objective - theirLightest.objective)).toBeLessThan(1e-8);
     },
   );
+});
+
+/** A small scale at random, its notes in three sections of two bridges, its sizes never growing as in the program. */
+function inThreeSections(seed: number): WholeScaleProblem {
+  const problem = randomSmallProblem(seed);
+  const { notes } = problem;
+  return {
+    ...problem,
+    notes: notes.map((note, index) => {
+      const third = Math.floor((3 * index) / notes.length);
+      const places = { section: ['low', 'middle', 'high'][third]!, bridge: third === 0 ? 'bass' : 'long' };
+      return { ...note, asFound: { ...note.asFound, ...places } };
+    }),
+    rules: { ...problem.rules, plainNeverGrows: true, coresNeverGrow: true, woundBridges: undefined },
+  };
+}
+
+describe('bestWholeScale() within the load of all strings, of every section and of every bridge at once', () => {
+  it('has the optimum of HiGHS, or clashes where HiGHS finds nothing either', async () => {
+    const compared = { dearer: 0, atNoCost: 0, oneTooLow: 0, together: 0 };
+    for (let seed = 1; seed <= 400; seed += 1) {
+      const prepared = prepareScale(inThreeSections(seed));
+      const free = bestPreparedScale(prepared);
+      if (!free.feasible) continue;
+      const random = seededUniform(seed);
+      // From well below what the free answer weighs, where nothing may be light enough, to a limit that tells nothing.
+      const tightest = random() < 0.5 ? 0.86 : 0.93;
+      const loads = free.loads.map(
+        ({ of, name, load }): LoadLimit => ({
+          of,
+          name,
+          highest: newtons(load * (tightest + (1.01 - tightest) * random())),
+        }),
+      );
+      const { problem } = prepared;
+      const limited = { ...prepared, problem: { ...problem, rules: { ...problem.rules, loads } } };
+      const ours = bestPreparedScale(limited);
+      const theirs = await solvedProgram(programOf(limited));
+      expect(ours.feasible, `seed ${seed}`).toBe(theirs.status === 'optimal');
+      if (ours.feasible && theirs.status === 'optimal') {
+        expect(ours.proof.isOptimal).toBe(true);
+        expect(Math.abs(ours.objective - theirs.objective), `seed ${seed}`).toBeLessThan(1e-8);
+        compared[ours.objective > free.objective + 1e-9 ? 'dearer' : 'atNoCost'] += 1;
+      }
+      if (ours.feasible) continue;
+      expect(ours.clash.limits).toEqual(['highest load']);
+      const isTogether = ours.clash.reason.includes('together');
+      compared[isTogether ? 'together' : 'oneTooLow'] += 1;
+      if (!isTogether) continue;
+      // Those that are named clash by themselves, and any of them fewer can be kept.
+      const named = loads.filter(({ of, name }) =>
+        ours.clash.reason.includes(of === 'all' ? 'all strings' : `${of} '${name}'`),
+      );
+      expect(named.length).toBeGreaterThan(1);
+      const withOnly = (these: readonly LoadLimit[]) =>
+        solvedProgram(
+          programOf({ ...prepared, problem: { ...problem, rules: { ...problem.rules, loads: these } } }),
+        );
+      expect((await withOnly(named)).status).toBe('infeasible');
+      for (const one of named)
+        expect((await withOnly(named.filter((other) => other !== one))).status).toBe('optimal');
+    }
+    console.log(compared);
+    expect(compared.dearer).toBeGreaterThan(50);
+    expect(compared.together).toBeGreaterThan(3);
+    expect(compared.oneTooLow).toBeGreaterThan(10);
+  });
 });
 
 describe('bestWholeScale() of a whole piano', () => {

@@ -2,8 +2,9 @@ import type { PlainString, WoundString } from '../strings/index.ts';
 import { breakLoad } from '../strings/index.ts';
 import { type Newtons, newtons } from '../units/index.ts';
 import { english, type Language } from '../words/index.ts';
+import type { SearchLoad } from './load-rooms.ts';
 import { requireProblem, requireWeights } from './require-problem.ts';
-import { emptyNoteClash, isUnder, loadClash, ruleClash, type ScaleClash } from './scale-clash.ts';
+import { emptyNoteClash, isUnder, loadClash, loadsClash, ruleClash, type ScaleClash } from './scale-clash.ts';
 import {
   exactFigures,
   exactInharmonicity,
@@ -17,7 +18,6 @@ import { isFound } from './schedule-search.ts';
 import { MOST_STEPS_BACK, scheduleWithinLoads } from './schedule-within-loads.ts';
 import { searchRules, searchStages } from './search-stages.ts';
 import { type NoteCandidates, type StringCandidate, stringCandidates } from './string-candidates.ts';
-import type { SearchLoad } from './walk-back.ts';
 import type { LoadLimit, RescaleWeights, WholeScaleProblem } from './whole-scale-problem.ts';
 
 /** One note of an answer. All figures are of one string. */
@@ -153,21 +153,16 @@ export function bestPreparedScale(
       feasible: false,
       clash: loadClash(problem, problem.rules.loads[found.limit]!, found.lightest, language),
     };
-  if ('areLoadsTogether' in found) {
-    const keys = problem.notes.map(({ asFound }) => asFound.key);
+  if ('clashing' in found)
     return {
       feasible: false,
-      clash: {
-        limits: ['highest load'],
-        firstKey: keys[0]!,
-        lastKey: keys[keys.length - 1]!,
-        reason: language.say(
-          'No scale {proof, select, proven {keeps} other {was found that keeps}} all load limits together, though each can be kept alone. Raise one of them, or lower the lowest tensions.',
-          { proof: found.isProven ? 'proven' : 'open' },
-        ),
-      },
+      clash: loadsClash(
+        problem,
+        found.clashing.map((limit) => problem.rules.loads[limit]!),
+        found.isProven,
+        language,
+      ),
     };
-  }
   if (!isFound(found)) return { feasible: false, clash: ruleClash(problem, stages, rules, language) };
 
   prepared.known.push(found.choices);
@@ -221,7 +216,8 @@ function searchLoad(
   limit: LoadLimit,
 ): SearchLoad {
   return {
-    highest: limit.highest,
+    // Who asks for no more than was found has added the same strings up by another way.
+    highest: limit.highest * (1 + ROUNDING),
     adds: problem.notes.map(({ asFound }, note) =>
       isUnder(limit, asFound)
         ? Float64Array.from(candidates[note]!, ({ tension }) => asFound.strings * tension)
@@ -229,6 +225,8 @@ function searchLoad(
     ),
   };
 }
+
+const ROUNDING = 1e-9;
 
 /** Loads of all strings, of each section and of each bridge. */
 function answeredLoads(problem: WholeScaleProblem, notes: readonly ChosenString[]): AnsweredLoad[] {
