@@ -64,7 +64,7 @@ export class LoadRooms {
     for (let which = 0; which < here.length; which += 1) {
       const { notes, before } = here[which]!;
       const rest = notes[note] ? room[which]! - this.adds[note]![candidate]! : room[which]!;
-      if (rest < 0) return undefined;
+      if (rest < -ROUNDING) return undefined;
       if (before >= 0 && rest < left[before]!) left[before] = rest;
     }
     return note === 0 ? left : this.asFarAsUsable(note - 1, left);
@@ -93,6 +93,9 @@ export class LoadRooms {
     return room;
   }
 }
+
+/** [N] More than sums of a whole piano differ by when they are added up in another order, and no load that anybody asks about. */
+const ROUNDING = 1e-7;
 
 function roomsAt(
   note: number,

@@ -25,7 +25,7 @@ export interface LoadTooLow {
 
 /** Each load can be kept, yet no schedule keeps all together: proved, or only that none was found. */
 export interface LoadsClash {
-  /** Proved: these clash already, and without any one of them the others can be kept. Else all there are. */
+  /** Proved: these clash by themselves, and of no one of them is it proved that the others clash without it. Else all there are. */
   readonly clashing: readonly number[];
   readonly isProven: boolean;
 }
@@ -54,8 +54,11 @@ const NARROW = 400;
  * A load ties all notes together, so it cannot be looked at note by note. Each λ makes it a price, the search stays as it
  * is, and L(λ) is a lower bound. λ is raised limit by limit to where the two cheapest schedules beside it, one too heavy and
  * one not, cost alike. What is left between the best schedule found and the bound is closed by walking back from the last
- * note over partial schedules, each bounded from below by the table of the search itself; one that costs no less and weighs no
- * less than another in the same state is dropped. Exact when the walk ends; else the gap is told.
+ * note over partial schedules, each bounded from below by the table of the search itself; one that costs no less and leaves
+ * no more room below the limits than another in the same state is dropped. Exact when the walk ends; else the gap is told.
+ *
+ * Limits are of all, of bridges and of sections, a bridge made of whole sections: two of them lie one within the other or
+ * apart. `LoadRooms` makes use of that; the answer is as exact where it is otherwise, and the walk longer.
  *
  * Source: H. Everett, Operations Research 11 (1963) 399, for the multipliers; G. Handler and I. Zang, Networks 10 (1980) 293,
  * for the lines that cross (both from memory).
@@ -67,6 +70,26 @@ export function scheduleWithinLoads(
   mostStepsBack = MOST_STEPS_BACK,
   known: readonly (readonly number[])[] = [],
 ): ScheduleWithinLoads | NoSchedule | LoadTooLow | LoadsClash {
+  const within = withinAll(stages, rules, loads, mostStepsBack, known);
+  if (within !== 'none' && within !== 'none found') return within;
+  let clashing = loads.map((_, limit) => limit);
+  if (within === 'none found') return { clashing, isProven: false };
+  for (const limit of [...clashing]) {
+    const others = clashing.filter((other) => other !== limit);
+    const these = others.map((other) => loads[other]!);
+    if (withinAll(stages, rules, these, mostStepsBack, []) === 'none') clashing = others;
+  }
+  return { clashing, isProven: true };
+}
+
+/** 'none' where it is proved that nothing keeps all loads, 'none found' where the walk was given up without any. */
+function withinAll(
+  stages: readonly SearchStage[],
+  rules: SearchRules,
+  loads: readonly SearchLoad[],
+  mostStepsBack: number,
+  known: readonly (readonly number[])[],
+): ScheduleWithinLoads | NoSchedule | LoadTooLow | 'none' | 'none found' {
   const pricing = new Pricing(stages, rules, loads, mostStepsBack, known);
   const free = pricing.solve();
   if (!isFound(free)) return free;
@@ -77,21 +100,7 @@ export function scheduleWithinLoads(
   if (loads.length > 1) pricing.evenOut();
   // Prices that make cost count for less and less; a schedule that keeps all loads may still lie between them.
   for (let turn = 0; turn < MOST_ROUNDS && pricing.best === undefined; turn += 1) pricing.raiseAll();
-  const within = pricing.closeGap();
-  if (within !== 'none' && within !== 'none found') return within;
-  let clashing = loads.map((_, limit) => limit);
-  if (within === 'none found') return { clashing, isProven: false };
-  for (const limit of [...clashing]) {
-    const others = clashing.filter((other) => other !== limit);
-    const without = scheduleWithinLoads(
-      stages,
-      rules,
-      others.map((other) => loads[other]!),
-      mostStepsBack,
-    );
-    if ('clashing' in without && without.isProven) clashing = others;
-  }
-  return { clashing, isProven: true };
+  return pricing.closeGap();
 }
 
 interface Priced {
