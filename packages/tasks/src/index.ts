@@ -322,6 +322,7 @@ export {
   keptRules,
   type PlannedScale,
   type PlannedScales,
+  type PartLoadLimit,
   type PlanRules,
   STARTING_PLAN_RULES,
 } from './scale/plan-scales.ts';

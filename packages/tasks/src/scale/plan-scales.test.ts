@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { openDemoJob } from '../demo/open-demo-job.ts';
 import { inferredWireSizes } from '../infer-wire-sizes.ts';
 import { memoryContext } from '../testing/memory-context.ts';
-import { type PlannedScale, planScales, STARTING_PLAN_RULES } from './plan-scales.ts';
+import { keptRules, type PlannedScale, planScales, STARTING_PLAN_RULES } from './plan-scales.ts';
 import { tidiedScale } from './tidied-scale.ts';
 
 const quick = { uncertainties: 'left out' } as const;
@@ -126,6 +126,60 @@ describe('planScales()', () => {
     const plan = planScales(notes, { ...STARTING_PLAN_RULES, highestLoad_n: 50_000 });
     expect(plan).toMatchObject({ is: 'clash', firstKey: 1, lastKey: 88 });
     if (plan.is === 'clash') expect(plan.sentence).toMatch(/load of all strings cannot be kept.*50\.0 kN/);
+  });
+
+  it('keeps the loads of single bridges and sections, and names the one that cannot be kept', () => {
+    const loadsOf = (scale: typeof notes) => {
+      const { bridges, sections } = analyseScale(scale, quick);
+      return { bridge: bridges, section: sections };
+    };
+    const free = planScales(notes, STARTING_PLAN_RULES);
+    if (free.is === 'clash') throw new Error(free.sentence);
+    // Each a little lighter than the smoothest answer has it, wherever plain wire can make it so.
+    const smooth = loadsOf(proposedScaleNotes(job, free.answers.at(-1)!).notes);
+    const highestLoads = (['bridge', 'section'] as const).flatMap((of) =>
+      smooth[of]
+        .filter(({ name }) => notes.some((note) => note[of] === name && note.string.kind === 'plain'))
+        .map(({ name, load }) => ({ of, name, highest_n: load * 0.99 })),
+    );
+    expect(highestLoads.length).toBeGreaterThan(2);
+    const plan = planScales(notes, { ...STARTING_PLAN_RULES, highestLoads });
+    if (plan.is === 'clash') throw new Error(plan.sentence);
+    for (const answer of plan.answers) {
+      expect(answer.isProved).toBe(true);
+      const loads = loadsOf(proposedScaleNotes(job, answer).notes);
+      for (const { of, name, highest_n } of highestLoads)
+        expect(loads[of].find((part) => part.name === name)!.load, name).toBeLessThanOrEqual(
+          highest_n * (1 + 1e-8),
+        );
+    }
+    expect(keptRules({ ...STARTING_PLAN_RULES, highestLoads }).limits).toMatchObject({
+      [`highestLoad_n bridge ${highestLoads[0]!.name}`]: highestLoads[0]!.highest_n,
+    });
+
+    const [first] = highestLoads;
+    const clash = planScales(notes, {
+      ...STARTING_PLAN_RULES,
+      highestLoads: [{ ...first!, highest_n: 1000 }],
+    });
+    if (clash.is !== 'clash') throw new Error('nothing is as light as that');
+    expect(clash.sentence).toContain(`bridge '${first!.name}' cannot be kept`);
+  });
+
+  it('keeps wound strings off a bridge that is to have none, and below the largest winding', () => {
+    const woundBridges = [
+      ...new Set(notes.flatMap(({ string, bridge }) => (string.kind === 'wound' ? [bridge] : []))),
+    ];
+    const plan = planScales(notes, {
+      ...STARTING_PLAN_RULES,
+      woundToo: true,
+      plainBridges: woundBridges,
+    });
+    if (plan.is !== 'clash') throw new Error('the bass cannot be plain');
+    expect(plan.firstKey).toBe(1);
+    const thin = planScales(notes, { ...STARTING_PLAN_RULES, woundToo: true, largestOverCore: 1.2 });
+    if (thin.is !== 'clash') throw new Error('the bass needs more copper');
+    expect(thin.sentence).toContain('largest diameter over the core');
   });
 
   it('names the note at which a pin clashes, by its name', () => {

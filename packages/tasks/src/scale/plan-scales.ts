@@ -6,6 +6,7 @@ import {
   english,
   type FrontAnswer,
   type Language,
+  type LoadLimit,
   latticeDiameters,
   METRIC_WIRE_SIZES,
   type Metres,
@@ -41,6 +42,8 @@ export interface PlanRules {
   readonly minimumRun: number;
   /** Highest load of all strings together [N]; undefined for none. */
   readonly highestLoad_n?: number | undefined;
+  /** Highest loads of single bridges and sections, by their names; a bridge or a section that is not here has none. */
+  readonly highestLoads?: readonly PartLoadLimit[] | undefined;
   readonly wires: 'US' | 'metric';
   /** Diameters of plain wire that the shop has, to choose from alone; undefined for every listed size. */
   readonly plainInStock_m?: readonly number[] | undefined;
@@ -48,6 +51,12 @@ export interface PlanRules {
   readonly woundToo: boolean;
   /** By how many notes the break from wound to plain may move; only where wound strings are chosen anew. */
   readonly breakMayMove: number;
+  /** Fewest notes that one core size serves in a row; only where wound strings are chosen anew, as are the two below. */
+  readonly minimumRunCore: number;
+  /** Largest diameter over all, as a multiple of the core. */
+  readonly largestOverCore: number;
+  /** Bridges that are to have no wound strings. */
+  readonly plainBridges?: readonly string[] | undefined;
   readonly evenTension: Emphasis;
   readonly evenInharmonicity: Emphasis;
   readonly fewSizeChanges: Emphasis;
@@ -57,6 +66,13 @@ export interface PlanRules {
   readonly isHistoric?: boolean | undefined;
   /** Notes whose string is fixed. */
   readonly pinned: readonly ProposedNote[];
+}
+
+/** The highest load of one bridge or one section. */
+export interface PartLoadLimit {
+  readonly of: 'bridge' | 'section';
+  readonly name: string;
+  readonly highest_n: number;
 }
 
 const { limits } = COMMON_SHOP_POLICY;
@@ -70,6 +86,8 @@ export const STARTING_PLAN_RULES: PlanRules = {
   wires: 'US',
   woundToo: false,
   breakMayMove: 0,
+  minimumRunCore: COMMON_RESCALE_RULES.minimumRunCore,
+  largestOverCore: COMMON_RESCALE_RULES.largestOverCore,
   evenTension: 'as usual',
   evenInharmonicity: 'as usual',
   fewSizeChanges: 'as usual',
@@ -144,8 +162,14 @@ export function planScales(
       // A size that the shop does not have is not kept either: kept plain strings are new wire as well.
       offersAsFound: rules.plainInStock_m === undefined,
       // Wound strings that are kept are as they are.
-      ...(rules.woundToo ? {} : { minimumRunCore: 1, coresNeverGrow: false, largestOverCore: 100 }),
-      loads: rules.highestLoad_n === undefined ? [] : [{ of: 'all', highest: newtons(rules.highestLoad_n) }],
+      ...(rules.woundToo
+        ? {
+            minimumRunCore: rules.minimumRunCore,
+            largestOverCore: rules.largestOverCore,
+            woundBridges: woundBridges(notes, rules),
+          }
+        : { minimumRunCore: 1, coresNeverGrow: false, largestOverCore: 100 }),
+      loads: loadLimits(notes, rules),
     },
   });
   onStep(0, 1);
@@ -180,6 +204,25 @@ export function planScales(
   };
 }
 
+/** Every limit that is about a string of the plan: a part whose strings are all left out has no load to limit. */
+function loadLimits(notes: readonly ScaleNote[], rules: PlanRules): LoadLimit[] {
+  const parts = (rules.highestLoads ?? []).filter(({ of, name }) => notes.some((note) => note[of] === name));
+  return [
+    ...(rules.highestLoad_n === undefined
+      ? []
+      : [{ of: 'all' as const, highest: newtons(rules.highestLoad_n) }]),
+    ...parts.map(({ of, name, highest_n }) => ({ of, name, highest: newtons(highest_n) })),
+  ];
+}
+
+function woundBridges(
+  notes: readonly ScaleNote[],
+  { plainBridges = [] }: PlanRules,
+): readonly string[] | undefined {
+  if (plainBridges.length === 0) return undefined;
+  return [...new Set(notes.map(({ bridge }) => bridge))].filter((bridge) => !plainBridges.includes(bridge));
+}
+
 /** Weights and limits of a plan as a proposal keeps them. */
 export function keptRules(rules: PlanRules): {
   weights: Record<string, number>;
@@ -195,6 +238,21 @@ export function keptRules(rules: PlanRules): {
       tensionRange: rules.tensionRange,
       minimumRun_notes: rules.minimumRun,
       ...(rules.highestLoad_n === undefined ? {} : { highestLoad_n: rules.highestLoad_n }),
+      ...Object.fromEntries(
+        (rules.highestLoads ?? []).map(({ of, name, highest_n }) => [
+          `highestLoad_n ${of} ${name}`.slice(0, 60),
+          highest_n,
+        ]),
+      ),
+      ...(rules.woundToo
+        ? {
+            minimumRunCore_notes: rules.minimumRunCore,
+            largestOverCore: rules.largestOverCore,
+            ...Object.fromEntries(
+              (rules.plainBridges ?? []).map((name) => [`woundNotes on bridge ${name}`.slice(0, 60), 0]),
+            ),
+          }
+        : {}),
     },
   };
 }
