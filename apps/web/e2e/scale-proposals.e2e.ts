@@ -43,6 +43,7 @@ test('a scale is computed, nudged, kept, compared, chosen, heard without a netwo
     const smooth = page.getByRole('button', { name: /^as smooth as it goes/ });
     await smooth.click();
     await expect(smooth).toHaveAttribute('aria-pressed', 'true');
+    await expect(page.getByText(/^Proved: of all the strings that were offered/)).toBeVisible();
     await expect(page.getByRole('heading', { name: 'Draft, from “as smooth as it goes”' })).toBeVisible();
     expect(await violations(page)).toEqual([]);
   });
@@ -105,6 +106,30 @@ test('a scale is computed, nudged, kept, compared, chosen, heard without a netwo
     ).toContainText(/\d{3,4}\.\d/);
     expect(await violations(page)).toEqual([]);
   });
+});
+
+test('the load of one bridge can be limited, and the one that nothing keeps is named', async ({
+  page,
+  server,
+}) => {
+  await openScale(page, server.url);
+  await goTo(page, 'Propose');
+  await page.getByText('What counts, and what no scale may break').click();
+  await page.getByText('Highest load of single bridges and sections').click();
+  await page.getByRole('button', { name: 'No bridge above as found' }).click();
+  const bridges = page.getByLabel(/^Bridge “.*”, highest load \(kN\)$/);
+  expect(Number(await bridges.last().inputValue())).toBeGreaterThan(10);
+  expect(await violations(page)).toEqual([]);
+  await bridges.last().fill('5');
+  await page.getByRole('button', { name: 'Compute scales' }).click();
+  await expect(page.getByRole('alert').filter({ hasText: 'cannot be kept' })).toContainText(
+    /5\.0 kN is allowed/,
+    {
+      timeout: 60_000,
+    },
+  );
+  await page.getByText('choose anew', { exact: true }).click();
+  await expect(page.getByRole('group', { name: 'Wound strings may stand on' })).toBeVisible();
 });
 
 test('planning can be stopped, and limits that clash are named', async ({ page, server }) => {

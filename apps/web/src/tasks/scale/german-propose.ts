@@ -61,7 +61,25 @@ export const german: Catalogue = {
   '[how far] nothing': 'gar nicht',
   '{count, plural, one {# note} other {# notes}}': '{count, plural, one {# Ton} other {# Töne}}',
   'Highest load of all strings (kN)': 'Höchste Last aller Saiten (kN)',
-  'Left empty, none is asked.': 'Leer gelassen, gilt keine.',
+  'As found {load} kN. Left empty, none is asked.': 'Vorgefunden {load} kN. Leer gelassen, gilt keine.',
+  'Highest load of single bridges and sections{count, plural, =0 {} other {: # asked}}':
+    'Höchste Last einzelner Stege und Abschnitte{count, plural, =0 {} other {: # verlangt}}',
+  'Where a bridge, or the soundboard under it, is in doubt: no more than was found. Whether it bears that is for whoever knows the structure.':
+    'Wo ein Steg oder der Resonanzboden darunter in Frage steht: nicht mehr als vorgefunden. Ob er das trägt, entscheidet, wer den Aufbau kennt.',
+  'No bridge above as found': 'Kein Steg über dem Vorgefundenen',
+  'No section above as found': 'Kein Abschnitt über dem Vorgefundenen',
+  'Ask for none of these': 'Keine davon verlangen',
+  '{of, select, bridge {Bridge} other {Section}} “{name}”, highest load (kN)':
+    '{of, select, bridge {Steg} other {Abschnitt}} „{name}“, höchste Last (kN)',
+  'A core size serves at least': 'Eine Kernstärke gilt für mindestens',
+  'Diameter over the winding, at most so many cores': 'Außendurchmesser, höchstens so viele Kerndrähte',
+  'A number from 1 is needed, such as 4.5.': 'Gebraucht wird eine Zahl ab 1, etwa 4,5.',
+  'Wound strings may stand on': 'Umsponnene Saiten dürfen stehen auf',
+  'the bridge “{name}”': 'dem Steg „{name}“',
+  'Proved: of all the strings that were offered, no other choice within these limits does better by what counts here.':
+    'Bewiesen: Von allen angebotenen Saiten ergibt keine andere Wahl innerhalb dieser Grenzen Besseres nach dem, was hier zählt.',
+  'Proved where nothing else is said: of all the strings that were offered, no other choice within these limits does better by what counts here.':
+    'Bewiesen, wo nichts anderes steht: Von allen angebotenen Saiten ergibt keine andere Wahl innerhalb dieser Grenzen Besseres nach dem, was hier zählt.',
   'A load above 0 kN is needed, or nothing.': 'Gebraucht wird eine Last über 0 kN oder nichts.',
   'A number between 0 and 100 is needed.': 'Gebraucht wird eine Zahl zwischen 0 und 100.',
   'Draft, from “{from}”': 'Entwurf, aus „{from}“',

@@ -5,6 +5,7 @@ import {
   type NoteAnalysis,
   noteName,
   PUBLISHED_STRENGTH_TABLES,
+  type ScaleAnalysis,
   sayKnown,
   scaleFindings,
   US_WIRE_SIZES,
@@ -40,6 +41,7 @@ import { comparisonCharts, pairOf, summarySentences } from './compare-state.ts';
 import { ComparisonChart } from './comparison-chart.tsx';
 import { Beats, Changes, Loads, Wires } from './comparison-tables.tsx';
 import { countOf, LeftOut } from './left-out.tsx';
+import { LoadField, PartLoads, PercentField, RunField, type SetRules, WoundLimits } from './limit-fields.tsx';
 import { NoStringYet } from './no-string-yet.tsx';
 import { Proposals } from './proposals-list.tsx';
 import {
@@ -52,8 +54,6 @@ import {
   pinnedWords,
   proposeStateOf,
   sensitivityLines,
-  typedLoad,
-  typedPercent,
 } from './propose-state.ts';
 import { ScaleCost } from './scale-cost.tsx';
 import { scaleName, stringText } from './scale-words.ts';
@@ -90,6 +90,14 @@ export function ProposePlace() {
     [job, tidied, language],
   );
 
+  const begun = useMemo(
+    () =>
+      tidied &&
+      analysedDraft(job, { from: 'as found, in whole sizes', notes: tidied }, asked.strengthTable, language)
+        .analysis,
+    [job, tidied, asked.strengthTable, language],
+  );
+
   if (job.piano === undefined || record.scaleNotes.length === 0)
     return <NoStringYet title={say('Propose')} />;
   const shown =
@@ -106,7 +114,7 @@ export function ProposePlace() {
         )}
         notes={leftOut}
       />
-      <Rules state={state} rules={rules} />
+      <Rules state={state} rules={rules} begun={begun} />
       <div className="button-row plan-actions">
         <button
           type="button"
@@ -220,10 +228,20 @@ const emphasisWords: Readonly<Record<Emphasis, Message>> = {
   much: message('[how much it counts] much'),
 };
 
-function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
+interface RulesProps {
+  readonly state: ProposeState;
+  readonly rules: PlanRules;
+  /** What scales are computed from: what was found, in whole sizes, gaps filled; undefined until that is known. */
+  readonly begun: ScaleAnalysis | undefined;
+}
+
+function Rules({ state, rules, begun }: RulesProps) {
   const language = useLanguage();
   const { say } = language;
-  const set = (part: Partial<PlanRules>) => state.rules.update(part);
+  const { job } = useDesk();
+  const read = useFigures(job, 'as found');
+  const found = begun ?? read.analysis;
+  const set: SetRules = (part) => state.rules.update(part);
   const emphasis = (
     label: string,
     name: 'evenTension' | 'evenInharmonicity' | 'fewSizeChanges' | 'fewTiedStrings',
@@ -282,17 +300,19 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
           value={rules.tensionRange}
           onChange={(tensionRange) => set({ tensionRange })}
         />
-        <LoadField value={rules.highestLoad_n} onChange={(highestLoad_n) => set({ highestLoad_n })} />
-        <SelectField
+        <RunField
           label={say('A size serves at least')}
-          value={String(rules.minimumRun)}
-          onChange={(minimumRun) => set({ minimumRun: Number(minimumRun) })}
-          options={['1', '2', '3', '4', '5', '6'].map((value) => ({
-            value,
-            words: say('{count, plural, one {# note} other {# notes in a row}}', { count: Number(value) }),
-          }))}
+          value={rules.minimumRun}
+          onChange={(minimumRun) => set({ minimumRun })}
+        />
+        <LoadField
+          label={say('Highest load of all strings (kN)')}
+          value={rules.highestLoad_n}
+          found={found.total}
+          onChange={(highestLoad_n) => set({ highestLoad_n })}
         />
       </div>
+      <PartLoads rules={rules} analysis={found} set={set} />
       <Choice<PlanRules['wires']>
         label={say('Wire to choose from')}
         value={rules.wires}
@@ -322,6 +342,7 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
           { value: 'anew', words: say('choose anew') },
         ]}
       />
+      {rules.woundToo && <WoundLimits rules={rules} bridges={found.bridges} set={set} />}
       {rules.woundToo && (
         <Choice
           label={say('The break from wound to plain may move by')}
@@ -337,56 +358,6 @@ function Rules({ state, rules }: { state: ProposeState; rules: PlanRules }) {
         />
       )}
     </details>
-  );
-}
-
-interface LoadProps {
-  readonly value: number | undefined;
-  readonly onChange: (load: number | undefined) => void;
-}
-
-function LoadField({ value, onChange }: LoadProps) {
-  const { plain, say } = useLanguage();
-  const [text, setText] = useState(value === undefined ? '' : plain(value / 1000));
-  return (
-    <TextField
-      label={say('Highest load of all strings (kN)')}
-      hint={say('Left empty, none is asked.')}
-      isNumber
-      maxLength={8}
-      value={text}
-      problem={typedLoad(text) === undefined ? say('A load above 0 kN is needed, or nothing.') : undefined}
-      onChange={(next) => {
-        setText(next);
-        const load = typedLoad(next);
-        if (load !== undefined) onChange(load === 'none' ? undefined : load);
-      }}
-    />
-  );
-}
-
-interface PercentProps {
-  readonly label: string;
-  readonly value: number;
-  readonly onChange: (share: number) => void;
-}
-
-function PercentField({ label, value, onChange }: PercentProps) {
-  const { plain, say } = useLanguage();
-  const [text, setText] = useState(plain(Math.round(value * 1000) / 10));
-  return (
-    <TextField
-      label={label}
-      isNumber
-      maxLength={6}
-      value={text}
-      problem={typedPercent(text) === undefined ? say('A number between 0 and 100 is needed.') : undefined}
-      onChange={(next) => {
-        setText(next);
-        const share = typedPercent(next);
-        if (share !== undefined) onChange(share);
-      }}
-    />
   );
 }
 

@@ -9,12 +9,16 @@ import {
   draftFromScale,
   draftOf,
   isShown,
+  noMoreThanFound,
   nudged,
   pinnedWords,
+  proofWords,
   proposeState,
   sensitivityLines,
   typedLoad,
   typedPercent,
+  typedRatio,
+  withPartLoad,
 } from './propose-state.ts';
 
 let job: Job;
@@ -175,5 +179,46 @@ describe('words', () => {
     ['much', undefined],
   ])('reads a percentage typed as %j', (text, share) => {
     expect(typedPercent(text)).toBe(share);
+  });
+});
+
+describe('loads of single bridges and sections', () => {
+  const bass = { of: 'bridge', name: 'bass' } as const;
+
+  it('are set, set anew and taken away one by one', () => {
+    const once = withPartLoad([], bass, 36_000);
+    const both = withPartLoad(once, { of: 'section', name: 'bass' }, 30_000);
+    expect(withPartLoad(both, bass, 35_000)).toEqual([
+      { of: 'section', name: 'bass', highest_n: 30_000 },
+      { ...bass, highest_n: 35_000 },
+    ]);
+    expect(withPartLoad(both, bass, undefined)).toEqual([{ of: 'section', name: 'bass', highest_n: 30_000 }]);
+  });
+
+  it('are no more than was found for every bridge at once, rounded up so that what was found keeps them', () => {
+    const found = [
+      { name: 'bass', load: 35_871.2 },
+      { name: 'long', load: 131_860 },
+    ];
+    expect(noMoreThanFound(withPartLoad([], bass, 1), 'bridge', found)).toEqual([
+      { ...bass, highest_n: 35_880 },
+      { of: 'bridge', name: 'long', highest_n: 131_860 },
+    ]);
+  });
+});
+
+describe('what is typed and said about limits', () => {
+  it('reads a ratio from 1, with either decimal mark', () => {
+    expect(typedRatio('4,5')).toBe(4.5);
+    expect(typedRatio('1')).toBe(1);
+    for (const none of ['', '0.9', 'thick']) expect(typedRatio(none)).toBeUndefined();
+  });
+
+  it('says that all is proved only where all is', () => {
+    const proved = answer('one', 0.001);
+    expect(proofWords([proved])).toMatch(/^Proved: /);
+    expect(proofWords([proved, { ...proved, isProved: false, mostBetter: 0.01 }])).toMatch(
+      /^Proved where nothing else is said/,
+    );
   });
 });

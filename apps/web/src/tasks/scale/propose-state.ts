@@ -19,6 +19,7 @@ import {
   type AnalysedScale,
   type NudgedWire,
   nudgedNote,
+  type PartLoadLimit,
   type PlannedScale,
   type PlanRules,
   STARTING_PLAN_RULES,
@@ -234,6 +235,43 @@ export function answerWords(
       tied: tiedStrings,
     },
   );
+}
+
+/** One sentence on how good the answers are known to be, for all of them together. */
+export const proofWords = (answers: readonly PlannedScale[], { say }: Language = english): string =>
+  answers.every(({ isProved }) => isProved)
+    ? say(
+        'Proved: of all the strings that were offered, no other choice within these limits does better by what counts here.',
+      )
+    : say(
+        'Proved where nothing else is said: of all the strings that were offered, no other choice within these limits does better by what counts here.',
+      );
+
+/** The highest load of one bridge or section set anew, or taken away. */
+export function withPartLoad(
+  limits: readonly PartLoadLimit[],
+  part: Pick<PartLoadLimit, 'of' | 'name'>,
+  highest_n: number | undefined,
+): readonly PartLoadLimit[] {
+  const others = limits.filter(({ of, name }) => of !== part.of || name !== part.name);
+  return highest_n === undefined ? others : [...others, { ...part, highest_n }];
+}
+
+/** No bridge, or no section, above the load that was found; up to ten newtons, so that a rounded figure can be shown. */
+export const noMoreThanFound = (
+  limits: readonly PartLoadLimit[],
+  of: PartLoadLimit['of'],
+  found: readonly { readonly name: string; readonly load: number }[],
+): readonly PartLoadLimit[] =>
+  found.reduce(
+    (sofar, { name, load }) => withPartLoad(sofar, { of, name }, Math.ceil(load / 10) * 10),
+    limits,
+  );
+
+/** A ratio typed as a number from 1; undefined while it is none. */
+export function typedRatio(text: string): number | undefined {
+  const value = Number(text.trim().replace(',', '.'));
+  return text.trim() !== '' && Number.isFinite(value) && value >= 1 ? value : undefined;
 }
 
 /** A load typed in kilonewtons; 'none' where nothing is typed, undefined while it is not a load. */

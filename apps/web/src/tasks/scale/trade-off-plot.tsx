@@ -3,7 +3,7 @@ import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import { useSettings } from '../../desk/use-device.ts';
 import { useLanguage } from '../../parts/language.tsx';
-import { answerWords } from './propose-state.ts';
+import { answerWords, proofWords } from './propose-state.ts';
 
 interface Props {
   readonly answers: readonly PlannedScale[];
@@ -92,6 +92,7 @@ export function TradeOffPlot({ answers, shown, onChoose }: Props) {
           </li>
         ))}
       </ul>
+      <p className="faint">{proofWords(answers, language)}</p>
     </figure>
   );
 }
