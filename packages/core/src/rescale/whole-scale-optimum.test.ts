@@ -3,7 +3,7 @@ import { newtons } from '../units/index.ts';
 import { exampleProblem } from './testing/example-problems.ts';
 import { solvedProgram } from './testing/mixed-integer-program.ts';
 import { seededUniform } from './testing/seeded-uniform.ts';
-import { keepsRules, randomSmallProblem, statedSum } from './testing/small-scales.ts';
+import { everyChoice, keepsRules, randomSmallProblem, statedSum } from './testing/small-scales.ts';
 import { programOf, roundTheBreak } from './testing/whole-scale-program.ts';
 import { bestPreparedScale, prepareScale } from './whole-scale.ts';
 import type { LoadLimit, WholeScaleProblem } from './whole-scale-problem.ts';
@@ -59,6 +59,11 @@ describe('bestWholeScale() against a mixed-integer program', () => {
   );
 });
 
+/** So many that more than fifty limits tell and some clash together. */
+const LAST_SEED = 340;
+/** Few enough to try them all. */
+const MOST_CHOICES = 10_000;
+
 /** A small scale at random, its notes in three sections of two bridges, its sizes never growing as in the program. */
 function inThreeSections(seed: number): WholeScaleProblem {
   const problem = randomSmallProblem(seed);
@@ -75,54 +80,52 @@ function inThreeSections(seed: number): WholeScaleProblem {
 }
 
 describe('bestWholeScale() within the load of all strings, of every section and of every bridge at once', () => {
-  it('has the optimum of HiGHS, or clashes where HiGHS finds nothing either', async () => {
+  it('has the optimum of HiGHS, or clashes where no choice of all keeps what is named', async () => {
     const compared = { dearer: 0, atNoCost: 0, oneTooLow: 0, together: 0 };
-    for (let seed = 1; seed <= 400; seed += 1) {
+    for (let seed = 1; seed <= LAST_SEED; seed += 1) {
       const prepared = prepareScale(inThreeSections(seed));
       const free = bestPreparedScale(prepared);
       if (!free.feasible) continue;
       const random = seededUniform(seed);
-      // From well below what the free answer weighs, where nothing may be light enough, to a limit that tells nothing.
-      const tightest = random() < 0.5 ? 0.86 : 0.93;
+      // From below what the free answer weighs, where nothing may be light enough, to a limit that tells nothing.
       const loads = free.loads.map(
-        ({ of, name, load }): LoadLimit => ({
-          of,
-          name,
-          highest: newtons(load * (tightest + (1.01 - tightest) * random())),
-        }),
+        ({ of, name, load }): LoadLimit => ({ of, name, highest: newtons(load * (0.92 + 0.09 * random())) }),
       );
-      const { problem } = prepared;
-      const limited = { ...prepared, problem: { ...problem, rules: { ...problem.rules, loads } } };
+      const { problem, gathered } = prepared;
+      const within = (these: readonly LoadLimit[]) => ({
+        ...problem,
+        rules: { ...problem.rules, loads: these },
+      });
+      const limited = { ...prepared, problem: within(loads) };
       const ours = bestPreparedScale(limited);
-      const theirs = await solvedProgram(programOf(limited));
-      expect(ours.feasible, `seed ${seed}`).toBe(theirs.status === 'optimal');
-      if (ours.feasible && theirs.status === 'optimal') {
+      if (ours.feasible) {
+        const theirs = await solvedProgram(programOf(limited));
+        if (theirs.status !== 'optimal') throw new Error(`the other solver finds no scale: seed ${seed}`);
         expect(ours.proof.isOptimal).toBe(true);
         expect(Math.abs(ours.objective - theirs.objective), `seed ${seed}`).toBeLessThan(1e-8);
         compared[ours.objective > free.objective + 1e-9 ? 'dearer' : 'atNoCost'] += 1;
+        continue;
       }
-      if (ours.feasible) continue;
       expect(ours.clash.limits).toEqual(['highest load']);
-      const isTogether = ours.clash.reason.includes('together');
-      compared[isTogether ? 'together' : 'oneTooLow'] += 1;
-      if (!isTogether) continue;
-      // Those that are named clash by themselves, and any of them fewer can be kept.
       const named = loads.filter(({ of, name }) =>
         ours.clash.reason.includes(of === 'all' ? 'all strings' : `${of} '${name}'`),
       );
-      expect(named.length).toBeGreaterThan(1);
-      const withOnly = (these: readonly LoadLimit[]) =>
-        solvedProgram(
-          programOf({ ...prepared, problem: { ...problem, rules: { ...problem.rules, loads: these } } }),
-        );
-      expect((await withOnly(named)).status).toBe('infeasible');
+      compared[named.length > 1 ? 'together' : 'oneTooLow'] += 1;
+      const choices = gathered.reduce((count, { candidates }) => count * candidates.length, 1);
+      if (choices > MOST_CHOICES) continue;
+      // Every choice that keeps the other rules, by what it weighs: those that are named clash, and of several none is needless.
+      const kept = [...everyChoice(gathered.map(({ candidates }) => candidates))].filter((chosen) =>
+        keepsRules(within([]), chosen),
+      );
+      const canKeep = (these: readonly LoadLimit[]) =>
+        kept.some((chosen) => keepsRules(within(these), chosen));
+      expect(canKeep(named), `seed ${seed}`).toBe(false);
       for (const one of named)
-        expect((await withOnly(named.filter((other) => other !== one))).status).toBe('optimal');
+        expect(canKeep(named.filter((other) => other !== one)), `seed ${seed}`).toBe(true);
     }
-    console.log(compared);
     expect(compared.dearer).toBeGreaterThan(50);
-    expect(compared.together).toBeGreaterThan(3);
-    expect(compared.oneTooLow).toBeGreaterThan(10);
+    expect(compared.oneTooLow).toBeGreaterThan(20);
+    expect(compared.together).toBeGreaterThan(0);
   });
 });
 
