@@ -1,4 +1,4 @@
-import { analyseNote, type ScaleNote } from '@becket/core';
+import { analyseNote, type ScaleNote, sayKnown } from '@becket/core';
 import { useMemo } from 'react';
 import { exponentText } from '../parts/exponent-text.ts';
 import { forceText } from '../parts/force-text.ts';
@@ -45,8 +45,10 @@ export function StringFigures({ note, unit }: { note: ScaleNote; unit: LengthUni
           {say('of the break load')}
           {spread === undefined ? '' : `, ± ${fixed(spread.breakShare * 100, 1)} %`};{' '}
           {analysis.isWithinStrengthTable
-            ? analysis.strengthTable
-            : say('{table}, extended beyond its range', { table: analysis.strengthTable })}
+            ? sayKnown(analysis.strengthTable, language)
+            : say('{table}, extended beyond its range', {
+                table: sayKnown(analysis.strengthTable, language),
+              })}
         </span>
       </dd>
       <dt>{say('inharmonicity')}</dt>

@@ -1,4 +1,4 @@
-import { inKilonewtons, noteName } from '@becket/core';
+import { inKilonewtons, noteName, sayKnown } from '@becket/core';
 import type { PassPlan, SectionPlan, Settling } from '@becket/journal';
 import { planRemarks } from '@becket/tasks';
 import { type ScreenLanguage, useLanguage } from '../../parts/language.tsx';
@@ -49,8 +49,12 @@ export function PlanTable({ settling, plan }: { settling: Settling; plan: PassPl
           {
             pitch: plain(plan.referencePitch_hz),
             share: fixed(highestBreakShare * 100, 0),
-            source,
-            table: strengthTable || say('no string computed'),
+            source: sayKnown(source, language),
+            table:
+              strengthTable
+                .split(', ')
+                .map((one) => sayKnown(one, language))
+                .join(', ') || say('no string computed'),
           },
         )}
       </p>

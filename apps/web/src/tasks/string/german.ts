@@ -6,7 +6,8 @@ export const german: Catalogue = {
   'What goes on next': 'Was als Nächstes aufgezogen wird',
   '[of a piano] Bass strings': 'Basssaiten',
   Sheets: 'Blätter',
-  'By {scale}. {on} of {count} wires are on.': 'Nach: {scale}. {on} von {count} Drähten sind aufgezogen.',
+  'By {scale}. {on} of {count} wires are on.':
+    'Grundlage: {scale}. {on} von {count} Drähten sind aufgezogen.',
   'Which wire goes on next': 'Welcher Draht als Nächstes kommt',
   'No wire can be planned yet: sections, the strings of each note, and sizes and lengths are needed. {link}':
     'Noch lässt sich kein Draht planen: Gebraucht werden die Abschnitte, die Saiten jedes Tons, Stärken und Längen. {link}',
@@ -14,7 +15,7 @@ export const german: Catalogue = {
   '● Every wire is on. Go on to Settle.': '● Jeder Draht ist aufgezogen. Weiter mit „Setzen lassen“.',
   'Nothing is left that may go on now; what is held back stands in the list.':
     'Jetzt ist nichts mehr übrig, was aufgezogen werden darf; was noch warten muss, steht in der Liste.',
-  'The wire noted last is read back here.': 'Hier wird der zuletzt notierte Draht zurückgelesen.',
+  'The wire noted last is read back here.': 'Hier steht der zuletzt notierte Draht zum Gegenlesen.',
   'On: {strings}': 'Aufgezogen: {strings}',
   '▲ On, but not in the plan: {strings}. The plan may have changed since.':
     '▲ Aufgezogen, aber nicht im Plan: {strings}. Der Plan kann sich seither geändert haben.',
