@@ -14,6 +14,7 @@ import { Problem } from '../../parts/problem.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { type CheckGroup, checkGroups } from './check-groups.ts';
+import { bassDraft } from './order-words.ts';
 import { useOrders } from './use-supplies.ts';
 
 const columns: readonly { readonly quantity: BassQuantity; readonly short: Message }[] = [
@@ -184,9 +185,10 @@ function Checks({ order }: { order: BassOrder }) {
 }
 
 function Draft({ order }: { order: BassOrder }) {
-  const { say } = useLanguage();
+  const { localDay, say, sayNodes } = useLanguage();
   const { desk } = useDesk();
   const shop = useShop();
+  const standing = bassDraft(useOrders().orders);
   const [supplier, setSupplier] = useState('');
   const [neededOn, setNeededOn] = useState('');
   const [said, setSaid] = useState('');
@@ -213,8 +215,27 @@ function Draft({ order }: { order: BassOrder }) {
           />
           <DayField label={say('Needed on')} value={neededOn} onChange={setNeededOn} />
         </div>
+        {standing !== undefined && (
+          <p>
+            {sayNodes(
+              '▲ A draft of {day} stands under {link}. Send it or cancel it before another is written.',
+              {
+                day: localDay(standing.draftedAt),
+                link: (
+                  <a href={hashOf({ place: 'job', job: desk.id, task: 'order', part: 'orders' })}>
+                    {say('Orders')}
+                  </a>
+                ),
+              },
+            )}
+          </p>
+        )}
         <div className="button-row">
-          <button type="submit" className="button" disabled={!order.mayBeSent || supplier.trim() === ''}>
+          <button
+            type="submit"
+            className="button"
+            disabled={!order.mayBeSent || supplier.trim() === '' || standing !== undefined}
+          >
             {say('Draft the bass string order')}
           </button>
           <output aria-live="polite">{said}</output>

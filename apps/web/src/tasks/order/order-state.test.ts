@@ -4,7 +4,7 @@ import { readOrders } from '@becket/tasks';
 import { describe, expect, it } from 'vitest';
 import { testContext, testJob } from '../../testing/test-job.ts';
 import { checkGroups } from './check-groups.ts';
-import { draftTo, priceText } from './order-words.ts';
+import { bassDraft, draftTo, priceText } from './order-words.ts';
 import { deliveryOf, measureOf, stringAfter } from './received-form.ts';
 import { newStockForm, stockMoveOf } from './stock-form.ts';
 
@@ -117,6 +117,15 @@ describe('draftTo()', () => {
     const orders = [one('A', 'drafted'), one('B', 'sent')];
     expect(draftTo('A', orders)).toBe(orders[0]);
     expect(draftTo('B', orders)).toBeUndefined();
+  });
+});
+
+describe('bassDraft()', () => {
+  it('finds the bass set that was drafted and not sent, and no other order', () => {
+    const one = (what: Order['what'], state: Order['state']) => ({ ...order, what, state }) as Order;
+    const draft = one('bass strings', 'drafted');
+    expect(bassDraft([draft, one('supplies', 'drafted')])).toBe(draft);
+    expect(bassDraft([one('bass strings', 'sent'), one('supplies', 'drafted')])).toBeUndefined();
   });
 });
 

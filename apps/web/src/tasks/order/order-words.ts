@@ -10,3 +10,7 @@ export const draftTo = (supplier: string, orders: readonly Order[]): Order | und
   orders.findLast(
     (order) => order.what === 'supplies' && order.supplier === supplier && order.state === 'drafted',
   );
+
+/** The bass set that was drafted and not sent yet, whoever makes it: a second draft would be a second set. */
+export const bassDraft = (orders: readonly Order[]): Order | undefined =>
+  orders.findLast(({ what, state }) => what === 'bass strings' && state === 'drafted');
