@@ -2,6 +2,8 @@ import type { Catalogue } from '@becket/core';
 
 /** The messages of this folder in German. */
 export const german: Catalogue = {
+  'Neither compass nor stringing of this piano is described yet: no wire, pin or string can be counted. Describe it in Record.':
+    'Weder Umfang noch Bezug dieses Instruments sind beschrieben: Draht, Wirbel und Saiten lassen sich noch nicht zählen. Unter „Aufnehmen“ beschreiben.',
   'The chosen scale does not have {notes}: their wire is counted in the sizes that the old wire speaks for. Read what they lack, and choose a scale that has them, before wire is bought.':
     'Die gewählte Mensur hat {notes} nicht: Deren Draht ist in den Stärken gezählt, für die der alte Draht spricht. Erst messen, was fehlt, und eine Mensur mit diesen Tönen wählen, bevor Draht gekauft wird.',
   'size of the old wire: not in the chosen scale': 'Stärke des alten Drahts: nicht in der gewählten Mensur',

@@ -135,6 +135,16 @@ describe('suppliesOf()', () => {
     );
   });
 
+  it('says that a piano which nobody described cannot be counted', async () => {
+    const context = memoryContext();
+    const job = await openJob(context, { title: 'not described' });
+    const supplies = suppliesOf(job);
+    expect(supplies.lines.every(({ group }) => group === 'sundries')).toBe(true);
+    expect(supplies.notCounted).toEqual([
+      expect.stringMatching(/^Neither compass nor stringing of this piano is described yet: /),
+    ]);
+  });
+
   it('traces every line of wire to strings and readings', async () => {
     const { context, id } = await smallPiano();
     const job = await readJob(context, id);

@@ -63,6 +63,14 @@ export function suppliesOf(
     ],
     notCounted: [
       ...notInScale(strings, language),
+      // Before anything is described there is nothing to leave out: say so, or the list passes for the whole need.
+      ...(strings.length === 0 && undescribed.length === 0
+        ? [
+            say(
+              'Neither compass nor stringing of this piano is described yet: no wire, pin or string can be counted. Describe it in Record.',
+            ),
+          ]
+        : []),
       ...(undescribed.length === 0
         ? []
         : [
