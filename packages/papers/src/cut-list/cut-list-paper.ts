@@ -147,7 +147,7 @@ function wiresTable(wires: readonly StringingWire[], unit: LengthUnit, language:
     is: 'table',
     columns: [
       { heading: say('wire'), align: 'right', share: 26, tone: 'quiet' },
-      { heading: say('[of a wire] strings'), align: 'left', share: 64 },
+      { heading: say('[of a wire] strings'), align: 'left', share: 69 },
       { heading: say('[of a wire] made as'), align: 'left', share: 38 },
       { heading: say('[of wire, in a narrow column] diameter, {unit}', { unit }), align: 'right', share: 40 },
       ...parts.map(([, name]) => ({
@@ -171,7 +171,7 @@ function wiresTable(wires: readonly StringingWire[], unit: LengthUnit, language:
         share: 30,
         tone: 'quiet',
       },
-      { heading: say('[of a length] taken, not read'), align: 'left', share: 74, tone: 'quiet' },
+      { heading: say('[of a length] taken, not read'), align: 'left', share: 71, tone: 'quiet' },
     ],
     rows,
     remarks: [say('A length without a remark was read at its own note. “none”: the wire has no such part.')],

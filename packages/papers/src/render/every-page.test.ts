@@ -70,6 +70,9 @@ describe.each(settings)('every page of every paper, in %s on %s', (_, size, opti
     const pieces = pages.flatMap(({ texts }) => texts.map(({ text }) => text));
     expect(headWords(tree).filter((word) => !pieces.some((piece) => piece.includes(word)))).toEqual([]);
     const address = withoutSpaces(tree.running.code!.address);
+    const chapter = tree.blocks.find((block) => block.is === 'heading' && block.level > 1);
+    const begins = chapter?.is === 'heading' ? pages[0]!.words.lastIndexOf(withoutSpaces(chapter.text)) : -1;
+    if (begins !== -1) expect(pages[0]!.words.indexOf(address)).toBeLessThan(begins);
     pages.forEach((page, index) => {
       const { job, date, seal, origin } = tree.running;
       const number = pageOf.replace('{page}', String(index + 1)).replace('{pages}', String(pages.length));

@@ -131,7 +131,9 @@ interface Setting {
 function contentsOf(tree: PageTree, setting: Setting): Content[] {
   const { code } = tree.running;
   if (code === undefined) return flowOf(tree.blocks, tree, setting);
-  const first = tree.blocks.findIndex(({ is }) => is !== 'heading' && is !== 'paragraph' && is !== 'facts');
+  const first = tree.blocks.findIndex((block) =>
+    block.is === 'heading' ? block.level > 1 : block.is !== 'paragraph' && block.is !== 'facts',
+  );
   const beside = first === -1 ? tree.blocks.length : first;
   const width = setting.width - codeWidth - codeGap;
   return [
