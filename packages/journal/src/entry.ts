@@ -72,6 +72,25 @@ export function parseEntry(data: unknown, { say }: Language = english): Entry {
   return { ...outer.data, fact: known.data } as Entry;
 }
 
+/**
+ * Why a fact that is about to be made cannot be kept, for the person who typed it: the text that is too long, rather than
+ * the field of a schema. Undefined when it can be kept.
+ */
+export function problemOfNewFact(fact: unknown, { say }: Language = english): string | undefined {
+  const read = factSchema.safeParse(fact);
+  if (read.success) return undefined;
+  const issue = read.error.issues[0];
+  const found = issue?.path.reduce<unknown>((value, step) => (value as never)?.[step], fact);
+  if (issue?.code === 'too_big' && typeof found === 'string')
+    return say(
+      "Cannot keep this: a text of at most {most} characters is needed, one of {found} was found: '{start} …'. Shorten it.",
+      { most: Number(issue.maximum), found: found.length, start: found.slice(0, 30) },
+    );
+  return say('Cannot keep this as it does not fit the record: {problem}. Correct it and try again.', {
+    problem: firstProblem(read.error),
+  });
+}
+
 /** One clear sentence from a zod error: the first field that does not fit, and what it needs. */
 export function firstProblem(error: z.ZodError): string {
   const issue = error.issues[0];

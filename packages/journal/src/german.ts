@@ -11,6 +11,10 @@ export const german: Catalogue = {
   'Cannot read this entry: {problem}': 'Dieser Eintrag lässt sich nicht lesen: {problem}',
   "Cannot read the fact '{kind}' of entry {entry}: {problem}":
     'Die Angabe „{kind}“ des Eintrags {entry} lässt sich nicht lesen: {problem}',
+  "Cannot keep this: a text of at most {most} characters is needed, one of {found} was found: '{start} …'. Shorten it.":
+    'Das lässt sich nicht festhalten: Nötig ist ein Text von höchstens {most} Zeichen, gefunden wurde einer von {found}: „{start} …“. Den Text kürzen.',
+  'Cannot keep this as it does not fit the record: {problem}. Correct it and try again.':
+    'Das lässt sich nicht festhalten, weil es nicht in die Aufnahme passt: {problem}. Berichtigen und noch einmal versuchen.',
   'Line {line} is cut off: the file ends in the middle of an entry. The {whole} whole entries before it were read.':
     'Zeile {line} ist abgeschnitten: Die Datei endet mitten in einem Eintrag. Die {whole} vollständigen Einträge davor wurden gelesen.',
   'Cannot merge these journals: entry {entry} stands in both with different content. An entry never changes; keep both files and correct by a further entry.':

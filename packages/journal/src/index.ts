@@ -1,7 +1,14 @@
 // Entries
 
 export { canonicalText, digestOf } from './canonical.ts';
-export { type Entry, firstProblem, isKnownFact, parseEntry, type UnknownFact } from './entry.ts';
+export {
+  type Entry,
+  firstProblem,
+  isKnownFact,
+  parseEntry,
+  problemOfNewFact,
+  type UnknownFact,
+} from './entry.ts';
 export { absences, type ObservedThing, observedThingNames, observedThings } from './facts/answer.ts';
 
 // Facts
@@ -40,6 +47,7 @@ export {
 } from './facts/read-units.ts';
 export { conditionSchema, origins, pinFeels, stages, stringStates, wireSurfaces } from './facts/reading.ts';
 export {
+  isSmallQuantity,
   quantitiesOverSpan,
   type ReadingQuantity,
   type ReadingQuantityName,
@@ -49,6 +57,7 @@ export {
 export { type ProposedNote, proposedOrigins } from './facts/scale-proposed.ts';
 export { frontTerminations, windings } from './facts/section-described.ts';
 export { followUpKinds, mishaps, type PassValueKind, passValueKinds } from './facts/settling.ts';
+export { softPartMost } from './facts/soft-part.ts';
 export {
   type StockItem,
   type StockUnit,

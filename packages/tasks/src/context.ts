@@ -1,5 +1,5 @@
 import { english, type Language } from '@becket/core';
-import { type Entry, type Fact, foldJob, type Job, nextStep, parseEntry, type Ulid } from '@becket/journal';
+import { type Entry, type Fact, foldJob, type Job, nextStep, parseEntry, problemOfNewFact, type Ulid } from '@becket/journal';
 import type { JournalStore } from '@becket/store';
 
 /** What every task is handed: where journals are kept, the time, new ids, and who is asking on which device. */
@@ -65,20 +65,24 @@ export function entriesFor(
   { job, facts, existing }: { job: Ulid; facts: readonly Fact[]; existing: readonly Entry[] },
 ): Entry[] {
   const firstStep = nextStep(existing);
-  return facts.map((fact, index) =>
-    parseEntry(
-      {
-        id: context.newId(),
-        job,
-        step: firstStep + index,
-        at: context.now().toISOString(),
-        by: context.by,
-        device: context.device,
-        fact,
-      },
-      context.language,
-    ),
-  );
+  return facts.map((fact, index) => {
+    const entry = {
+      id: context.newId(),
+      job,
+      step: firstStep + index,
+      at: context.now().toISOString(),
+      by: context.by,
+      device: context.device,
+      fact,
+    };
+    try {
+      return parseEntry(entry, context.language);
+    } catch (error) {
+      // What a person typed is spoken of as that, not as the field of an entry.
+      const problem = problemOfNewFact(fact, context.language);
+      throw problem === undefined ? error : new SyntaxError(problem, { cause: error });
+    }
+  });
 }
 
 /** Stores these facts as new entries of the job, all or none, and gives back the entries and the new state. */

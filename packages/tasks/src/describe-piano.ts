@@ -1,4 +1,4 @@
-import { english, type Language } from '@becket/core';
+import { english, type Language, noteName } from '@becket/core';
 import type { FactOf, Job, Ulid } from '@becket/journal';
 import { addFacts, RecordIsSealed, readJob, type TaskContext } from './context.ts';
 
@@ -7,12 +7,21 @@ type Described<Kind extends 'piano-described' | 'section-described' | 'unisons-d
   'kind' | 'v'
 >;
 
-/** Says what instrument this is. A later description stands in place of an earlier one. */
+/**
+ * Says what instrument this is. A later description stands in place of an earlier one.
+ *
+ * Throws: RangeError when a changed compass leaves out a section or a reading; RecordIsSealed when the record is sealed and
+ * no reason is given. Nothing is stored then.
+ */
 export async function describePiano(
   context: TaskContext,
   job: Ulid,
   piano: Described<'piano-described'>,
 ): Promise<Job> {
+  const language = context.language ?? english;
+  const state = await readJob(context, job);
+  requireReasonAfterSeal(state, [piano], language);
+  requireNothingOutside(state, piano, language);
   return (await addFacts(context, job, [{ kind: 'piano-described', v: 1, ...piano }])).job;
 }
 
@@ -48,7 +57,10 @@ export async function describeUnisons(
   const language = context.language ?? english;
   const state = await readJob(context, job);
   for (const { firstKey, lastKey } of runs) {
-    const what = language.say('the notes {first} to {last}', { first: firstKey, last: lastKey });
+    const what = language.say('the notes {first} to {last}', {
+      first: noteName(firstKey),
+      last: noteName(lastKey),
+    });
     requireInCompass(state, { firstKey, lastKey, what }, language);
   }
   requireReasonAfterSeal(state, runs, language);
@@ -83,19 +95,51 @@ export function checkSections(
     if (upper.firstKey <= lower.lastKey) {
       throw new RangeError(
         say(
-          "Cannot keep these sections as '{lower}' (keys {lowerFirst} to {lowerLast}) and '{upper}' (keys {upperFirst} to {upperLast}) overlap: each note belongs to one section. Change where one of them begins or ends.",
+          "Cannot keep these sections as '{lower}' ({lowerFirst} to {lowerLast}) and '{upper}' ({upperFirst} to {upperLast}) overlap: each note belongs to one section. Change where one of them begins or ends.",
           {
             lower: lower.section,
-            lowerFirst: lower.firstKey,
-            lowerLast: lower.lastKey,
+            lowerFirst: noteName(lower.firstKey),
+            lowerLast: noteName(lower.lastKey),
             upper: upper.section,
-            upperFirst: upper.firstKey,
-            upperLast: upper.lastKey,
+            upperFirst: noteName(upper.firstKey),
+            upperLast: noteName(upper.lastKey),
           },
         ),
       );
     }
   }
+}
+
+function requireNothingOutside(
+  { piano: before, sections, readings }: Job,
+  { firstKey, lastKey }: { readonly firstKey: number; readonly lastKey: number },
+  { say }: Language,
+): void {
+  if (before === undefined || (before.firstKey === firstKey && before.lastKey === lastKey)) return;
+  const compass = { first: noteName(firstKey), last: noteName(lastKey) };
+  const section = sections.find((one) => one.firstKey < firstKey || one.lastKey > lastKey);
+  if (section !== undefined)
+    throw new RangeError(
+      say(
+        "Cannot keep the compass {first} to {last}: it must hold every section, and the section '{section}' goes from {from} to {to}. Change that section first, or the compass.",
+        {
+          ...compass,
+          section: section.section,
+          from: noteName(section.firstKey),
+          to: noteName(section.lastKey),
+        },
+      ),
+    );
+  const outside = readings.filter(
+    ({ place: { key } }) => key !== undefined && (key < firstKey || key > lastKey),
+  );
+  if (outside.length > 0)
+    throw new RangeError(
+      say(
+        'Cannot keep the compass {first} to {last}: it must hold every reading, and {count, plural, one {# lies} other {# lie}} outside, such as at {note}. Take back what is not of this piano first, or change the compass.',
+        { ...compass, count: outside.length, note: noteName(outside[0]!.place.key!) },
+      ),
+    );
 }
 
 function requireInCompass(
@@ -107,8 +151,14 @@ function requireInCompass(
   if (firstKey < piano.firstKey || lastKey > piano.lastKey) {
     throw new RangeError(
       say(
-        "Cannot keep {what} as it leaves the compass: keys {first} to {last} are needed, {foundFirst} to {foundLast} were found. Correct the section, or the piano's compass.",
-        { what, first: piano.firstKey, last: piano.lastKey, foundFirst: firstKey, foundLast: lastKey },
+        "Cannot keep {what} as it leaves the compass: {first} to {last} is needed, {foundFirst} to {foundLast} was found. Correct the section, or the piano's compass.",
+        {
+          what,
+          first: noteName(piano.firstKey),
+          last: noteName(piano.lastKey),
+          foundFirst: noteName(firstKey),
+          foundLast: noteName(lastKey),
+        },
       ),
     );
   }

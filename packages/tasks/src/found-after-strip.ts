@@ -1,4 +1,4 @@
-import { english } from '@becket/core';
+import { english, noteName } from '@becket/core';
 import type { FactOf, Job, Ulid } from '@becket/journal';
 
 export { type ChangeOrderTotals, changeOrderTotals } from '@becket/papers';
@@ -27,10 +27,10 @@ export async function recordDamage(context: TaskContext, job: Ulid, damage: Dama
   const { piano } = state;
   if (piano !== undefined && key !== undefined && (key < piano.firstKey || key > piano.lastKey))
     throw new RangeError(
-      say('Cannot note damage at key {key}: this piano has keys {first} to {last}. Check the note.', {
-        key,
-        first: piano.firstKey,
-        last: piano.lastKey,
+      say('Cannot note damage at {note}: this piano goes from {first} to {last}. Check the note.', {
+        note: noteName(key),
+        first: noteName(piano.firstKey),
+        last: noteName(piano.lastKey),
       }),
     );
   if (section !== undefined && !state.sections.some((one) => one.section === section))

@@ -178,7 +178,7 @@ export {
   paperNames,
   paperSizes,
 } from './make-paper.ts';
-export { type NewJob, openJob } from './open-job.ts';
+export { correctOpening, type NewJob, openJob } from './open-job.ts';
 // Order: what is needed, the stock of the shop, suppliers and orders
 export {
   type Allowance,
@@ -288,6 +288,7 @@ export {
   recordAbsence,
   recordObservation,
   recordReadings,
+  takeBackEntry,
   withdrawEntry,
 } from './record-reading.ts';
 // Scale

@@ -1,7 +1,8 @@
-import { english, type Language } from '@becket/core';
+import { english, type Language, noteName } from '@becket/core';
 import {
   dimensionOfUnit,
   type FactOf,
+  isAsFoundFact,
   type Job,
   type Place,
   quantitiesOverSpan,
@@ -12,7 +13,7 @@ import {
   type Ulid,
   unitsForDimension,
 } from '@becket/journal';
-import { addFacts, RecordIsSealed, readJob, type TaskContext } from './context.ts';
+import { addFacts, entriesOf, RecordIsSealed, readJob, type TaskContext } from './context.ts';
 
 /** A reading as a person gives it: a value in the unit it was read in. */
 export interface ReadingToRecord {
@@ -191,6 +192,25 @@ export async function withdrawEntry(
   return (await addFacts(context, job, [{ kind: 'withdrawn', v: 1, entry, reason }])).job;
 }
 
+/**
+ * Withdraws an entry for the reason that somebody gave; before the seal the program may say it for her.
+ * Throws: RecordIsSealed when the entry is part of the sealed record and no reason was given. Nothing is stored then.
+ */
+export async function takeBackEntry(
+  context: TaskContext,
+  job: Ulid,
+  entry: Ulid,
+  { reason = '', otherwise }: { readonly reason?: string | undefined; readonly otherwise: string },
+): Promise<Job> {
+  const given = reason.trim();
+  const { seal } = await readJob(context, job);
+  if (given === '' && seal !== undefined) {
+    const fact = (await entriesOf(context, job)).find(({ id }) => id === entry)?.fact;
+    if (fact !== undefined && isAsFoundFact(fact)) throw new RecordIsSealed(seal.at, context.language);
+  }
+  return withdrawEntry(context, job, entry, given || otherwise);
+}
+
 async function addAsFound(
   context: TaskContext,
   job: Ulid,
@@ -208,8 +228,8 @@ function requireOnPiano({ piano }: Job, { key }: Place, { say }: Language): void
   if (key < piano.firstKey || key > piano.lastKey) {
     throw new RangeError(
       say(
-        "Cannot record at key {key}: this piano has keys {first} to {last}. Check the note, or the piano's compass.",
-        { key, first: piano.firstKey, last: piano.lastKey },
+        "Cannot record at {note}: this piano goes from {first} to {last}. Check the note, or the piano's compass.",
+        { note: noteName(key), first: noteName(piano.firstKey), last: noteName(piano.lastKey) },
       ),
     );
   }

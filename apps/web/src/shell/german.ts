@@ -68,6 +68,8 @@ export const german: Catalogue = {
     'Ein Auftrag braucht einen Titel, etwa das Instrument und wem es gehört.',
   'New job': 'Neuer Auftrag',
   Title: 'Titel',
+  'What the customer asks for': 'Was der Kunde wünscht',
+  'in her own words; may stay empty': 'in eigenen Worten; kann leer bleiben',
   'Open the job': 'Auftrag öffnen',
   'Settings of this device': 'Einstellungen dieses Geräts',
   "This device's name": 'Name dieses Geräts',

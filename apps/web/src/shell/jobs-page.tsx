@@ -192,6 +192,7 @@ function NewJob({ onOpen }: { onOpen: (begin: () => Promise<string>) => Promise<
   const device = useDevice();
   const [title, setTitle] = useState('');
   const [customer, setCustomer] = useState('');
+  const [asks, setAsks] = useState('');
   const [form, setForm] = useState(emptyPianoForm);
   const [problems, setProblems] = useState<PianoFormProblems & { title?: string }>({});
 
@@ -206,6 +207,7 @@ function NewJob({ onOpen }: { onOpen: (begin: () => Promise<string>) => Promise<
       const job = await openJob(device.context(), {
         title: title.trim(),
         customer: customer.trim() || undefined,
+        asks: asks.trim() || undefined,
         piano: read.piano,
       });
       return job.id;
@@ -229,6 +231,14 @@ function NewJob({ onOpen }: { onOpen: (begin: () => Promise<string>) => Promise<
           maxLength={200}
           value={customer}
           onChange={setCustomer}
+        />
+        <TextField
+          label={say('What the customer asks for')}
+          hint={say('in her own words; may stay empty')}
+          rows={2}
+          maxLength={1000}
+          value={asks}
+          onChange={setAsks}
         />
         <PianoFields form={form} problems={problems} onChange={setForm} isShort />
         <button type="submit" className="button strong">

@@ -16,7 +16,7 @@ export const jobListSchema = z
   .object({ jobs: z.array(listedJobSchema).describe('The one last worked on first.') })
   .meta({ id: 'JobList' });
 
-const { kind: _kind, v: _version, ...pianoFields } = pianoDescribedSchema.shape;
+const { kind: _kind, v: _version, reason: _reason, ...pianoFields } = pianoDescribedSchema.shape;
 
 export const newJobSchema = z
   .object({

@@ -1,8 +1,8 @@
 import type { Catalogue } from '../words/index.ts';
 
 export const german: Catalogue = {
-  'Cannot fill the lengths of keys {first} to {last} as {needed} notes must be read for a line: found {found}. Read more of them.':
-    'Die Längen der Tasten {first} bis {last} lassen sich nicht ergänzen: Für eine Linie müssen {needed} Töne gemessen sein, gefunden: {found}. Weitere messen.',
+  'Cannot fill the lengths of {first} to {last} as {needed} notes must be read for a line: found {found}. Read more of them.':
+    'Die Längen von {first} bis {last} lassen sich nicht ergänzen: Für eine Linie müssen {needed} Töne gemessen sein, gefunden: {found}. Weitere messen.',
   '{note}: a speaking length of {length} is {off} {side, select, more {more} other {less}} than the rest of its section suggests, {expected} ({low} to {high}). Measure it again.':
     '{note}: Eine klingende Länge von {length} ist {off} {side, select, more {mehr} other {weniger}}, als der übrige Abschnitt erwarten lässt, nämlich {expected} ({low} bis {high}). Noch einmal messen.',
   'wire diameter': 'Drahtdurchmesser',

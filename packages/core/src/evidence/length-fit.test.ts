@@ -148,7 +148,7 @@ describe('lengthFit()', () => {
     ).toEqual({
       isFitted: false,
       reason:
-        'Cannot fill the lengths of keys 30 to 54 as 5 notes must be read for a line: found 4. Read more of them.',
+        'Cannot fill the lengths of D3 to D5 as 5 notes must be read for a line: found 4. Read more of them.',
     });
   });
 

@@ -85,8 +85,8 @@ export function lengthFit(
     return {
       isFitted: false,
       reason: language.say(
-        'Cannot fill the lengths of keys {first} to {last} as {needed} notes must be read for a line: found {found}. Read more of them.',
-        { first: firstKey, last: lastKey, needed: FEWEST_FOR_A_LINE, found: readings.length },
+        'Cannot fill the lengths of {first} to {last} as {needed} notes must be read for a line: found {found}. Read more of them.',
+        { first: noteName(firstKey), last: noteName(lastKey), needed: FEWEST_FOR_A_LINE, found: readings.length },
       ),
     };
   }

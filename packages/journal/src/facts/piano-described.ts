@@ -17,5 +17,7 @@ export const pianoDescribedSchema = z
     year: z.int().min(1700).max(2200).optional(),
     /** The pitch the strings are meant for, A4. */
     referencePitch_hz: z.number().min(380).max(480),
+    /** Why it was said or changed after the seal. */
+    reason: z.string().min(1).max(500).optional(),
   })
   .refine((piano) => piano.firstKey < piano.lastKey, 'the compass needs its first key below its last key');

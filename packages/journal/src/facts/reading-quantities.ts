@@ -81,6 +81,18 @@ export const quantitiesOverSpan: readonly string[] = [
   'soundboard-crown',
 ] satisfies (keyof typeof readingQuantities)[];
 
+/** Lengths of a few millimetres that a calliper or a dial gauge reads, where a tenth of a millimetre says too little. */
+const smallQuantities: readonly string[] = [
+  'bearing-rise',
+  'soundboard-crown',
+  'strike-line-spacing',
+  'bridge-spacing',
+  'pressure-bar-height',
+] satisfies (keyof typeof readingQuantities)[];
+
+/** True for a length that is told to the hundredth of a millimetre. */
+export const isSmallQuantity = (quantity: ReadingQuantityName): boolean => smallQuantities.includes(quantity);
+
 export type ReadingQuantityName = keyof typeof readingQuantities;
 export const readingQuantityNames = Object.keys(readingQuantities) as [
   ReadingQuantityName,

@@ -1,6 +1,9 @@
 import { z } from 'zod';
 import { absences } from './answer.ts';
 
+/** The most that a soft part can measure. Room for a slip of the pen, not for a slip of the unit. */
+export const softPartMost = { thickness_m: 0.03, length_m: 3, width_m: 0.2 } as const;
+
 /** A felt, a braid or a set of punchings of one section, or what was found instead of it. */
 export const softPartSchema = z.object({
   kind: z.literal('soft-part'),
@@ -10,9 +13,9 @@ export const softPartSchema = z.object({
   answer: z.discriminatedUnion('is', [
     z.object({
       is: z.literal('known'),
-      thickness_m: z.number().positive().max(0.03).optional(),
-      length_m: z.number().positive().max(3).optional(),
-      width_m: z.number().positive().max(0.2).optional(),
+      thickness_m: z.number().positive().max(softPartMost.thickness_m).optional(),
+      length_m: z.number().positive().max(softPartMost.length_m).optional(),
+      width_m: z.number().positive().max(softPartMost.width_m).optional(),
       colour: z.string().max(60).optional(),
       where: z.string().max(300).optional(),
     }),

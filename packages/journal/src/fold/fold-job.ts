@@ -85,6 +85,7 @@ export function foldAnew(ordered: readonly Entry[]): Job {
   const unknownEntries: Entry<UnknownFact>[] = [];
   const amendments: Amendment[] = [];
   let opened: Standing<FactOf<'job-opened'>> | undefined;
+  let openedAt: string | undefined;
   let piano: Job['piano'];
   let seal: Job['seal'];
 
@@ -99,6 +100,7 @@ export function foldAnew(ordered: readonly Entry[]): Job {
     switch (fact.kind) {
       case 'job-opened':
         opened = standing(entry, fact);
+        openedAt ??= opened.at;
         break;
       case 'piano-described':
         piano = standing(entry, fact);
@@ -208,7 +210,8 @@ export function foldAnew(ordered: readonly Entry[]): Job {
     id: first.job,
     title: opened?.title ?? message('untitled job'),
     customer: opened?.customer,
-    openedAt: opened?.at,
+    asks: opened?.asks,
+    openedAt,
     piano,
     sections: [...sections.values()].sort(
       (a, b) => a.firstKey - b.firstKey || (a.section < b.section ? -1 : 1),

@@ -38,6 +38,8 @@ export interface Job {
   readonly id: Ulid;
   readonly title: string;
   readonly customer: string | undefined;
+  /** What the customer asked for, in her own words. */
+  readonly asks: string | undefined;
   readonly openedAt: string | undefined;
   readonly piano: Piano | undefined;
   /** In order of their first key. */

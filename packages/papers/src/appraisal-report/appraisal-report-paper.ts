@@ -35,6 +35,7 @@ export function appraisalReportPaper(
       is: 'facts',
       rows: [
         { name: say('For'), value: job.customer ?? say('not named') },
+        ...(job.asks === undefined ? [] : [{ name: say('Asked for'), value: job.asks }]),
         { name: say('Job'), value: sayKnown(job.title, language) },
         ...pianoForOwner(job, language),
         { name: say('Looked at'), value: lookedAt(job, language) },

@@ -6,6 +6,7 @@ export const german: Catalogue = {
   'What we looked at, what we found, what it means for your piano, and what we suggest.':
     'Was wir angesehen haben, was wir gefunden haben, was es für Ihr Instrument bedeutet und was wir vorschlagen.',
   For: 'Für',
+  'Asked for': 'Gefragt ist',
   'not named': 'nicht genannt',
   Job: 'Auftrag',
   'Looked at': 'Angesehen',

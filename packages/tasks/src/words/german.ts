@@ -48,16 +48,20 @@ export const german: Catalogue = {
     'Das Messgerät wird nicht gespeichert ({what}): Eine Zahl über 0 ist nötig, gefunden wurde {found}. In der Einheit eingeben, die das Gerät anzeigt.',
   'Cannot read this description of a piano: {problem}':
     'Diese Beschreibung eines Instruments ist nicht lesbar: {problem}',
-  'the notes {first} to {last}': 'die Tasten {first} bis {last}',
+  "Cannot keep the compass {first} to {last}: it must hold every section, and the section '{section}' goes from {from} to {to}. Change that section first, or the compass.":
+    'Der Umfang {first} bis {last} lässt sich nicht festhalten: Er muss jeden Abschnitt enthalten, und der Abschnitt „{section}“ reicht von {from} bis {to}. Zuerst diesen Abschnitt ändern oder den Umfang.',
+  'Cannot keep the compass {first} to {last}: it must hold every reading, and {count, plural, one {# lies} other {# lie}} outside, such as at {note}. Take back what is not of this piano first, or change the compass.':
+    'Der Umfang {first} bis {last} lässt sich nicht festhalten: Er muss jeden Messwert enthalten, und {count, plural, one {# liegt} other {# liegen}} außerhalb, etwa bei {note}. Zuerst zurücknehmen, was nicht zu diesem Instrument gehört, oder den Umfang ändern.',
+  'the notes {first} to {last}': 'die Töne {first} bis {last}',
   "section '{section}'": 'Abschnitt „{section}“',
-  "Cannot keep these sections as '{lower}' (keys {lowerFirst} to {lowerLast}) and '{upper}' (keys {upperFirst} to {upperLast}) overlap: each note belongs to one section. Change where one of them begins or ends.":
-    'Die Abschnitte werden nicht gespeichert: „{lower}“ (Tasten {lowerFirst} bis {lowerLast}) und „{upper}“ (Tasten {upperFirst} bis {upperLast}) überschneiden sich, jeder Ton gehört zu einem Abschnitt. Anfang oder Ende eines davon ändern.',
-  "Cannot keep {what} as it leaves the compass: keys {first} to {last} are needed, {foundFirst} to {foundLast} were found. Correct the section, or the piano's compass.":
-    'Nicht gespeichert ({what}): außerhalb des Umfangs; nötig sind Tasten von {first} bis {last}, gefunden wurden {foundFirst} bis {foundLast}. Den Abschnitt oder den Umfang des Instruments berichtigen.',
+  "Cannot keep these sections as '{lower}' ({lowerFirst} to {lowerLast}) and '{upper}' ({upperFirst} to {upperLast}) overlap: each note belongs to one section. Change where one of them begins or ends.":
+    'Die Abschnitte werden nicht gespeichert: „{lower}“ ({lowerFirst} bis {lowerLast}) und „{upper}“ ({upperFirst} bis {upperLast}) überschneiden sich, jeder Ton gehört zu einem Abschnitt. Anfang oder Ende eines davon ändern.',
+  "Cannot keep {what} as it leaves the compass: {first} to {last} is needed, {foundFirst} to {foundLast} was found. Correct the section, or the piano's compass.":
+    'Nicht gespeichert ({what}): außerhalb des Umfangs; nötig ist {first} bis {last}, gefunden wurde {foundFirst} bis {foundLast}. Den Abschnitt oder den Umfang des Instruments berichtigen.',
   'Cannot note this as found after the strip: a sealed as-found record is needed, it is not sealed yet. Until then note it under Seen.':
     'Dies lässt sich nicht als nach dem Absaiten gefunden eintragen: Eine versiegelte Bestandsaufnahme ist nötig, sie ist noch nicht versiegelt. Bis dahin unter „Gesehen“ eintragen.',
-  'Cannot note damage at key {key}: this piano has keys {first} to {last}. Check the note.':
-    'An Taste {key} lässt sich kein Schaden eintragen: Dieses Instrument hat die Tasten {first} bis {last}. Den Ton prüfen.',
+  'Cannot note damage at {note}: this piano goes from {first} to {last}. Check the note.':
+    'Bei {note} lässt sich kein Schaden eintragen: Dieses Instrument reicht von {first} bis {last}. Den Ton prüfen.',
   "Cannot note damage in the section '{section}': this piano has {sections}. Choose one of them, or the whole piano.":
     'Im Abschnitt „{section}“ lässt sich kein Schaden eintragen: Dieses Instrument hat {sections}. Einen davon wählen oder das ganze Instrument.',
   'no section described': 'keinen beschriebenen Abschnitt',
@@ -115,8 +119,8 @@ export const german: Catalogue = {
   'a span of {span} m': 'eine Spanne von {span} m',
   'Cannot record this {quantity}: the span it was read over and whether the board was loaded are needed, {found} was found. Give the span, and loaded or unloaded.':
     'Nicht eingetragen ({quantity}): Nötig sind die Spanne der Messung und ob der Resonanzboden unter Last war, gefunden wurde {found}. Die Spanne angeben und „unter Last“ oder „ohne Last“.',
-  "Cannot record at key {key}: this piano has keys {first} to {last}. Check the note, or the piano's compass.":
-    'An Taste {key} lässt sich nichts eintragen: Dieses Instrument hat die Tasten {first} bis {last}. Den Ton oder den Umfang des Instruments prüfen.',
+  "Cannot record at {note}: this piano goes from {first} to {last}. Check the note, or the piano's compass.":
+    'Bei {note} lässt sich nichts eintragen: Dieses Instrument reicht von {first} bis {last}. Den Ton oder den Umfang des Instruments prüfen.',
   'Cannot seal the as-found record: no open gap is needed, {count} were found ({names}). Record each, or accept it by name with a reason.':
     'Die Bestandsaufnahme lässt sich nicht versiegeln: Keine Lücke darf offen sein, {count} wurden gefunden ({names}). Jede aufnehmen oder einzeln mit Grund hinnehmen.',
   "Cannot accept the gap '{name}': the strip check has no open gap of that name. Take a name from its list.":

@@ -1,6 +1,6 @@
 import { english, type Language, noteName, parseNote } from '@becket/core';
 import { type ReadingQuantityName, readingQuantities } from '@becket/journal';
-import { type ReadingToRecord, recordReadings, withdrawEntry } from '@becket/tasks';
+import { type ReadingToRecord, recordReadings, takeBackEntry } from '@becket/tasks';
 import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Field } from '../../parts/field.tsx';
@@ -121,7 +121,7 @@ export function AirPlace() {
               })}
               onClick={once(() =>
                 desk.run((context, id) =>
-                  withdrawEntry(context, id, one.entry, reason.trim() || say('taken back')),
+                  takeBackEntry(context, id, one.entry, { reason, otherwise: say('taken back') }),
                 ),
               )}
             >

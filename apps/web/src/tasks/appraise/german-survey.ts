@@ -59,6 +59,10 @@ export const german: Catalogue = {
   'Not on this piano as described: {things}.':
     'An diesem Instrument, wie es beschrieben ist, nicht vorhanden: {things}.',
   'Choose grand or vertical first.': 'Wählen Sie zuerst Flügel oder Klavier.',
+  'The job, the customer and what is asked for': 'Der Auftrag, der Kunde und was gewünscht ist',
+  'The job': 'Der Auftrag',
+  'Keep the job': 'Auftrag speichern',
+  'The job is kept.': 'Der Auftrag ist gespeichert.',
   'The description is kept.': 'Die Beschreibung ist gespeichert.',
   Sound: 'In Ordnung',
   'Not to be seen': 'Nicht zu sehen',

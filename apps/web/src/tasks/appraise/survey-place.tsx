@@ -8,7 +8,7 @@ import {
   surveyParts,
   surveyThings,
 } from '@becket/journal';
-import { recordFindings, withdrawEntry } from '@becket/tasks';
+import { recordFindings, takeBackEntry } from '@becket/tasks';
 import { useEffect, useRef, useState } from 'react';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
@@ -33,6 +33,7 @@ import {
   linesOf,
   newFindingForm,
   nextOpenPart,
+  photoPlaceOf,
   shortFinding,
   surveyPartNames,
   surveyProgress,
@@ -219,7 +220,7 @@ function Thing({
               })}
               onClick={once(() =>
                 desk.run((context, id) =>
-                  withdrawEntry(context, id, line.entry, reason.trim() || say('taken back in the survey')),
+                  takeBackEntry(context, id, line.entry, { reason, otherwise: say('taken back in the survey') }),
                 ),
               )}
             >
@@ -376,7 +377,7 @@ function FindingSheet({
         })}
       </div>
       <TakePhoto
-        place={() => ({ ...(form.section === '' ? {} : { section: form.section }) })}
+        place={() => photoPlaceOf(form)}
         shows={form.what.trim() || say(surveyThings[thing].label)}
         reason={reason}
         onKept={(digest) => setForm((now) => ({ ...now, photos: [...now.photos, digest] }))}

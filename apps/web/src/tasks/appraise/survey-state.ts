@@ -150,6 +150,15 @@ export function findingOf(
   };
 }
 
+/** Where a photo of a finding belongs: at what is typed of its place so far, a note that cannot be read left out. */
+export function photoPlaceOf(form: FindingForm): FindingToRecord['place'] {
+  try {
+    return placeOf(form);
+  } catch {
+    return placeOf({ ...form, note: '' });
+  }
+}
+
 /** A thing answered in one tap. */
 export function shortFinding(
   thing: SurveyThing,

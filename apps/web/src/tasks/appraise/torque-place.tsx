@@ -1,6 +1,6 @@
 import { noteName } from '@becket/core';
 import { pinFeels, type StandingReading } from '@becket/journal';
-import { pinTorqueMap, recordReadings, withdrawEntry } from '@becket/tasks';
+import { pinTorqueMap, recordReadings, takeBackEntry } from '@becket/tasks';
 import { type FormEvent, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
@@ -130,7 +130,7 @@ function TorqueEntry({ wanted }: { wanted: { key: number; string: number } | und
   async function undo(): Promise<void> {
     if (last === undefined) return;
     const done = await desk.run((context, id) =>
-      withdrawEntry(context, id, last.entry, reason.trim() || say('taken back at once')),
+      takeBackEntry(context, id, last.entry, { reason, otherwise: say('taken back at once') }),
     );
     if (done !== undefined) setKept((now) => now.slice(0, -1));
     field.current?.focus();
@@ -269,10 +269,12 @@ function TorqueReadings({ readings }: { readings: readonly StandingReading[] }) 
   const language = useLanguage();
   const { localDay, plain, say } = language;
   const { desk } = useDesk();
+  const [reason, setReason] = useState('');
   if (readings.length === 0) return null;
   return (
     <details className="torque-readings">
       <summary>{say('All {readings} readings as they were taken', { readings: readings.length })}</summary>
+      <ReasonHere reason={reason} onChange={setReason} />
       <TableFrame label={say('Torque readings')}>
         <table className="table">
           <thead>
@@ -321,7 +323,10 @@ function TorqueReadings({ readings }: { readings: readonly StandingReading[] }) 
                       })}
                       onClick={once(() =>
                         desk.run((context, id) =>
-                          withdrawEntry(context, id, one.entry, say('taken back in the torque list')),
+                          takeBackEntry(context, id, one.entry, {
+                            reason,
+                            otherwise: say('taken back in the torque list'),
+                          }),
                         ),
                       )}
                     >
