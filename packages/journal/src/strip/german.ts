@@ -19,6 +19,18 @@ export const german: Catalogue = {
     'Ist der Stab gelöst, kann niemand mehr sagen, wie weit er die Saiten abgelenkt hat.',
   'the new strings may not lie where the hammers strike.':
     'Die neuen Saiten liegen vielleicht nicht dort, wo die Hämmer anschlagen.',
+  'the maker of the bass strings would have to guess where the winding starts.':
+    'Wo die Umspinnung beginnt, müsste der Hersteller der Basssaiten raten.',
+  'the maker of the bass strings would have to guess where the winding ends.':
+    'Wo die Umspinnung endet, müsste der Hersteller der Basssaiten raten.',
+  'which pin a wire lay on cannot be seen once it is off.':
+    'Auf welchem Stift ein Draht lag, ist nach dem Abnehmen nicht mehr zu sehen.',
+  'a size that is stamped there says what the maker meant, and goes with a new bridge cap.':
+    'Eine eingeschlagene Nummer sagt, was der Hersteller wollte, und verschwindet mit einem neuen Stegdoppel.',
+  'At what pitch the piano stood is not recorded: how far the new strings raise it cannot be said later.':
+    'Auf welcher Stimmhöhe das Instrument stand, ist nicht aufgenommen: Wie weit die neuen Saiten es anheben, lässt sich später nicht mehr sagen.',
+  'The crown of the soundboard under load is not recorded: without strings only the unloaded one is left.':
+    'Die Wölbung des Resonanzbodens unter Last ist nicht aufgenommen: Ohne Saiten bleibt nur die unbelastete.',
   'new bridge pins would have to be set out by guess.':
     'Neue Stegstifte müssten nach Gefühl angerissen werden.',
   'which strings shared a wire cannot be seen once they are off.':

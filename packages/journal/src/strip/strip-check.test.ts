@@ -22,7 +22,9 @@ const described: Fact[] = [
     frontTermination: 'agraffe',
   },
   { kind: 'unisons-described', v: 1, firstKey: 40, lastKey: 42, strings: 3, winding: 'plain', layers: 0 },
-  ...(['loops', 'bearing', 'felts', 'punchings', 'bars', 'dampers', 'spacing'] as const).map(
+  ...(
+    ['loops', 'bearing', 'felts', 'punchings', 'bars', 'dampers', 'spacing', 'hitch-pins', 'stamps'] as const
+  ).map(
     (thing): Fact => ({
       kind: 'observation',
       v: 1,
@@ -40,6 +42,8 @@ const described: Fact[] = [
   },
   { kind: 'reading-absent', v: 1, quantity: 'front-length', place: { section: 'tenor' }, answer: 'none' },
   { kind: 'reading-absent', v: 1, quantity: 'back-length', place: { section: 'tenor' }, answer: 'none' },
+  { kind: 'reading-absent', v: 1, quantity: 'pitch-offset', place: {}, answer: 'does not apply' },
+  { kind: 'reading-absent', v: 1, quantity: 'soundboard-crown', place: {}, answer: 'none' },
 ];
 const length = (key: number): Fact => ({
   kind: 'reading',
@@ -151,6 +155,73 @@ describe('stripCheck()', () => {
       (fact) => !(fact.kind === 'observation' && fact.thing === 'dampers'),
     );
     expect(openNames(withoutDampers)).toEqual(['dampers/tenor']);
+  });
+
+  it('asks once for the pitch as found and for the crown under load, which the survey may have told in words', () => {
+    const without = (quantity: string) =>
+      [...described, ...readings].filter(
+        (fact) => !(fact.kind === 'reading-absent' && fact.quantity === quantity),
+      );
+    const read = { kind: 'reading', v: 1, origin: 'measured', stage: 'as found' } as const;
+    expect(openNames(without('pitch-offset'))).toEqual(['pitch-offset/piano']);
+    const pitch: Fact = {
+      ...read,
+      quantity: 'pitch-offset',
+      place: { key: 49 },
+      value_si: -64,
+      asRead: { value: -64, unit: 'cents' },
+    };
+    expect(openNames([...without('pitch-offset'), pitch])).toEqual([]);
+    const crown = (loaded: boolean): Fact => ({
+      ...read,
+      quantity: 'soundboard-crown',
+      place: { section: 'tenor' },
+      value_si: 0.0015,
+      asRead: { value: 1.5, unit: 'mm' },
+      span_m: 1.1,
+      loaded,
+    });
+    expect(openNames([...without('soundboard-crown'), crown(false)])).toEqual(['soundboard-crown/piano']);
+    expect(openNames([...without('soundboard-crown'), crown(true)])).toEqual([]);
+    const survey = (is: 'sound' | 'could not be seen'): Fact => ({
+      kind: 'finding',
+      v: 1,
+      thing: 'board-crown',
+      place: {},
+      answer: { is },
+    });
+    expect(openNames([...without('soundboard-crown'), survey('could not be seen')])).toEqual([
+      'soundboard-crown/piano',
+    ]);
+    expect(openNames([...without('soundboard-crown'), survey('sound')])).toEqual([]);
+  });
+
+  it('asks where the winding starts and how long it is in a section that has wound strings', () => {
+    const wound = [...described, ...readings].map(
+      (fact): Fact =>
+        fact.kind === 'unisons-described' ? { ...fact, winding: 'wound', layers: 1, strings: 1 } : fact,
+    );
+    const open = openNames(wound).filter((name) => name.endsWith('/tenor'));
+    expect(open).toContain('loop-to-winding/tenor');
+    expect(open).toContain('winding-length/tenor');
+    const start: Fact = {
+      kind: 'reading',
+      v: 1,
+      quantity: 'loop-to-winding',
+      place: { key: 41, string: 1 },
+      value_si: 0.12,
+      asRead: { value: 120, unit: 'mm' },
+      origin: 'measured',
+      stage: 'as found',
+    };
+    expect(openNames([...wound, start])).not.toContain('loop-to-winding/tenor');
+  });
+
+  it('asks for hitch pins and stamps as for the other things that are seen', () => {
+    const without = (thing: string) =>
+      [...described, ...readings].filter((fact) => !(fact.kind === 'observation' && fact.thing === thing));
+    expect(openNames(without('stamps'))).toEqual(['stamps/tenor']);
+    expect(openNames(without('hitch-pins'))).toEqual(['hitch-pins/tenor']);
   });
 
   it('fails while the piano is not described', () => {

@@ -2,7 +2,7 @@ import { english, type Language, type Message, message, noteName } from '@becket
 import { type ObservedThing, observedThings } from '../facts/answer.ts';
 import type { Place } from '../facts/place.ts';
 import { type ReadingQuantityName, readingQuantities } from '../facts/reading-quantities.ts';
-import type { Job, Section } from '../fold/job.ts';
+import type { Job, Section, StandingReading } from '../fold/job.ts';
 import { type AsFoundNote, asFoundRecord } from '../record/as-found-record.ts';
 import { measuredAnswer, notesWithoutWinding } from './measured-answer.ts';
 
@@ -20,7 +20,13 @@ export interface Gap {
   readonly rank: GapRank;
   /** One sentence: what is missing where, what was found instead, and what it costs later. */
   readonly sentence: string;
-  readonly accepted?: { readonly by: string; readonly reason: string; readonly at: string };
+  readonly accepted?: {
+    readonly by: string;
+    readonly reason: string;
+    readonly at: string;
+    /** The entry that accepted it, by which that can be taken back. */
+    readonly entry: string;
+  };
 }
 
 export interface StripCheck {
@@ -38,6 +44,8 @@ const rankOfQuantity: Partial<Record<ReadingQuantityName, GapRank>> = {
   'pressure-bar-height': 'lost for ever',
   'strike-line-spacing': 'costly',
   'bridge-spacing': 'costly',
+  'loop-to-winding': 'costly',
+  'winding-length': 'costly',
 };
 
 const costOfQuantity: Partial<Record<ReadingQuantityName, Message>> = {
@@ -54,6 +62,8 @@ const costOfQuantity: Partial<Record<ReadingQuantityName, Message>> = {
   'pressure-bar-height': message('once the bar is loosened nobody can say how far it bent the strings.'),
   'strike-line-spacing': message('the new strings may not lie where the hammers strike.'),
   'bridge-spacing': message('new bridge pins would have to be set out by guess.'),
+  'loop-to-winding': message('the maker of the bass strings would have to guess where the winding starts.'),
+  'winding-length': message('the maker of the bass strings would have to guess where the winding ends.'),
 };
 
 /** Things looked at section by section; an observation without a section speaks for the whole piano. */
@@ -76,13 +86,23 @@ const neededThings: readonly { thing: ObservedThing; rank: GapRank; cost: Messag
     cost: message('which damper stood where has to be found out one by one.'),
   },
   { thing: 'bars', rank: 'costly', cost: message('the place of a movable piece has to be guessed.') },
+  {
+    thing: 'hitch-pins',
+    rank: 'convenient',
+    cost: message('which pin a wire lay on cannot be seen once it is off.'),
+  },
+  {
+    thing: 'stamps',
+    rank: 'convenient',
+    cost: message('a size that is stamped there says what the maker meant, and goes with a new bridge cap.'),
+  },
 ];
 
 /** Readings wanted at least once in each section, and what may be said in words instead of them. */
 const neededOncePerSection: readonly {
   readonly quantity: ReadingQuantityName;
   readonly orThing?: ObservedThing;
-  readonly isNeeded?: (section: Section) => boolean;
+  readonly isNeeded?: (section: Section, notes: readonly AsFoundNote[]) => boolean;
 }[] = [
   { quantity: 'pin-diameter' },
   { quantity: 'front-length' },
@@ -93,6 +113,8 @@ const neededOncePerSection: readonly {
     quantity: 'pressure-bar-height',
     isNeeded: ({ frontTermination }) => frontTermination === 'pressure bar',
   },
+  { quantity: 'loop-to-winding', isNeeded: (_, notes) => notes.some(({ winding }) => winding === 'wound') },
+  { quantity: 'winding-length', isNeeded: (_, notes) => notes.some(({ winding }) => winding === 'wound') },
 ];
 
 /**
@@ -101,7 +123,8 @@ const neededOncePerSection: readonly {
  * A reading closes a gap; so does the answer *none* or *does not apply*. *Unknown* does not: it says that somebody
  * looked in vain, and the gap has to be accepted by name and reason. A thing of a section is answered in words, or by
  * what was measured of it: its soft parts, its plate parts, the wire of every string. The height of a pressure bar is
- * asked for where there is one.
+ * asked for where there is one, where the winding starts and how long it is where strings are wound; pitch and loaded crown
+ * once of the whole piano.
  *
  * @param language  of what is missing and of the sentences; the names of gaps are the same in every language
  */
@@ -119,6 +142,7 @@ export function stripCheck(job: Job, language: Language = english): StripCheck {
       }),
     );
   }
+  if (job.piano !== undefined) found.push(...gapsOfPiano(job, language));
   const record = asFoundRecord(job);
   for (const note of record.notes) found.push(...gapsOfNote(note, language));
   if (job.piano !== undefined && job.sections.length === 0) {
@@ -149,11 +173,52 @@ export function stripCheck(job: Job, language: Language = english): StripCheck {
       const accepted = acceptedByName.get(one.name);
       return accepted === undefined
         ? one
-        : { ...one, accepted: { by: accepted.by, reason: accepted.reason, at: accepted.at } };
+        : { ...one, accepted: { by: accepted.by, reason: accepted.reason, at: accepted.at, entry: accepted.entry },
+          };
     })
     .sort((a, b) => gapRanks.indexOf(a.rank) - gapRanks.indexOf(b.rank));
   const openGaps = gaps.filter((one) => one.accepted === undefined);
   return { gaps, openGaps, isPassed: job.piano !== undefined && openGaps.length === 0 };
+}
+
+/** What is read of the piano as a whole, and goes with the pull of the strings. */
+function gapsOfPiano(job: Job, { say }: Language): Gap[] {
+  const isAnswered = (quantity: ReadingQuantityName): boolean =>
+    job.absences.some((one) => one.quantity === quantity && one.answer !== 'unknown');
+  const isRead = (quantity: ReadingQuantityName, isMeant: (reading: StandingReading) => boolean): boolean =>
+    isAnswered(quantity) ||
+    job.readings.some((one) => one.quantity === quantity && one.stage === 'as found' && isMeant(one));
+  // The survey may have told of the crown in words.
+  const isCrownSeen = job.findings.some(
+    ({ thing, answer, copiedFrom }) =>
+      thing === 'board-crown' && copiedFrom === undefined && answer.is !== 'could not be seen',
+  );
+  const gaps: Gap[] = [];
+  if (!isRead('pitch-offset', () => true))
+    gaps.push(
+      gap({
+        name: 'pitch-offset/piano',
+        place: {},
+        what: say(readingQuantities['pitch-offset'].label),
+        rank: 'lost for ever',
+        sentence: say(
+          'At what pitch the piano stood is not recorded: how far the new strings raise it cannot be said later.',
+        ),
+      }),
+    );
+  if (!isCrownSeen && !isRead('soundboard-crown', ({ loaded }) => loaded !== false))
+    gaps.push(
+      gap({
+        name: 'soundboard-crown/piano',
+        place: {},
+        what: say(readingQuantities['soundboard-crown'].label),
+        rank: 'lost for ever',
+        sentence: say(
+          'The crown of the soundboard under load is not recorded: without strings only the unloaded one is left.',
+        ),
+      }),
+    );
+  return gaps;
 }
 
 function gapsOfNote(note: AsFoundNote, { say }: Language): Gap[] {
@@ -234,7 +299,7 @@ function gapsOfSection(
   }
   gaps.push(...windingGaps(job, { section, notes: own }, language));
   for (const { quantity, orThing, isNeeded } of neededOncePerSection) {
-    if (isNeeded?.(described) === false) continue;
+    if (isNeeded?.(described, own) === false) continue;
     if (orThing !== undefined && seenOf(orThing).some(({ answer }) => answer.is !== 'unknown')) continue;
     const isRead =
       own.some((note) => note.figures[quantity] !== undefined) ||

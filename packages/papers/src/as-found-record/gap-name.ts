@@ -25,6 +25,12 @@ const things: ReadonlyMap<string, Message> = new Map<string, Message>([
   ['punchings', message('[name of a gap] punchings')],
   ['dampers', message('[name of a gap] dampers')],
   ['bars', message('[name of a gap] bars')],
+  ['hitch-pins', message('[name of a gap] hitch-pins')],
+  ['stamps', message('[name of a gap] stamps')],
+  ['loop-to-winding', message('[name of a gap] loop-to-winding')],
+  ['winding-length', message('[name of a gap] winding-length')],
+  ['pitch-offset', message('[name of a gap] pitch-offset')],
+  ['soundboard-crown', message('[name of a gap] soundboard-crown')],
 ]);
 
 /**
