@@ -3,12 +3,16 @@ import { english, inInches, inMillimetres, type Language, metres } from '@becket
 /** The two ways a length is read in this trade. */
 export type LengthUnit = 'mm' | 'in';
 
-/** How finely a length is told: a wire diameter to a micrometre, a string length to a tenth of a millimetre. */
-export type LengthKind = 'diameter' | 'length';
+/**
+ * How finely a length is told: a wire diameter to a micrometre, a string length to a tenth of a millimetre, what is thin
+ * or small to the hundredth where it has one.
+ */
+export type LengthKind = 'diameter' | 'length' | 'thin';
 
 const digits: Record<LengthKind, Record<LengthUnit, number>> = {
   diameter: { mm: 3, in: 4 },
   length: { mm: 1, in: 3 },
+  thin: { mm: 2, in: 3 },
 };
 
 export const otherUnit = (unit: LengthUnit): LengthUnit => (unit === 'mm' ? 'in' : 'mm');
@@ -22,7 +26,9 @@ export function lengthNumber(
 ): string {
   const length = metres(length_m);
   const value = unit === 'mm' ? inMillimetres(length) : inInches(length);
-  return fixed(value, digits[kind][unit]);
+  // A felt of 3.0 mm was read to a tenth; a punching of 0.35 mm was not.
+  const isTenths = kind === 'thin' && unit === 'mm' && Math.abs(value * 10 - Math.round(value * 10)) < 1e-6;
+  return fixed(value, isTenths ? 1 : digits[kind][unit]);
 }
 
 /** '1.025 mm' */

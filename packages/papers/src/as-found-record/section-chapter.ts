@@ -291,7 +291,7 @@ function softPartCell(answer: FactOf<'soft-part'>['answer'], unit: LengthUnit, l
     colour,
     thickness_m === undefined
       ? undefined
-      : say('thickness {length}', { length: lengthInWords(thickness_m, 'length', unit, language) }),
+      : say('thickness {length}', { length: lengthInWords(thickness_m, 'thin', unit, language) }),
     width_m === undefined
       ? undefined
       : say('width {length}', { length: lengthInWords(width_m, 'length', unit, language) }),

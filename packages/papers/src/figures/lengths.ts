@@ -4,21 +4,28 @@ import type { Cell, TableColumn } from '../page-tree.ts';
 /** Which unit stands first, and so in full ink; the other stands beside it. */
 export type LengthUnit = 'mm' | 'in';
 
-/** How far a kind of length deserves to be printed: a micrometer reads the first, a rule the second. */
-export type LengthKind = 'diameter' | 'length';
+/**
+ * How far a kind of length deserves to be printed: a micrometer reads the first, a rule the second; what is thin or small
+ * is printed to the hundredth of a millimetre where it has one.
+ */
+export type LengthKind = 'diameter' | 'length' | 'thin';
 
 const decimals: Readonly<Record<LengthKind, Readonly<Record<LengthUnit, number>>>> = {
   diameter: { mm: 3, in: 4 },
   length: { mm: 1, in: 2 },
+  thin: { mm: 2, in: 3 },
 };
 
 /**
  * A length in one unit, without the unit's name.
  * @example lengthText(0.00105, 'mm', 'diameter', english)  // = 1.050
+ * @example lengthText(0.00035, 'mm', 'thin', english)  // = 0.35
  */
 export function lengthText(length: number, unit: LengthUnit, kind: LengthKind, { fixed }: Language): string {
   // Nine digits first: 1.02175 m is 1021.7499… mm in binary, and should be rounded as the 1021.75 that was read.
-  return fixed(Number(lengthIn(length, unit).toPrecision(9)), decimals[kind][unit]);
+  const value = Number(lengthIn(length, unit).toPrecision(9));
+  const isTenths = kind === 'thin' && unit === 'mm' && Math.abs(value * 10 - Math.round(value * 10)) < 1e-6;
+  return fixed(value, isTenths ? 1 : decimals[kind][unit]);
 }
 
 /** A length in both units for running text: '1.050 mm (0.0413 in)'. */

@@ -3,6 +3,7 @@ import {
   type Absence,
   type AsFoundNote,
   type Figure,
+  isSmallQuantity,
   type ReadingQuantityName,
   readingQuantities,
   type StandingReading,
@@ -61,7 +62,7 @@ export function evidenceCells(
 }
 
 export const lengthKindOf = (quantity: ReadingQuantityName): LengthKind =>
-  quantity.endsWith('-diameter') ? 'diameter' : 'length';
+  quantity.endsWith('-diameter') ? 'diameter' : isSmallQuantity(quantity) ? 'thin' : 'length';
 
 /** What is said where there is no figure: the answer that was given, or that nobody has read it. */
 export const noFigureText = (absence: Absence | undefined, { say }: Language): string =>
