@@ -155,7 +155,10 @@ test('an instrument is described, and each string is read with it at its point',
       /Cannot record this wire diameter: a value from .* in is needed/,
     );
     await expect(first).toHaveValue('41');
-    await first.fill('');
+    // Left in its field it would be kept as a length of 41 mm once another quantity is read.
+    await page.getByLabel('What is read').selectOption('back-length');
+    await expect(first).toHaveValue('');
+    await expect(page.getByRole('button', { name: /^Take back 41/ })).toHaveCount(0);
   });
 
   await test.step('pins have their length and coils', async () => {
@@ -231,6 +234,10 @@ test('things seen are answered with a tap, and the three answers stay apart', as
   await expect(page.getByRole('button', { name: 'hitch pins: unknown' })).toHaveCount(0);
   await expect(open).toHaveText(new RegExp(`^${before - 2} of`));
   await expect(page.getByRole('radio', { name: `low treble, ${before - 2} open` })).toBeChecked();
+  // An answer given with the wrong finger is taken back, and the thing is open again.
+  await page.getByRole('button', { name: 'Change damper order, section low treble' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Take it back' }).click();
+  await expect(open).toHaveText(new RegExp(`^${before - 1} of`));
 });
 
 test('measured parts close their gaps; the let-down plan shows; after the seal damage becomes a change order', async ({

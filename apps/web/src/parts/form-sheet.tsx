@@ -19,14 +19,21 @@ interface Props {
   readonly children: ReactNode;
 }
 
-/** A form above the page: the problem, the fields, then keep or close. */
+const intoSight = (notice: HTMLElement | null): void => notice?.scrollIntoView({ block: 'nearest' });
+
+/** A form above the page: the fields, the problem, then keep or close. */
 export function FormSheet({ title, keep, canKeep = true, problem, more, onKeep, onClose, children }: Props) {
   const { say } = useLanguage();
   return (
     <Sheet title={title} isOpen onClose={onClose}>
       <form onSubmit={once(async () => canKeep && onKeep())}>
-        <Problem says={problem} />
         {children}
+        {problem !== undefined && (
+          // Beside the button that was tapped: at the head of a long form nobody would see it.
+          <div ref={intoSight}>
+            <Problem says={problem} />
+          </div>
+        )}
         <div className="button-row">
           <button type="submit" className="button strong" disabled={!canKeep}>
             {keep}

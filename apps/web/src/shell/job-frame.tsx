@@ -62,6 +62,8 @@ export function JobFrame({ job: id, task, part }: Props) {
       isFirst.current = false;
       return;
     }
+    // What went wrong elsewhere is not about this place.
+    desk.problem.set(undefined);
     // Another place starts at its top; Record goes to the note that is being looked at by itself.
     const goesToNote = task === 'record' && part === undefined && desk.selectedKey.get() !== undefined;
     if (!goesToNote) scrollTo(0, 0);

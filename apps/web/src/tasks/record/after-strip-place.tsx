@@ -72,7 +72,6 @@ export function AfterStripPlace() {
         )}
       </p>
       <form onSubmit={once(submit)} aria-label={say('Note damage')}>
-        <Problem says={problem} />
         {field('what', say('What was found'), say('such as a crack along the bridge pins'))}
         <div className="fields">
           <SectionField value={form.section} onChange={(section) => take({ section })} />
@@ -112,6 +111,7 @@ export function AfterStripPlace() {
           shows={form.what}
           onKept={(photo) => setForm((now) => ({ ...now, photo }))}
         />
+        <Problem says={problem} />
         <button type="submit" className="button strong">
           {say('Put it on the change order')}
         </button>

@@ -159,4 +159,11 @@ export const german: Catalogue = {
   '{is, select, new {Measure} other {Change}} {part}, section {section}':
     '{part}, Abschnitt {section}: {is, select, new {messen} other {ändern}}',
   '{loop}, twist {twist}': '{loop}, Drall {twist}',
+  'Take it back': 'Zurücknehmen',
+  "Cannot rename the section '{section}' or take it out: {count, plural, one {# thing is} other {# things are}} noted under that name and would lose {count, plural, one {its} other {their}} place. Keep the name, or take back first what is noted of it under Seen, in the survey and with the photos.":
+    'Der Abschnitt „{section}“ lässt sich nicht umbenennen oder herausnehmen: {count, plural, one {# Angabe steht} other {# Angaben stehen}} unter diesem Namen und {count, plural, one {verlöre ihren} other {verlören ihren}} Platz. Den Namen behalten oder zuerst zurücknehmen, was unter „Gesehen“, im Befund und bei den Fotos steht.',
+  'Take back the acceptance of {name}': 'Das Hinnehmen von {name} zurücknehmen',
+  'the acceptance was taken back': 'das Hinnehmen wurde zurückgenommen',
+  "Cannot keep the {what}: a length above 0 and up to {most} is needed, '{found}' was found. Check the unit and the decimal mark.":
+    'Nicht gespeichert ({what}): Nötig ist eine Länge über 0 und bis {most}, gefunden wurde „{found}“. Einheit und Dezimalzeichen prüfen.',
 };

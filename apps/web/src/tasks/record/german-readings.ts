@@ -58,8 +58,9 @@ export const german: Catalogue = {
   'Undo {title}': 'Rückgängig: {title}',
   'Ctrl Z': 'Strg Z',
   'Bring in a table': 'Tabelle einlesen',
-  'Nothing can be counted until the stringing is described.':
-    'Zählen lässt sich erst etwas, wenn der Bezug beschrieben ist.',
+  'Nothing can be counted until the stringing is described. {link}':
+    'Zählen lässt sich erst etwas, wenn der Bezug beschrieben ist. {link}',
+  'Describe it under Sections.': 'Unter „Abschnitte“ beschreiben.',
   '{known} of {needed} needed values are there.': '{known} von {needed} nötigen Werten sind da.',
   'How {undescribed, plural, one {# note is} other {# notes are}} strung is not described yet.':
     'Wie {undescribed, plural, one {# Ton bezogen ist} other {# Töne bezogen sind}}, ist noch nicht beschrieben.',

@@ -162,7 +162,7 @@ function Board({ section, strings, asked }: BoardProps) {
       const step = kept.get().at(-1);
       if (step === undefined) return;
       const done = await desk.run((context, id) =>
-        undoLoopStep(context, id, step, said.reason ?? say('taken back while recording')),
+        undoLoopStep(context, id, step, { ...said, otherwise: say('taken back while recording') }),
       );
       if (done === undefined) return;
       kept.set(kept.get().slice(0, -1));

@@ -155,7 +155,7 @@ test('a step is taken back whole, and nothing can be looped past the end of the 
   const { context, id, strings } = await board();
   const step = await keepAction(context, id, loopOnFrom(strings, 0)!, { at: 3, said: {} });
   expect(step.at).toBe(3);
-  await undoLoopStep(context, id, step, undefined);
+  await undoLoopStep(context, id, step, { otherwise: 'taken back' });
   const { entries } = await context.store.entries(id);
   expect(foldJob(entries).wirePaths).toEqual([]);
   expect(loopWithNext(strings, strings.length - 1)).toBeUndefined();

@@ -1,6 +1,6 @@
 import { english, type Language, noteName } from '@becket/core';
 import { type Job, type StringPlace, stringsInOrder, type Ulid } from '@becket/journal';
-import { type FactToRecord, recordFacts, type TaskContext, withdrawEntry } from '@becket/tasks';
+import { type FactToRecord, recordFacts, type TaskContext, takeBackEntry } from '@becket/tasks';
 import { type Observable, observable } from '../../parts/observable.ts';
 
 /** One string of a section, with what has been said of its wire. */
@@ -306,9 +306,8 @@ export async function undoLoopStep(
   context: TaskContext,
   job: Ulid,
   { entries }: LoopStep,
-  reason: string | undefined,
+  said: { readonly reason?: string | undefined; readonly otherwise: string },
 ): Promise<true> {
-  for (const entry of [...entries].reverse())
-    await withdrawEntry(context, job, entry, reason ?? 'taken back while recording');
+  for (const entry of [...entries].reverse()) await takeBackEntry(context, job, entry, said);
   return true;
 }

@@ -1,5 +1,5 @@
 import type { Standing } from '@becket/journal';
-import { withdrawEntry } from '@becket/tasks';
+import { takeBackEntry } from '@becket/tasks';
 import type { ReactNode } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
@@ -50,12 +50,34 @@ export function Line({
         aria-label={say('Take back {what}', { what: spoken })}
         onClick={once(() =>
           desk.run((context, id) =>
-            withdrawEntry(context, id, fact.entry, said.reason ?? say('taken back while recording')),
+            takeBackEntry(context, id, fact.entry, { ...said, otherwise: say('taken back while recording') }),
           ),
         )}
       >
         {say('Take back')}
       </button>
     </li>
+  );
+}
+
+/** In a form: takes back what stands there; what stood before it stands again. Nothing where nothing stands. */
+export function TakeItBack({ entry, onDone }: { entry: string | undefined; onDone: () => void }) {
+  const { say } = useLanguage();
+  const { desk } = useDesk();
+  const said = useSaidReason();
+  if (entry === undefined) return null;
+  return (
+    <button
+      type="button"
+      className="button"
+      onClick={once(async () => {
+        const done = await desk.run((context, id) =>
+          takeBackEntry(context, id, entry, { ...said, otherwise: say('taken back while recording') }),
+        );
+        if (done !== undefined) onDone();
+      })}
+    >
+      {say('Take it back')}
+    </button>
   );
 }

@@ -12,6 +12,8 @@ import {
   windingsOf,
 } from './parts-state.ts';
 
+const thickness = (fact: ReturnType<typeof softPartOf>): number =>
+  (fact as { answer: { thickness_m: number } }).answer.thickness_m;
 const felt = { part: 'felt', section: 'tenor', unit: 'mm' } as const;
 
 describe('softPartOf()', () => {
@@ -29,6 +31,29 @@ describe('softPartOf()', () => {
       answer: { is: 'unknown', reason: 'moths' },
     });
     expect(softPartOf({ ...form, answer: 'none' }, felt)).toMatchObject({ answer: { is: 'none' } });
+  });
+
+  test('a punching of 0.35 mm is told as that, and stays that when its colour is changed', () => {
+    const punchings = { ...felt, part: 'punchings' } as const;
+    for (const typed of ['0.35', '0.0145 in', '1/64', '2.5', '.0123456 in']) {
+      const first = softPartOf({ ...softPartForm(undefined, 'mm'), thickness: typed }, punchings);
+      for (const unit of ['mm', 'in'] as const) {
+        const form = softPartForm(first as Job['softParts'][number], unit);
+        const again = softPartOf({ ...form, colour: 'grey' }, { ...punchings, unit });
+        expect(thickness(again)).toBeCloseTo(thickness(first), 9);
+      }
+    }
+    const thin = softPartOf({ ...softPartForm(undefined, 'mm'), thickness: '0.35' }, punchings);
+    expect(softPartWords(thin as Job['softParts'][number], 'mm')).toBe('thick 0.35 mm (0.014 in)');
+  });
+
+  test('a slip of the unit is refused with the range and what was typed', () => {
+    const form = { ...softPartForm(undefined, 'mm'), thickness: '45' };
+    expect(() => softPartOf(form, felt)).toThrow(
+      "Cannot keep the thickness: a length above 0 and up to 30.0 mm (1.181 in) is needed, '45' was found. Check the unit and the decimal mark.",
+    );
+    expect(() => softPartOf({ ...form, thickness: '4', length: '4 m' }, felt)).toThrow('up to 3000.0 mm');
+    expect(() => softPartOf({ ...form, thickness: '0' }, felt)).toThrow('above 0');
   });
 
   test('refuses a felt of which nothing is said', () => {
@@ -147,4 +172,22 @@ test('a sample has a name and a label, and a note where it has one', () => {
   expect(sampleOf({ what: 'felt', label: 'F1', note: '' })).toMatchObject({ place: {} });
   expect(sampleOf({ what: 'wire', label: 'W', note: 'A4' })).toMatchObject({ place: { key: 49 } });
   expect(() => sampleOf({ what: 'wire', label: ' ', note: '' })).toThrow('the second was not found');
+});
+
+test('coils are typed as a fraction of a turn, and no inch is meant', () => {
+  const form: PlaceReadingForm = {
+    quantity: 'pin-coils',
+    value: '3 1/4',
+    unit: 'turns',
+    note: 'A4',
+    section: '',
+    point: '',
+    span: '',
+    loaded: 'not said',
+  };
+  expect(placeReadingOf(form, 'mm')).toMatchObject({ value: 3.25, unit: 'turns' });
+  expect(placeReadingOf({ ...form, quantity: 'pin-length', value: '2 3/8' }, 'mm')).toMatchObject({
+    value: 2.375,
+    unit: 'in',
+  });
 });

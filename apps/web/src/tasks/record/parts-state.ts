@@ -7,12 +7,16 @@ import {
   type ReadUnit,
   readingQuantities,
   type StandingReading,
+  softPartMost,
   unitsForDimension,
 } from '@becket/journal';
 import type { FactToRecord, ReadingToRecord } from '@becket/tasks';
 import type { LengthUnit } from '../../parts/length-text.ts';
-import { readTypedNumber } from '../../parts/typed-number.ts';
-import { bothUnits, typedLength } from './typed-length.ts';
+import { bothUnits, lengthToType, typedLength, typedLengthUpTo } from './typed-length.ts';
+import { readTypedReading } from './typed-reading.ts';
+
+/** No two points of a piano lie further apart. */
+const longestOnAPiano_m = 3;
 
 export const softParts = ['stringing braid', 'felt', 'punchings', 'pin bushings'] as const;
 export type SoftPart = (typeof softParts)[number];
@@ -37,7 +41,7 @@ export function softPartForm(
 ): SoftPartForm {
   const known = part?.answer.is === 'known' ? part.answer : undefined;
   const words = (length_m: number | undefined) =>
-    length_m === undefined ? '' : bothUnits(length_m, unit, 'length', language).replace(/ \(.*$/, '');
+    length_m === undefined ? '' : lengthToType(length_m, unit, language);
   return {
     answer: part?.answer.is ?? 'known',
     thickness: words(known?.thickness_m),
@@ -96,7 +100,7 @@ export function softPartWords(
   const { thickness_m, length_m, width_m, colour, where } = answer;
   const size = (value: number) => bothUnits(value, unit, 'length', language);
   return [
-    ...(thickness_m === undefined ? [] : [say('thick {size}', { size: size(thickness_m) })]),
+    ...(thickness_m === undefined ? [] : [say('thick {size}', { size: bothUnits(thickness_m, unit, 'thin', language) })]),
     ...(length_m === undefined ? [] : [say('long {size}', { size: size(length_m) })]),
     ...(width_m === undefined ? [] : [say('wide {size}', { size: size(width_m) })]),
     ...(colour === undefined ? [] : [colour]),
@@ -139,6 +143,7 @@ export function platePartOf(
     );
   const distances = form.distances.flatMap(({ from, distance }) => {
     const value = typedLength(distance, unit, say('distance'), language);
+    if (value !== undefined && value > longestOnAPiano_m) typedLengthUpTo(longestOnAPiano_m, distance, unit, say('distance'), language);
     const point = from.trim();
     if (value === undefined && point === '') return [];
     if (value === undefined || point === '')
@@ -264,7 +269,7 @@ export function placeReadingOf(
   const { say } = language;
   const { quantity } = form;
   const label = say(readingQuantities[quantity].label);
-  const typed = readTypedNumber(form.value, language);
+  const typed = readTypedReading(form.value, quantity, language);
   if (typed.is !== 'number')
     throw new RangeError(
       typed.is === 'problem'
@@ -282,8 +287,10 @@ export function placeReadingOf(
         { label },
       ),
     );
-  const span = typedLength(form.span, screenUnit, say('span'), language);
-  if (needs && (span === undefined || span === 0))
+  const span = needs
+    ? typedLengthUpTo(longestOnAPiano_m, form.span, screenUnit, say('span'), language)
+    : undefined;
+  if (needs && span === undefined)
     throw new RangeError(
       say(
         'Cannot record this {label}: the span it was read over is needed, none was found. Without it the figure says nothing.',
@@ -345,14 +352,14 @@ function text<Name extends string>(name: Name, words: string): { [N in Name]?: s
   return (said === '' ? {} : { [name]: said }) as { [N in Name]?: string };
 }
 
-function length<Name extends string>(
+function length<Name extends keyof typeof softPartMost>(
   name: Name,
   typed: string,
   unit: LengthUnit,
   what: string,
   language: Language = english,
 ): { [N in Name]?: number } {
-  const value = typedLength(typed, unit, what, language);
+  const value = typedLengthUpTo(softPartMost[name], typed, unit, what, language);
   return (value === undefined ? {} : { [name]: value }) as { [N in Name]?: number };
 }
 

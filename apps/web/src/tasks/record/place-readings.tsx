@@ -10,6 +10,7 @@ import { useObservable } from '../../parts/observable.ts';
 import { once } from '../../parts/once.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
+import { lengthKindOf } from '../../piano/length-kind.ts';
 import { InstrumentInHand } from './instrument-in-hand.tsx';
 import { inHandOf, instrumentInHand } from './instruments-state.ts';
 import { Line, PartHead } from './part-list.tsx';
@@ -59,7 +60,7 @@ export function PlaceReadings({ section }: { section: string | undefined }) {
               <strong>{label}</strong>, {where}
               {place.point !== undefined && `, ${place.point}`}:{' '}
               {dimension === 'length'
-                ? bothUnits(value_si, unit, 'length', language)
+                ? bothUnits(value_si, unit, lengthKindOf(quantity), language)
                 : `${plain(asRead.value)} ${unitWords(asRead.unit, language)}`}
               {span_m !== undefined &&
                 `, ${say('over a span of {span}', {

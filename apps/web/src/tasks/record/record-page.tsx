@@ -64,7 +64,7 @@ const partsIn = (isSealed: boolean): PartName[] =>
   (Object.keys(parts) as PartName[]).filter((one) => isSealed || one !== 'after-strip');
 
 export function RecordPage({ part }: { part: string | undefined }) {
-  const { say } = useLanguage();
+  const { say, sayNodes } = useLanguage();
   const { desk, job, record } = useDesk();
   const shownPhoto = digestOfPart(part);
   const wanted = shownPhoto === undefined ? part : 'photos';
@@ -94,7 +94,13 @@ export function RecordPage({ part }: { part: string | undefined }) {
         {job.piano !== undefined && (
           <p className="faint" data-progress>
             {needed === 0
-              ? say('Nothing can be counted until the stringing is described.')
+              ? sayNodes('Nothing can be counted until the stringing is described. {link}', {
+                  link: (
+                    <a href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'sections' })}>
+                      {say('Describe it under Sections.')}
+                    </a>
+                  ),
+                })
               : say('{known} of {needed} needed values are there.', { known, needed })}
             {undescribed > 0 && needed > 0
               ? ` ${say('How {undescribed, plural, one {# note is} other {# notes are}} strung is not described yet.', { undescribed })}`

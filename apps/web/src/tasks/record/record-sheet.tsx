@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { FormSheet } from '../../parts/form-sheet.tsx';
 import { useObservable } from '../../parts/observable.ts';
@@ -18,6 +18,11 @@ interface Props {
 export function RecordSheet({ onClose, onKeep, children, ...rest }: Props) {
   const { desk } = useDesk();
   const problem = useObservable(desk.problem);
+  // What went wrong before is not about this form, and what goes wrong in it is over when it is closed.
+  useEffect(() => {
+    desk.problem.set(undefined);
+    return () => desk.problem.set(undefined);
+  }, [desk]);
   return (
     <FormSheet
       {...rest}

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { keysLeft, stringingRuns } from './runs.ts';
+import { keysBetween, keysLeft, stringingRuns } from './runs.ts';
 
 const anyNote = fc.record({
   strings: fc.constantFrom(1, 2, 3),
@@ -36,4 +36,9 @@ test('stringingRuns() says of every key what the map says, in as few runs as the
       expect(left.reduce((sum, run) => sum + run.lastKey - run.firstKey + 1, 0)).toBe(88 - unisons.size);
     }),
   );
+});
+
+test('two notes are put in their order, whichever was typed first', () => {
+  expect(keysBetween('E2', ' a0 ')).toEqual({ firstKey: 1, lastKey: 20 });
+  expect(keysBetween('A0', 'E2')).toEqual({ firstKey: 1, lastKey: 20 });
 });

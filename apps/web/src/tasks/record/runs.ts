@@ -1,3 +1,4 @@
+import { english, type Language, parseNote } from '@becket/core';
 import type { UnisonDescription } from '@becket/journal';
 
 /** A run of neighbouring notes that are strung alike. */
@@ -7,6 +8,16 @@ export interface StringingRun {
   readonly strings: number;
   readonly winding: 'plain' | 'wound';
   readonly layers: number;
+}
+
+/** The keys from one typed note to another, the lower first whichever was typed first. Throws as `parseNote` does. */
+export function keysBetween(
+  one: string,
+  other: string,
+  language: Language = english,
+): { readonly firstKey: number; readonly lastKey: number } {
+  const keys = [one, other].map((note) => parseNote(note.trim(), undefined, language));
+  return { firstKey: Math.min(...keys), lastKey: Math.max(...keys) };
 }
 
 /** The stringing of the compass as runs, bass to treble. */

@@ -1,4 +1,4 @@
-import { keyRangeAt, type Language, message, noteName, parseNote } from '@becket/core';
+import { keyRangeAt, type Language, message, noteName } from '@becket/core';
 import { frontTerminations, type Section } from '@becket/journal';
 import { describeUnisons } from '@becket/tasks';
 import { useState } from 'react';
@@ -11,7 +11,7 @@ import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { ReasonField, useSaidReason } from './reason-field.tsx';
 import { RecordSheet } from './record-sheet.tsx';
-import { keysLeft, type StringingRun, stringingRuns } from './runs.ts';
+import { keysBetween, keysLeft, type StringingRun, stringingRuns } from './runs.ts';
 import { formOfSection, keepSection, type SectionForm, takeSectionOut } from './section-form.ts';
 
 /** Where the struts and breaks are, and how the notes are strung. */
@@ -69,7 +69,7 @@ function Sections() {
                   <td>{rangeWords(section, language)}</td>
                   <td>{section.bridge === 'unknown' ? say('unknown') : section.bridge}</td>
                   <td>{say(section.frontTermination)}</td>
-                  <td>
+                  <td className="reach">
                     <button
                       type="button"
                       className="button quiet"
@@ -153,7 +153,10 @@ function SectionSheet({ form: start, before, onClose }: SectionSheetProps) {
             className="button quiet"
             onClick={once(async () => {
               const done = await desk.run((context, id) =>
-                takeSectionOut(context, id, before, reason ?? say('not a section of this piano')),
+                takeSectionOut(context, id, before, {
+                  reason,
+                  otherwise: say('not a section of this piano'),
+                }),
               );
               if (done) onClose();
             })}
@@ -224,7 +227,7 @@ function Stringing() {
                   <th scope="row">{rangeWords(run, language)}</th>
                   <td>{run.strings}</td>
                   <td>{say(kindWords[`${run.winding}/${run.layers}` as Kind])}</td>
-                  <td>
+                  <td className="reach">
                     <button
                       type="button"
                       className="button quiet"
@@ -278,8 +281,7 @@ function StringingSheet({ run, onClose }: { run: Partial<StringingRun>; onClose:
         desk.run(async (context, id) =>
           describeUnisons(context, id, [
             {
-              firstKey: parseNote(first, undefined, language),
-              lastKey: parseNote(last, undefined, language),
+              ...keysBetween(first, last, language),
               strings: Number(strings),
               winding,
               layers: Number(layers),

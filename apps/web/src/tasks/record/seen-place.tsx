@@ -4,6 +4,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
+import { TakeItBack } from './part-list.tsx';
 import { PlaceReadings } from './place-readings.tsx';
 import { PlateParts } from './plate-parts.tsx';
 import { ReasonField, useSaidReason } from './reason-field.tsx';
@@ -172,6 +173,7 @@ function SeenSheet({
       title={title}
       keep={say('Keep the note')}
       onClose={onClose}
+      more={<TakeItBack entry={one.seen?.entry} onDone={onClose} />}
       onKeep={() =>
         desk.run((context, id) =>
           keepSeen(context, id, { thing: one.thing, section, seen: one.seen }, form, said, language),

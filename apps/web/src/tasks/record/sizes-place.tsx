@@ -1,5 +1,5 @@
 import { noteName } from '@becket/core';
-import { type InferredWireSizes, recordFacts, wireLatticeNames, withdrawEntry } from '@becket/tasks';
+import { type InferredWireSizes, recordFacts, takeBackEntry, wireLatticeNames } from '@becket/tasks';
 import { useEffect, useState } from 'react';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
@@ -97,7 +97,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
   return (
     <>
       <p data-numbering>{numberingSentence(sizes, language)}</p>
-      {sizes.next !== undefined && (
+      {sizes.next !== undefined && doubtful.length > 0 && (
         <div className="notice next-string">
           <p>{sizes.next.sentence}</p>
           <button type="button" className="button" onClick={() => measure(sizes.next!.key)}>
@@ -235,7 +235,7 @@ function Stamps() {
                 aria-label={say('Take back the stamp {text} at {note}', { text, note: noteName(key) })}
                 onClick={once(() =>
                   desk.run((context, id) =>
-                    withdrawEntry(context, id, entry, said.reason ?? say('taken back while recording')),
+                    takeBackEntry(context, id, entry, { ...said, otherwise: say('taken back while recording') }),
                   ),
                 )}
               >

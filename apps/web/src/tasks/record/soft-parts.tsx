@@ -5,8 +5,8 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
-import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
+import { TakeItBack } from './part-list.tsx';
 import { type SoftPart, softPartForm, softPartOf, softParts, softPartWords } from './parts-state.ts';
 import { useSaidReason } from './reason-field.tsx';
 import { RecordSheet } from './record-sheet.tsx';
@@ -22,45 +22,33 @@ export function SoftParts({ section }: { section: string }) {
   return (
     <section aria-labelledby="soft-parts">
       <h3 id="soft-parts">{say('Felt, braid, punchings and bushings')}</h3>
-      <TableFrame label={say('Soft parts of {section}', { section })}>
-        <table className="table">
-          <tbody>
-            {softParts.map((part) => {
-              const known = job.softParts.find((one) => one.section === section && one.part === part);
-              const verb = known === undefined ? say('Measure') : say('Change');
-              return (
-                <tr key={part}>
-                  <th scope="row">{say(part)}</th>
-                  <td className="seen-words">
-                    {known === undefined ? (
-                      <span className="faint">{say('nothing measured')}</span>
-                    ) : (
-                      softPartWords(known, unit, language)
-                    )}
-                  </td>
-                  <td className="number">
-                    <button
-                      type="button"
-                      className="button quiet"
-                      aria-label={say(
-                        '{is, select, new {Measure} other {Change}} {part}, section {section}',
-                        {
-                          is: known === undefined ? 'new' : 'known',
-                          part: say(part),
-                          section,
-                        },
-                      )}
-                      onClick={() => setOpen(part)}
-                    >
-                      {verb}
-                    </button>
-                  </td>
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      </TableFrame>
+      <ul className="seen-list" aria-label={say('Soft parts of {section}', { section })}>
+        {softParts.map((part) => {
+          const known = job.softParts.find((one) => one.section === section && one.part === part);
+          return (
+            <li key={part}>
+              <strong>{say(part)}</strong>
+              <span className={known === undefined ? 'faint' : undefined}>
+                {known === undefined ? say('nothing measured') : softPartWords(known, unit, language)}
+              </span>
+              <span className="button-row seen-answers">
+                <button
+                  type="button"
+                  className="button"
+                  aria-label={say('{is, select, new {Measure} other {Change}} {part}, section {section}', {
+                    is: known === undefined ? 'new' : 'known',
+                    part: say(part),
+                    section,
+                  })}
+                  onClick={() => setOpen(part)}
+                >
+                  {known === undefined ? say('Measure') : say('Change')}
+                </button>
+              </span>
+            </li>
+          );
+        })}
+      </ul>
       {open !== undefined && (
         <SoftPartSheet part={open} section={section} onClose={() => setOpen(undefined)} />
       )}
@@ -74,9 +62,10 @@ function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: st
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const said = useSaidReason();
+  const standing = job.softParts.find((one) => one.section === section && one.part === part);
   const [form, setForm] = useState(() =>
     softPartForm(
-      job.softParts.find((one) => one.section === section && one.part === part),
+      standing,
       unit,
       language,
     ),
@@ -87,6 +76,7 @@ function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: st
       title={say('{part}, section {section}', { part: say(part), section })}
       keep={say('Keep it')}
       onClose={onClose}
+      more={<TakeItBack entry={standing?.entry} onDone={onClose} />}
       onKeep={() =>
         desk.run(async (context, id) =>
           recordFacts(context, id, [{ ...softPartOf(form, { part, section, unit }, language), ...said }]),

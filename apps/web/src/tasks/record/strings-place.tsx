@@ -8,7 +8,6 @@ import {
   useEffect,
   useMemo,
   useRef,
-  useState,
 } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
@@ -30,13 +29,13 @@ import { reasonFor, recordViewOf, takeBack, undoStep } from './record-state.ts';
 import { SectionChoice, useSection } from './section-choice.tsx';
 import {
   commitString,
-  newStringRound,
   pointsOf,
   quantitiesIn,
   type StringRound,
   type StringRow,
   stringQuantities,
   stringReadingWords,
+  stringRoundOf,
   stringRows,
   unitInHand,
 } from './strings-state.ts';
@@ -54,7 +53,8 @@ export function StringsPlace() {
   const shown = useObservable(view);
   const inHand = useObservable(inHandOf(desk.id));
   const section = useSection();
-  const [wanted, setRound] = useState(newStringRound);
+  const wantedRound = stringRoundOf(desk.id);
+  const wanted = useObservable(wantedRound);
   const inTurn = useRef(queue());
   const active = useRef<string>(undefined);
 
@@ -201,7 +201,7 @@ export function StringsPlace() {
     <section aria-labelledby="strings" className="strings-place">
       <h2 id="strings">{say('String by string')}</h2>
       <SectionChoice />
-      <RoundFields round={round} offered={offered} onChange={setRound} />
+      <RoundFields round={round} offered={offered} onChange={wantedRound.set} />
       <ReasonField />
       {rows.length === 0 ? (
         <p className="notice">{say('How the notes of this section are strung is not described yet.')}</p>
@@ -226,7 +226,8 @@ export function StringsPlace() {
           >
             {rows.map((row) => (
               <Row
-                key={row.name}
+                // What was refused stands in its field: of another quantity it would be kept as that.
+                key={`${quantity}/${row.name}`}
                 row={row}
                 question={questionOf(row)}
                 quantity={quantity}

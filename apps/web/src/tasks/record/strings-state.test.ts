@@ -95,11 +95,14 @@ describe('readings string by string', () => {
     const { context, id, enter } = await start();
     await enter(1, '7.10', { quantity: 'pin-diameter', point: 'below the coils' });
     await enter(1, '3.25', { quantity: 'pin-coils' });
+    // Coils are counted in quarters of a turn: no inch is meant.
+    await enter(2, '3 1/4', { quantity: 'pin-coils' });
     await enter(1, '62', { quantity: 'pin-length' });
     await enter(1, '9.5', { quantity: 'pin-height' });
     const job = await readJob(context, id);
     expect(job.readings.map(({ quantity, asRead }) => [quantity, asRead.value, asRead.unit])).toEqual([
       ['pin-diameter', 7.1, 'mm'],
+      ['pin-coils', 3.25, 'turns'],
       ['pin-coils', 3.25, 'turns'],
       ['pin-length', 62, 'mm'],
       ['pin-height', 9.5, 'mm'],

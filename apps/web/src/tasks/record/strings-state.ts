@@ -8,15 +8,18 @@ import {
   readingQuantities,
   type StandingReading,
   stringsInOrder,
+  type Ulid,
   unitsForDimension,
 } from '@becket/journal';
 import { type ReadingToRecord, recordAbsence, recordReadings, type TaskContext } from '@becket/tasks';
 import { type LengthUnit, lengthText, otherUnit } from '../../parts/length-text.ts';
-import { numberAsTyped, readTypedNumber } from '../../parts/typed-number.ts';
+import { observable, type Observable } from '../../parts/observable.ts';
+import { numberAsTyped } from '../../parts/typed-number.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
 import type { Instrument } from './instruments-state.ts';
 import { type Committed, readingText } from './record-state.ts';
 import { absenceKeys } from './typed-cell.ts';
+import { readTypedReading } from './typed-reading.ts';
 
 /** What belongs to one string and its pin, in the order of the wire; and which strings have it. */
 export const stringQuantities = {
@@ -152,6 +155,14 @@ export const newStringRound: StringRound = {
   surface: 'not said',
 };
 
+const roundByJob = new Map<Ulid, Observable<StringRound>>();
+/** What is being read in this job, kept while the program is open: who looks elsewhere comes back to the same round. */
+export function stringRoundOf(job: Ulid): Observable<StringRound> {
+  const known = roundByJob.get(job) ?? observable(newStringRound);
+  roundByJob.set(job, known);
+  return known;
+}
+
 /** The unit that a number without one is read in: the instrument's, or the screen's for lengths. */
 export function unitInHand(
   quantity: ReadingQuantityName,
@@ -237,7 +248,7 @@ function readingOf(
   language: Language = english,
 ): ReadingToRecord {
   const { say } = language;
-  const typed = readTypedNumber(text, language);
+  const typed = readTypedReading(text, round.quantity, language);
   if (typed.is !== 'number')
     throw new RangeError(
       typed.is === 'problem' ? typed.sentence : say('Cannot record nothing: type a number.'),

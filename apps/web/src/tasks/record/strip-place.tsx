@@ -1,6 +1,6 @@
 import { type Message, message } from '@becket/core';
 import { type Gap, type GapRank, gapRanks, stripCheck } from '@becket/journal';
-import { acceptGaps, sealRecord } from '@becket/tasks';
+import { acceptGaps, sealRecord, withdrawEntry } from '@becket/tasks';
 import { useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
@@ -152,7 +152,7 @@ interface RankProps {
 
 function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
   const { say } = useLanguage();
-  const { desk } = useDesk();
+  const { desk, job } = useDesk();
   const [, select] = useSelectedKey();
   if (gaps.length === 0) return null;
   const openNames = gaps.filter(({ accepted }) => accepted === undefined).map(({ name }) => name);
@@ -183,12 +183,28 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
                 <span>{sentence}</span>
               </label>
             ) : (
-              <p className="faint gap-open">
-                {`✓ ${sentence} ${say('Accepted by {by}: {reason}.', {
-                  by: accepted.by,
-                  reason: accepted.reason,
-                })}`}
-              </p>
+              <div className="gap-open">
+                <p className="faint">
+                  {`✓ ${sentence} ${say('Accepted by {by}: {reason}.', {
+                    by: accepted.by,
+                    reason: accepted.reason,
+                  })}`}
+                </p>
+                {job.seal === undefined && (
+                  <button
+                    type="button"
+                    className="button quiet"
+                    aria-label={say('Take back the acceptance of {name}', { name })}
+                    onClick={once(() =>
+                      desk.run((context, id) =>
+                        withdrawEntry(context, id, accepted.entry, say('the acceptance was taken back')),
+                      ),
+                    )}
+                  >
+                    {say('Take back')}
+                  </button>
+                )}
+              </div>
             )}
             <a
               className="button quiet"
@@ -196,8 +212,12 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
               href={hashOf({
                 place: 'job',
                 job: desk.id,
-                task: 'record',
-                ...(place.key !== undefined ? {} : { part: partOfGap(name, place.section) }),
+                ...(name.startsWith('pitch-offset/')
+                  ? { task: 'appraise', part: 'air' }
+                  : {
+                      task: 'record',
+                      ...(place.key === undefined ? { part: partOfGap(name, place.section) } : {}),
+                    }),
               })}
               onClick={() => {
                 if (place.key !== undefined) select(place.key);
@@ -216,7 +236,11 @@ function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
 
 /** The part of Record where a gap of a section, or of the whole piano, is closed. */
 function partOfGap(name: string, section: string | undefined): string {
+  if (name.startsWith('soundboard-crown/')) return 'seen';
   if (section === undefined) return 'sections';
-  if (name.startsWith('loops/')) return 'loops';
-  return /^(pin-diameter|front-length|back-length)\//.test(name) ? 'strings' : 'seen';
+  if (name.startsWith('loops/') || name.startsWith('hitch-pins/')) return 'loops';
+  if (name.startsWith('stamps/')) return 'sizes';
+  return /^(pin-diameter|front-length|back-length|loop-to-winding|winding-length)\//.test(name)
+    ? 'strings'
+    : 'seen';
 }

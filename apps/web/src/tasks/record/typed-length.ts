@@ -1,4 +1,4 @@
-import { english, inches, type Language, metres, micrometres, millimetres } from '@becket/core';
+import { english, inches, inMillimetres, type Language, metres, micrometres, millimetres } from '@becket/core';
 import type { LengthKind } from '../../parts/length-text.ts';
 import { type LengthUnit, lengthText, otherUnit } from '../../parts/length-text.ts';
 import { readTypedNumber } from '../../parts/typed-number.ts';
@@ -33,6 +33,40 @@ export function typedLength(
       }),
     );
   return length;
+}
+
+/**
+ * A typed length above 0 and no longer than can be; undefined when nothing was typed.
+ * Throws: RangeError when it is no number, or outside that, with `what` in its sentence.
+ */
+export function typedLengthUpTo(
+  most_m: number,
+  text: string,
+  unit: LengthUnit,
+  what: string,
+  language: Language = english,
+): number | undefined {
+  const length = typedLength(text, unit, what, language);
+  if (length === undefined || (length > 0 && length <= most_m)) return length;
+  throw new RangeError(
+    language.say(
+      "Cannot keep the {what}: a length above 0 and up to {most} is needed, '{found}' was found. Check the unit and the decimal mark.",
+      { what, most: bothUnits(most_m, unit, 'length', language), found: text.trim() },
+    ),
+  );
+}
+
+/**
+ * A length as it goes back into a field, with its unit: as it was told where that is all of it, and with every digit
+ * where it is not, so that whoever changes another field leaves this one as it was.
+ */
+export function lengthToType(length_m: number, unit: LengthUnit, language: Language = english): string {
+  const isWhole = (text: string) => {
+    const back = typedLength(text, unit, '', language);
+    return back !== undefined && Math.abs(back - length_m) < 1e-9;
+  };
+  const told = [unit, otherUnit(unit)].map((one) => lengthText(length_m, one, 'thin', language)).find(isWhole);
+  return told ?? `${language.plain(Number(inMillimetres(metres(length_m)).toPrecision(9)))} mm`;
 }
 
 /** '3.0 mm (0.118 in)': the unit of the screen first, the other beside it. */
