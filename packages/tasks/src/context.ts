@@ -1,5 +1,14 @@
 import { english, type Language } from '@becket/core';
-import { type Entry, type Fact, foldJob, type Job, nextStep, parseEntry, problemOfNewFact, type Ulid } from '@becket/journal';
+import {
+  type Entry,
+  type Fact,
+  foldJob,
+  type Job,
+  nextStep,
+  parseEntry,
+  problemOfNewFact,
+  type Ulid,
+} from '@becket/journal';
 import type { JournalStore } from '@becket/store';
 
 /** What every task is handed: where journals are kept, the time, new ids, and who is asking on which device. */

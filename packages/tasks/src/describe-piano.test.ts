@@ -94,9 +94,7 @@ it('a text that is too long is refused as that, in the words of who typed it', a
   await describeSections(context, id, [treble]);
   const colour = 'red, and green where the moths were, and brown under the bar, and grey elsewhere';
   const felt = { kind: 'soft-part', part: 'felt', section: 'treble' } as const;
-  await expect(
-    recordFacts(context, id, [{ ...felt, answer: { is: 'known', colour } }]),
-  ).rejects.toThrow(
+  await expect(recordFacts(context, id, [{ ...felt, answer: { is: 'known', colour } }])).rejects.toThrow(
     "Cannot keep this: a text of at most 60 characters is needed, one of 80 was found: 'red, and green where the moths …'. Shorten it.",
   );
   expect((await readJob(context, id)).softParts).toEqual([]);

@@ -86,7 +86,12 @@ export function lengthFit(
       isFitted: false,
       reason: language.say(
         'Cannot fill the lengths of {first} to {last} as {needed} notes must be read for a line: found {found}. Read more of them.',
-        { first: noteName(firstKey), last: noteName(lastKey), needed: FEWEST_FOR_A_LINE, found: readings.length },
+        {
+          first: noteName(firstKey),
+          last: noteName(lastKey),
+          needed: FEWEST_FOR_A_LINE,
+          found: readings.length,
+        },
       ),
     };
   }

@@ -173,7 +173,9 @@ export function stripCheck(job: Job, language: Language = english): StripCheck {
       const accepted = acceptedByName.get(one.name);
       return accepted === undefined
         ? one
-        : { ...one, accepted: { by: accepted.by, reason: accepted.reason, at: accepted.at, entry: accepted.entry },
+        : {
+            ...one,
+            accepted: { by: accepted.by, reason: accepted.reason, at: accepted.at, entry: accepted.entry },
           };
     })
     .sort((a, b) => gapRanks.indexOf(a.rank) - gapRanks.indexOf(b.rank));

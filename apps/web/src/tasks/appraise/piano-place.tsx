@@ -100,7 +100,7 @@ function Identity() {
       if (form.form === 'not known yet') setSaid(say('Choose grand or vertical first.'));
       return;
     }
-    const done = await desk.run((context, id) => 
+    const done = await desk.run((context, id) =>
       describePiano(context, id, { ...piano, ...(reason.trim() === '' ? {} : { reason: reason.trim() }) }),
     );
     if (done) setSaid(say('The description is kept.'));

@@ -100,7 +100,9 @@ export function softPartWords(
   const { thickness_m, length_m, width_m, colour, where } = answer;
   const size = (value: number) => bothUnits(value, unit, 'length', language);
   return [
-    ...(thickness_m === undefined ? [] : [say('thick {size}', { size: bothUnits(thickness_m, unit, 'thin', language) })]),
+    ...(thickness_m === undefined
+      ? []
+      : [say('thick {size}', { size: bothUnits(thickness_m, unit, 'thin', language) })]),
     ...(length_m === undefined ? [] : [say('long {size}', { size: size(length_m) })]),
     ...(width_m === undefined ? [] : [say('wide {size}', { size: size(width_m) })]),
     ...(colour === undefined ? [] : [colour]),
@@ -143,7 +145,8 @@ export function platePartOf(
     );
   const distances = form.distances.flatMap(({ from, distance }) => {
     const value = typedLength(distance, unit, say('distance'), language);
-    if (value !== undefined && value > longestOnAPiano_m) typedLengthUpTo(longestOnAPiano_m, distance, unit, say('distance'), language);
+    if (value !== undefined && value > longestOnAPiano_m)
+      typedLengthUpTo(longestOnAPiano_m, distance, unit, say('distance'), language);
     const point = from.trim();
     if (value === undefined && point === '') return [];
     if (value === undefined || point === '')

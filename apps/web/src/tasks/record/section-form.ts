@@ -1,6 +1,6 @@
 import { english, type Language, noteName } from '@becket/core';
 import type { frontTerminations, Job, Section } from '@becket/journal';
-import { checkSections, describeSections, readJob, takeBackEntry, type TaskContext } from '@becket/tasks';
+import { checkSections, describeSections, readJob, type TaskContext, takeBackEntry } from '@becket/tasks';
 import { keysBetween } from './runs.ts';
 
 /** A section as it is being typed. */

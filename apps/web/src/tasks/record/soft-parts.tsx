@@ -63,13 +63,7 @@ function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: st
   const { unit } = useSettings();
   const said = useSaidReason();
   const standing = job.softParts.find((one) => one.section === section && one.part === part);
-  const [form, setForm] = useState(() =>
-    softPartForm(
-      standing,
-      unit,
-      language,
-    ),
-  );
+  const [form, setForm] = useState(() => softPartForm(standing, unit, language));
   const hint = say('in {unit}, or with its unit', { unit: unitWords(unit, language) });
   return (
     <RecordSheet

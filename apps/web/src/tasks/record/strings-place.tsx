@@ -1,14 +1,6 @@
 import { message } from '@becket/core';
 import { type Absence, type ReadingQuantityName, readingQuantities } from '@becket/journal';
-import {
-  type KeyboardEvent,
-  memo,
-  useCallback,
-  useDeferredValue,
-  useEffect,
-  useMemo,
-  useRef,
-} from 'react';
+import { type KeyboardEvent, memo, useCallback, useDeferredValue, useEffect, useMemo, useRef } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';

@@ -13,7 +13,7 @@ import {
 } from '@becket/journal';
 import { type ReadingToRecord, recordAbsence, recordReadings, type TaskContext } from '@becket/tasks';
 import { type LengthUnit, lengthText, otherUnit } from '../../parts/length-text.ts';
-import { observable, type Observable } from '../../parts/observable.ts';
+import { type Observable, observable } from '../../parts/observable.ts';
 import { numberAsTyped } from '../../parts/typed-number.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
 import type { Instrument } from './instruments-state.ts';

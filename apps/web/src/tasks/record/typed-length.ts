@@ -1,4 +1,12 @@
-import { english, inches, inMillimetres, type Language, metres, micrometres, millimetres } from '@becket/core';
+import {
+  english,
+  inches,
+  inMillimetres,
+  type Language,
+  metres,
+  micrometres,
+  millimetres,
+} from '@becket/core';
 import type { LengthKind } from '../../parts/length-text.ts';
 import { type LengthUnit, lengthText, otherUnit } from '../../parts/length-text.ts';
 import { readTypedNumber } from '../../parts/typed-number.ts';
@@ -65,7 +73,9 @@ export function lengthToType(length_m: number, unit: LengthUnit, language: Langu
     const back = typedLength(text, unit, '', language);
     return back !== undefined && Math.abs(back - length_m) < 1e-9;
   };
-  const told = [unit, otherUnit(unit)].map((one) => lengthText(length_m, one, 'thin', language)).find(isWhole);
+  const told = [unit, otherUnit(unit)]
+    .map((one) => lengthText(length_m, one, 'thin', language))
+    .find(isWhole);
   return told ?? `${language.plain(Number(inMillimetres(metres(length_m)).toPrecision(9)))} mm`;
 }
 
