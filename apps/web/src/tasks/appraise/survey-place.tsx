@@ -220,7 +220,10 @@ function Thing({
               })}
               onClick={once(() =>
                 desk.run((context, id) =>
-                  takeBackEntry(context, id, line.entry, { reason, otherwise: say('taken back in the survey') }),
+                  takeBackEntry(context, id, line.entry, {
+                    reason,
+                    otherwise: say('taken back in the survey'),
+                  }),
                 ),
               )}
             >

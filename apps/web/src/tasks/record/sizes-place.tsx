@@ -235,7 +235,10 @@ function Stamps() {
                 aria-label={say('Take back the stamp {text} at {note}', { text, note: noteName(key) })}
                 onClick={once(() =>
                   desk.run((context, id) =>
-                    takeBackEntry(context, id, entry, { ...said, otherwise: say('taken back while recording') }),
+                    takeBackEntry(context, id, entry, {
+                      ...said,
+                      otherwise: say('taken back while recording'),
+                    }),
                   ),
                 )}
               >
