@@ -194,6 +194,10 @@ test('a bass set is signed, ordered, and measured before it is strung', async ({
 
   await test.step('whoever strings is told which string may go on', async () => {
     await page.getByRole('link', { name: 'String', exact: true }).click();
+    await page
+      .getByRole('navigation', { name: 'Parts of String' })
+      .getByRole('link', { name: 'Bass strings' })
+      .click();
     const going = page.getByRole('region', { name: 'Bass strings: which may go on' });
     await expect(going).toContainText('▲ 1 of 50 ordered strings may go on.');
     const taken = going.getByRole('list', { name: 'Differs, and taken by name' });

@@ -1,5 +1,6 @@
 import { noteName } from '@becket/core';
 import type { Absence, ReadingQuantityName, Ulid } from '@becket/journal';
+import type { TaskContext } from '@becket/tasks';
 import {
   type CSSProperties,
   type KeyboardEvent,
@@ -11,6 +12,7 @@ import {
   useRef,
 } from 'react';
 import { flushSync } from 'react-dom';
+import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { afterPicture } from '../../parts/after-picture.ts';
@@ -19,15 +21,23 @@ import { LanguageContext, useLanguage } from '../../parts/language.tsx';
 import { useObservable, usePart } from '../../parts/observable.ts';
 import { queue } from '../../parts/queue.ts';
 import { useSame } from '../../parts/use-same.ts';
-import { cellAfter, cellIn, cellOf, columnsFor, type GridCell, gridRows } from './grid.ts';
+import { type CellPlace, cellAfter, cellIn, cellOf, columnsFor, type GridCell, gridRows } from './grid.ts';
 import { cellAt, GridRow } from './grid-row.tsx';
 import { GridTools, ordinals } from './grid-tools.tsx';
 import { inHandOf, instrumentInHand } from './instruments-state.ts';
 import { type Question, questionsOf } from './questions.ts';
 import { ReadBackBar } from './read-back-bar.tsx';
-import { readBackTurns } from './read-back-turns.ts';
+import { type Outcome, readBackTurns } from './read-back-turns.ts';
 import { readingOrder } from './reading-order.ts';
-import { commitCell, notKept, readBackAtOnce, recordViewOf, sayAbsence, undoStep } from './record-state.ts';
+import {
+  type Committed,
+  commitCell,
+  notKept,
+  readBackAtOnce,
+  recordViewOf,
+  sayAbsence,
+  undoStep,
+} from './record-state.ts';
 import { WoundDoubts } from './wound-doubts.tsx';
 
 /** The grid of the compass: a row a note, a column a quantity; Enter goes on. */
@@ -76,6 +86,26 @@ export function GridPlace() {
     [desk],
   );
 
+  /** Keeps what belongs to this cell: said as soon as it is kept, before anything else is drawn that follows from it. */
+  const keep = useCallback(
+    async (
+      outcome: Outcome,
+      { key, quantity }: CellPlace,
+      task: (context: TaskContext, job: Ulid) => Promise<Committed | undefined>,
+    ) => {
+      await desk.runTyped(async (context, id) => {
+        try {
+          outcome(await task(context, id));
+        } catch (error) {
+          const refusal = sentenceOf(error, language);
+          outcome({ readBack: notKept(noteName(key), quantity, refusal, language), step: undefined });
+          throw error;
+        }
+      });
+    },
+    [desk, language],
+  );
+
   /** Brings the cell that comes next into view while the hand rests: its Enter then has nothing to move. */
   const showNext = useCallback(() => {
     const at = active.current;
@@ -100,22 +130,18 @@ export function GridPlace() {
         shown && readBackAtOnce({ ...shown, text, unit: typedIn, round: roundIn(shown.cell) }, language);
       const outcome = beginTurn(atOnce);
       void inTurn.current(async () => {
-        // Said to be kept as soon as it is, and before anything else is drawn that follows from it.
-        await desk.runTyped(async (context, id) => {
+        await keep(outcome, { key, quantity }, async (context, id) => {
           const found = await find(key, quantity);
-          if (found === undefined) return outcome(undefined);
+          if (found === undefined) return undefined;
           const { note, cell } = found;
           const instrument = instrumentInHand(found.job, held, quantity)?.instrument;
           const what = { key, note, cell, text, unit: typedIn, round: roundIn(cell), reason, instrument };
-          outcome(await commitCell(context, id, what));
+          return commitCell(context, id, what);
         });
-        const problem = desk.problem.get();
-        if (problem !== undefined)
-          outcome({ readBack: notKept(noteName(key), quantity, problem, language), step: undefined });
         void afterPicture().then(showNext);
       });
     },
-    [beginTurn, desk, find, language, showNext, view],
+    [beginTurn, find, keep, language, showNext, view],
   );
 
   const goOn = useCallback(
@@ -138,14 +164,14 @@ export function GridPlace() {
       const { reason } = view.get();
       const outcome = beginTurn(undefined);
       void inTurn.current(() =>
-        desk.runTyped(async (context, id) => {
+        keep(outcome, at, async (context, id) => {
           const found = await find(at.key, at.quantity);
-          if (found !== undefined) outcome(await sayAbsence(context, id, { ...found, answer, reason }));
+          return found && sayAbsence(context, id, { ...found, answer, reason });
         }),
       );
       goOn(at.key, at.quantity, 1);
     },
-    [beginTurn, desk, find, goOn, view],
+    [beginTurn, find, goOn, keep, view],
   );
 
   const undo = useCallback(() => {
