@@ -188,6 +188,7 @@ export {
   allowanceGroups,
   allowanceNames,
   allowances,
+  bassAllowancesOf,
   orderPolicyOf,
   receivedTolerancesOf,
   requireAllowance,

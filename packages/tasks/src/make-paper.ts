@@ -26,7 +26,7 @@ import { appraisalFigures } from './appraise/appraisal-figures.ts';
 import { entriesOf, type TaskContext } from './context.ts';
 import { paperFileName } from './file-name.ts';
 import { handOverFigures } from './hand-over/hand-over-figures.ts';
-import { orderPolicyOf } from './order/allowances.ts';
+import { bassAllowancesOf, orderPolicyOf } from './order/allowances.ts';
 import { purchaseFigures } from './order/purchase-figures.ts';
 import { readShop, type Shop } from './order/shop.ts';
 import { stringingFigures } from './order/stringing-figures.ts';
@@ -49,8 +49,10 @@ const makers = {
   estimate: estimatePaper,
   'as-found-record': asFoundRecordPaper,
   'scale-comparison': scaleComparisonPaper,
-  'bass-string-order': bassStringOrderPaper,
-  'bass-string-plan': bassStringPlanPaper,
+  'bass-string-order': (job, options) =>
+    bassStringOrderPaper(job, options, bassAllowancesOf(options.shop.allowances)),
+  'bass-string-plan': (job, options) =>
+    bassStringPlanPaper(job, options, bassAllowancesOf(options.shop.allowances)),
   'purchase-list': (job, options) =>
     purchaseListPaper(job, options, purchaseFigures(job, options, options.language)),
   'change-order': changeOrderPaper,

@@ -49,7 +49,7 @@ export function checksOf(
   notes: readonly AsFoundNote[],
   strings: readonly BassString[],
   scaleNotes: ReadonlyMap<number, ScaleNote>,
-  { lengthTolerance_m }: BassAllowances,
+  { lengthTolerance_m, unisonTolerance_m }: BassAllowances,
   lengthUnit: SentenceUnit,
   language: Language,
 ): Unsigned[] {
@@ -127,7 +127,7 @@ export function checksOf(
   return [
     ...missing,
     ...contradictions,
-    ...unisonDifferences(strings, language),
+    ...unisonDifferences(strings, unisonTolerance_m, language),
     ...breakShares(strings, scaleNotes, language),
   ].sort((a, b) => a.keys[0]! - b.keys[0]!);
 }
@@ -139,17 +139,18 @@ function woundReadings({ key, stated }: BassString): WoundReadings {
   });
 }
 
-/** A wound string is a hand's work; more than this between the strings of one note is a slip or a replaced string. Common practice, no source. */
-const UNISON_TOLERANCE_M = 0.00008;
-
-function unisonDifferences(strings: readonly BassString[], { say, fixed }: Language): Unsigned[] {
+function unisonDifferences(
+  strings: readonly BassString[],
+  tolerance_m: number,
+  { say, fixed }: Language,
+): Unsigned[] {
   return strings.flatMap((one): Unsigned[] => {
     if (one.string === 1) return [];
     const first = strings.find(({ key, string }) => key === one.key && string === 1);
     return (['core-diameter', 'over-all-diameter'] as const).flatMap((quantity) => {
       const [a, b] = [first?.stated[quantity], one.stated[quantity]];
       if (a?.is !== 'length' || b.is !== 'length') return [];
-      if (Math.abs(a.value - b.value) <= UNISON_TOLERANCE_M) return [];
+      if (Math.abs(a.value - b.value) <= tolerance_m) return [];
       return [
         {
           id: `${one.note}/unison/${one.string}/${quantity}`,

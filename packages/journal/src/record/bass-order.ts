@@ -108,7 +108,7 @@ export function changedSinceOrder(
 ): string | undefined {
   if (order.scaleDigest === undefined || order.scaleDigest === digest) return undefined;
   return say(
-    'The strings have changed since the order to {supplier} was drafted on {on}: a reading, a size or the chosen scale is another now. Compare the paper that was sent with this one, and tell the maker.',
+    'The strings have changed since the order to {supplier} was drafted on {on}: a reading, a size, an allowance or the chosen scale is another now. Compare the paper that was sent with this one, and tell the maker.',
     { supplier: order.supplier, on: day(order.draftedAt) },
   );
 }

@@ -47,25 +47,32 @@ export interface BassString {
 
 /** What is added to what was measured: plain data, printed on the order. */
 export interface BassAllowances {
-  readonly source: string;
+  /** Where the four figures come from, each source once. */
+  readonly sources: readonly string[];
   /** Turns on the tuning pin, and what goes through its eye and is cut off. */
   readonly coils: number;
   readonly becket_m: number;
   readonly waste_m: number;
   /** Taken where no pin was measured. */
   readonly pinDiameter_m: number;
+  /** Where the two tolerances of the checks come from, each source once. */
+  readonly toleranceSources: readonly string[];
   /** Lengths that belong together may differ by so much. */
   readonly lengthTolerance_m: number;
+  /** Core or over-all diameters of the strings of one note may differ by so much; more is a slip or a replaced string. */
+  readonly unisonTolerance_m: number;
 }
 
-/** Three coils are common practice; the other figures are our own to start from. */
+/** Three coils, and how alike the strings of one note are, are common practice; the other figures are our own to start from. */
 export const STARTING_BASS_ALLOWANCES: BassAllowances = {
-  source: message('our own starting figures'),
+  sources: [message('common practice, no source'), message('our own starting figures')],
   coils: 3,
   becket_m: 0.012,
   waste_m: 0.05,
   pinDiameter_m: 0.0072,
+  toleranceSources: [message('our own starting figures'), message('common practice, no source')],
   lengthTolerance_m: 0.003,
+  unisonTolerance_m: 0.00008,
 };
 
 /** What a string is made of besides its own note. */

@@ -19,8 +19,9 @@ export const german: Catalogue = {
     'die vorgefundene Mensur; noch ist keine Mensur gewählt',
   'the scale as found, which was chosen': 'die vorgefundene Mensur, die gewählt wurde',
   'the chosen scale “{name}”': 'die gewählte Mensur „{name}“',
-  'The strings have changed since the order to {supplier} was drafted on {on}: a reading, a size or the chosen scale is another now. Compare the paper that was sent with this one, and tell the maker.':
-    'Die Saiten haben sich geändert, seit die Bestellung an {supplier} am {on} entworfen wurde: Ein Messwert, eine Stärke oder die gewählte Mensur ist jetzt anders. Das abgeschickte Blatt mit diesem vergleichen und dem Saitenmacher Bescheid geben.',
+  'The strings have changed since the order to {supplier} was drafted on {on}: a reading, a size, an allowance or the chosen scale is another now. Compare the paper that was sent with this one, and tell the maker.':
+    'Die Saiten haben sich geändert, seit die Bestellung an {supplier} am {on} entworfen wurde: Ein Messwert, eine Stärke, eine Zugabe oder die gewählte Mensur ist jetzt anders. Das abgeschickte Blatt mit diesem vergleichen und dem Saitenmacher Bescheid geben.',
+  'common practice, no source': 'gängige Praxis, ohne Quelle',
   '{note} string {string}': '{note} Saite {string}',
   '{one} and {other}': '{one} und {other}',
   'A wire is noted on {strings}, but the note is not described with that many strings.':

@@ -1,5 +1,5 @@
 import { type Language, sayKnown } from '@becket/core';
-import { asFoundRecord, type BassOrder, bassOrder, type Job } from '@becket/journal';
+import { asFoundRecord, type BassAllowances, type BassOrder, bassOrder, type Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { runningLines, sealBox } from '../every-paper/running-lines.ts';
@@ -20,11 +20,11 @@ import { toBeConfirmed } from './to-be-confirmed.ts';
  *
  * The customer is not named: a maker of strings does not need to know whose piano it is.
  */
-export function bassStringOrderPaper(job: Job, options: PaperOptions): PageTree {
+export function bassStringOrderPaper(job: Job, options: PaperOptions, allowances?: BassAllowances): PageTree {
   const { firstUnit: unit, language } = options;
   const { say } = language;
   const { orders = [], signed = [] } = options.orders ?? {};
-  const order = bassOrder(job, { signed, lengthUnit: unit }, language);
+  const order = bassOrder(job, { signed, allowances, lengthUnit: unit }, language);
   const lines = orderLines(order);
   const notes = orderNotes(job, order);
   const loops = loopsTable(lines, unit, language);
@@ -44,6 +44,7 @@ export function bassStringOrderPaper(job: Job, options: PaperOptions): PageTree 
         { name: say('Made from'), value: order.scale },
         { name: say('Digest of the strings'), value: `SHA-256 ${order.digest}` },
         { name: say('Allowances'), value: allowancesInWords(order, unit, language) },
+        { name: say('Tolerances of the checks'), value: tolerancesInWords(order, unit, language) },
         ...orderLog(orders, language).map((value) => ({ name: say('[of goods] Order'), value })),
       ],
     },
@@ -99,18 +100,36 @@ function leadOf({ scale }: BassOrder, { say }: Language): string {
 
 /** What was added to what was measured, so that a maker adds nothing twice. */
 function allowancesInWords({ allowances }: BassOrder, unit: LengthUnit, language: Language): string {
-  const { coils, becket_m, waste_m, source } = allowances;
+  const { coils, becket_m, waste_m, pinDiameter_m, sources } = allowances;
   const inUnit = (length: number) => `${lengthText(length, unit, 'length', language)} ${unit}`;
   return language.say(
-    'none in any length from loop to termination. Core beyond the front termination: front length, {coils} coils on the pin, {becket} for its eye and {waste} to cut off ({source}).',
+    'none in any length from loop to termination. Core beyond the front termination: front length, {coils} coils on the pin, {becket} for its eye and {waste} to cut off; a tuning pin that was not measured counts as {pin} ({sources}).',
     {
       coils: language.plain(coils),
       becket: inUnit(becket_m),
       waste: inUnit(waste_m),
-      source: sayKnown(source, language),
+      pin: `${lengthText(pinDiameter_m, unit, 'diameter', language)} ${unit}`,
+      sources: sourcesInWords(sources, language),
     },
   );
 }
+
+/** By how much figures may differ before a check says so. */
+function tolerancesInWords({ allowances }: BassOrder, unit: LengthUnit, language: Language): string {
+  const { lengthTolerance_m, unisonTolerance_m, toleranceSources } = allowances;
+  return language.say(
+    'lengths that belong together {length}; core and over-all diameter of the strings of one note {diameter} ({sources})',
+    {
+      length: `${lengthText(lengthTolerance_m, unit, 'length', language)} ${unit}`,
+      diameter: `${lengthText(unisonTolerance_m, unit, 'diameter', language)} ${unit}`,
+      sources: sourcesInWords(toleranceSources, language),
+    },
+  );
+}
+
+/** Each source of ours is said, each that a shop typed stays as it is. */
+const sourcesInWords = (sources: readonly string[], language: Language): string =>
+  sources.map((source) => sayKnown(source, language)).join('; ');
 
 function wantedInWords(lines: readonly OrderNote[], { say, plain }: Language): string {
   if (lines.length === 0) return say('[strings] none: no note of this record is described as wound');

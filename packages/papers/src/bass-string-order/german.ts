@@ -16,8 +16,11 @@ export const german: Catalogue = {
   'The strings': 'Die Saiten',
   'Wound strings to be made from {scale}. No figure is improved, smoothed or rounded to a size; a figure that nobody has is a blank.':
     'Umsponnene Saiten, zu fertigen nach: {scale}. Keine Zahl ist verbessert, geglättet oder auf eine Drahtnummer gerundet; was niemand weiß, bleibt zum Eintragen frei.',
-  'none in any length from loop to termination. Core beyond the front termination: front length, {coils} coils on the pin, {becket} for its eye and {waste} to cut off ({source}).':
-    'keine in den Längen von der Öse bis zur Auflage. Kerndraht ab der vorderen Auflage: Vorderlänge, {coils} Windungen auf dem Wirbel, {becket} für das Wirbelauge und {waste} zum Abschneiden ({source}).',
+  'none in any length from loop to termination. Core beyond the front termination: front length, {coils} coils on the pin, {becket} for its eye and {waste} to cut off; a tuning pin that was not measured counts as {pin} ({sources}).':
+    'keine in den Längen von der Öse bis zur Auflage. Kerndraht ab der vorderen Auflage: Vorderlänge, {coils} Windungen auf dem Wirbel, {becket} für das Wirbelauge und {waste} zum Abschneiden; ein nicht gemessener Stimmwirbel zählt mit {pin} ({sources}).',
+  'Tolerances of the checks': 'Toleranzen der Prüfungen',
+  'lengths that belong together {length}; core and over-all diameter of the strings of one note {diameter} ({sources})':
+    'zusammengehörige Längen {length}; Kern- und Außendurchmesser der Saiten eines Tons {diameter} ({sources})',
   '[strings] none: no note of this record is described as wound':
     'keine: Kein Ton dieser Aufnahme ist als umsponnen beschrieben',
   '{strings} for {notes, plural, one {# note} other {# notes}}{unsaid, plural, =0 {} one {; for # note the number is not said} other {; for # notes the number is not said}}':

@@ -1,5 +1,5 @@
 import { english } from '@becket/core';
-import { bassOrder, type Job } from '@becket/journal';
+import { type BassAllowances, bassOrder, type Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { runningLines, shortDigest } from '../every-paper/running-lines.ts';
 import { originLine } from '../figures/readings.ts';
@@ -10,8 +10,8 @@ import { OVERLAP_MM, type PlannedString, plannedString, planSheets } from './pla
  * The wound strings at true length, over several sheets: to lay an old string or a new one on, and to see a slip of a decimal
  * place that a table hides.
  */
-export function bassStringPlanPaper(job: Job, options: PaperOptions): PageTree {
-  const order = bassOrder(job, { signed: options.orders?.signed ?? [] }, options.language);
+export function bassStringPlanPaper(job: Job, options: PaperOptions, allowances?: BassAllowances): PageTree {
+  const order = bassOrder(job, { signed: options.orders?.signed ?? [], allowances }, options.language);
   const { language } = options;
   const { say, plain } = language;
   const planned = order.strings.map((string) => ({ string, plan: plannedString(string, language) }));

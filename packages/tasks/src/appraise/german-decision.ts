@@ -52,7 +52,6 @@ export const german: Catalogue = {
   'Each of the {count} pins with a grip has {limit} or more, by {from}.':
     'Jeder der {count} Wirbel mit Haltemoment hat {limit} oder mehr, nach: {from}.',
   '{names} and {count} more': '{names} und {count} weitere',
-  'common practice, no source': 'gängige Praxis, ohne Quelle',
   'The plate is judged by a specialist before tension is changed.':
     'Die Gussplatte wird von einer Fachkraft beurteilt, bevor die Zugkraft verändert wird.',
   'a plate repair specialist': 'eine Fachkraft für Gussplatten',

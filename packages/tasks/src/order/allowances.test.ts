@@ -1,10 +1,11 @@
-import { SHOP_JOURNAL } from '@becket/journal';
+import { SHOP_JOURNAL, STARTING_BASS_ALLOWANCES } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
 import { openDemoJob } from '../demo/open-demo-job.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import {
   allowanceNames,
   allowances,
+  bassAllowancesOf,
   orderPolicyOf,
   receivedTolerancesOf,
   setAllowance,
@@ -19,6 +20,7 @@ describe('allowances of the shop', () => {
   it('are the starting figures while nobody has set one', () => {
     expect(orderPolicyOf(new Map())).toEqual(STARTING_ORDER_POLICY);
     expect(receivedTolerancesOf(new Map())).toEqual(STARTING_RECEIVED_TOLERANCES);
+    expect(bassAllowancesOf(new Map())).toEqual(STARTING_BASS_ALLOWANCES);
   });
 
   it('hold for every job once they are set, with their source, and are taken back one by one', async () => {

@@ -1,5 +1,5 @@
 import { english, type Language, type Message, message } from '@becket/core';
-import type { AllowanceKept } from '@becket/journal';
+import { type AllowanceKept, type BassAllowances, STARTING_BASS_ALLOWANCES as bass } from '@becket/journal';
 import type { TaskContext } from '../context.ts';
 import { type OrderPolicy, STARTING_ORDER_POLICY as start } from './order-policy.ts';
 import {
@@ -15,6 +15,7 @@ export const allowanceGroups = {
   unread: message('Taken where nothing was read'),
   pins: message('Tuning pins'),
   soft: message('Felts, bushings and bridge pins'),
+  bass: message('Bass strings to be ordered'),
   received: message('Bass strings that come: how far off is still right'),
 } as const satisfies Record<string, Message>;
 export type AllowanceGroup = keyof typeof allowanceGroups;
@@ -145,6 +146,46 @@ export const allowances = {
     source: start.source,
     most: 1,
   },
+  'bass-coils': {
+    group: 'bass',
+    words: message('coils on each pin'),
+    is: 'count',
+    starting: bass.coils,
+    source: message('common practice, no source'),
+    most: 8,
+  },
+  'bass-becket_m': {
+    group: 'bass',
+    words: message('for the eye of each pin'),
+    is: 'length',
+    starting: bass.becket_m,
+    source: start.source,
+    most: 0.1,
+  },
+  'bass-waste_m': {
+    group: 'bass',
+    words: message('cut off at each pin'),
+    is: 'length',
+    starting: bass.waste_m,
+    source: start.source,
+    most: 0.5,
+  },
+  'bass-length-tolerance_m': {
+    group: 'bass',
+    words: message('by which lengths that belong together may differ'),
+    is: 'length',
+    starting: bass.lengthTolerance_m,
+    source: start.source,
+    most: 0.05,
+  },
+  'bass-unison-tolerance_m': {
+    group: 'bass',
+    words: message('by which the strings of one note may differ in thickness'),
+    is: 'length',
+    starting: bass.unisonTolerance_m,
+    source: message('common practice, no source'),
+    most: 0.002,
+  },
   'received-core-diameter_m': {
     group: 'received',
     words: message('core'),
@@ -231,6 +272,21 @@ export function orderPolicyOf(kept: Kept): OrderPolicy {
   };
 }
 
+/** What a bass string gets beyond what was measured, by this shop's figures and the starting ones for the rest. */
+export function bassAllowancesOf(kept: Kept): BassAllowances {
+  const value = (name: AllowanceName) => kept.get(name)?.value ?? allowances[name].starting;
+  return {
+    sources: eachSourceOf(kept, ['bass-coils', 'bass-becket_m', 'bass-waste_m', 'pinDiameter_m']),
+    coils: value('bass-coils'),
+    becket_m: value('bass-becket_m'),
+    waste_m: value('bass-waste_m'),
+    pinDiameter_m: value('pinDiameter_m'),
+    toleranceSources: eachSourceOf(kept, ['bass-length-tolerance_m', 'bass-unison-tolerance_m']),
+    lengthTolerance_m: value('bass-length-tolerance_m'),
+    unisonTolerance_m: value('bass-unison-tolerance_m'),
+  };
+}
+
 /** By how much a bass string may differ from its order, by this shop's figures and the starting ones for the rest. */
 export function receivedTolerancesOf(kept: Kept): ReceivedTolerances {
   const names = allowanceNames.filter((name) => allowances[name].group === 'received');
@@ -246,11 +302,12 @@ export function receivedTolerancesOf(kept: Kept): ReceivedTolerances {
 }
 
 /** Where some figures come from, each source once. */
-function sourcesOf(kept: Kept, names: readonly AllowanceName[]): string {
-  return [...new Set(names.map((name) => kept.get(name)?.source ?? allowances[name].source))].join(
-    betweenSources,
-  );
-}
+const eachSourceOf = (kept: Kept, names: readonly AllowanceName[]): string[] => [
+  ...new Set(names.map((name) => kept.get(name)?.source ?? allowances[name].source)),
+];
+
+const sourcesOf = (kept: Kept, names: readonly AllowanceName[]): string =>
+  eachSourceOf(kept, names).join(betweenSources);
 
 export interface AllowanceToSet {
   readonly name: string;

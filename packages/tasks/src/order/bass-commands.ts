@@ -11,7 +11,9 @@ import {
   type Ulid,
 } from '@becket/journal';
 import { entriesOf, type TaskContext } from '../context.ts';
+import { bassAllowancesOf } from './allowances.ts';
 import { addOrderFacts } from './orders.ts';
+import { readShop } from './shop.ts';
 
 /** The bass strings of a job as they would be ordered now, with what is signed. Throws JobNotFound. */
 export async function readBassOrder(
@@ -19,7 +21,12 @@ export async function readBassOrder(
   job: Ulid,
 ): Promise<BassOrder> {
   const entries = await entriesOf(context, job);
-  return bassOrder(foldJob(entries), { signed: foldOrders(entries).signed }, context.language);
+  const { allowances } = await readShop(context);
+  return bassOrder(
+    foldJob(entries),
+    { signed: foldOrders(entries).signed, allowances: bassAllowancesOf(allowances) },
+    context.language,
+  );
 }
 
 /**

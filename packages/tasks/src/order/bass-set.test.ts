@@ -1,24 +1,39 @@
+import type { ReadingQuantityName, Stated } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
 import { addFacts, type TaskContext } from '../context.ts';
 import { describeJob } from '../describe-job.ts';
+import { makePaper } from '../make-paper.ts';
 import { openJob } from '../open-job.ts';
 import { recordReadings } from '../record-reading.ts';
 import { memoryContext } from '../testing/memory-context.ts';
+import { orderPolicyOf, setAllowance, takeBackAllowance } from './allowances.ts';
 import { BassOrderNotReady, draftBassOrder, readBassOrder, signBassChecks } from './bass-commands.ts';
+import { STARTING_ORDER_POLICY } from './order-policy.ts';
 import { moveOrder, readOrders, receiveGoods } from './orders.ts';
 import { acceptDifference, receivedStrings } from './received-strings.ts';
+import { readShop } from './shop.ts';
 import { stringsToGoOn } from './strings-to-go-on.ts';
 
 /** One note of two wound strings, with every length but the loop style. */
-async function bassNote(context: TaskContext) {
+async function bassNote(
+  context: TaskContext,
+  more: readonly (readonly [quantity: ReadingQuantityName, value_mm: number, string?: number])[] = [],
+) {
   const { id } = await openJob(context, { title: 'one bass note' });
   await describeJob(context, id, {
     piano: { form: 'grand', firstKey: 20, lastKey: 21, referencePitch_hz: 440 },
     sections: [{ section: 'bass', firstKey: 20, lastKey: 20, bridge: 'bass', frontTermination: 'agraffe' }],
     unisons: [{ firstKey: 20, lastKey: 20, strings: 2, winding: 'wound', layers: 1 }],
   });
-  const read = (quantity: Parameters<typeof recordReadings>[2][number]['quantity'], value: number) =>
-    ({ quantity, place: { key: 20 }, value, unit: 'mm', origin: 'measured', stage: 'as found' }) as const;
+  const read = (quantity: ReadingQuantityName, value: number, string?: number) =>
+    ({
+      quantity,
+      place: { key: 20, ...(string === undefined ? {} : { string }) },
+      value,
+      unit: 'mm',
+      origin: 'measured',
+      stage: 'as found',
+    }) as const;
   await recordReadings(context, id, [
     read('core-diameter', 1.1),
     read('over-all-diameter', 2.1),
@@ -27,6 +42,7 @@ async function bassNote(context: TaskContext) {
     read('bare-back', 15),
     read('back-length', 80),
     read('hitch-pin-diameter', 4),
+    ...more.map((one) => read(...one)),
   ]);
   return id;
 }
@@ -55,6 +71,62 @@ const measured = (
   quantity,
   value_m: value / 1000,
   asRead: { value, unit: 'mm' as const },
+});
+
+describe('the allowances of the bass strings', () => {
+  const inMm = (one: Stated | undefined) => (one?.is === 'length' ? one.value * 1000 : undefined);
+
+  it('lengthen the core beyond the front by what they say, on the order and on its paper, until they are taken back', async () => {
+    const context = memoryContext();
+    const job = await bassNote(context, [['front-length', 120]]);
+    const core = async () =>
+      inMm((await readBassOrder(context, job)).strings[0]!.stated['core-beyond-front'])!;
+    const paper = async () =>
+      new TextDecoder().decode(
+        (await makePaper(context, job, { paper: 'bass-string-order', format: 'csv' })).bytes,
+      );
+    const { digest } = await readBassOrder(context, job);
+    const before = await core();
+    expect(before).toBeCloseTo(120 + 3 * Math.PI * (7.2 + 1.1) + 12 + 50, 6);
+    const printed = await paper();
+    expect(printed).toContain(before.toFixed(1));
+    const source = 'our string maker';
+    await setAllowance(context, { name: 'bass-coils', value: 4, source });
+    await setAllowance(context, { name: 'bass-waste_m', value: 0.08, source });
+    // One coil more is the circumference of its middle, π · (7.2 + 1.1) mm; 80 − 50 = 30 mm more are cut off.
+    expect(await core()).toBeCloseTo(before + Math.PI * (7.2 + 1.1) + 30, 6);
+    expect((await readBassOrder(context, job)).digest).not.toBe(digest);
+    expect(await paper()).toContain((await core()).toFixed(1));
+    // The plain wires have allowances of their own.
+    expect(orderPolicyOf((await readShop(context)).allowances)).toEqual(STARTING_ORDER_POLICY);
+    for (const name of ['bass-coils', 'bass-waste_m'])
+      await takeBackAllowance(context, { name, reason: 'typed by a slip' });
+    expect((await readBassOrder(context, job)).digest).toBe(digest);
+    expect(await paper()).toBe(printed);
+  });
+
+  it('decide which figures a check lets pass', async () => {
+    const context = memoryContext();
+    // 20 + 960 + 15 = 995: 5 mm short of the speaking length. The over-all diameters of one note are 0.1 mm apart.
+    const job = await bassNote(context, [
+      ['winding-length', 960],
+      ['over-all-diameter', 2.2, 2],
+    ]);
+    const checks = async () =>
+      (await readBassOrder(context, job)).checks.map(({ id }) => id).filter((id) => !id.includes('missing'));
+    const [lengths, unison] = [
+      'E2/winding and bare ends do not make the speaking length',
+      'E2/unison/2/over-all-diameter',
+    ];
+    expect(await checks()).toEqual([lengths, unison]);
+    const source = 'our string maker';
+    await setAllowance(context, { name: 'bass-length-tolerance_m', value: 0.006, source });
+    expect(await checks()).toEqual([unison]);
+    await setAllowance(context, { name: 'bass-unison-tolerance_m', value: 0.00015, source });
+    expect(await checks()).toEqual([]);
+    await takeBackAllowance(context, { name: 'bass-length-tolerance_m', reason: 'too wide' });
+    expect(await checks()).toEqual([lengths]);
+  });
 });
 
 describe('ordering a bass set', () => {

@@ -12,6 +12,11 @@ export const german: Catalogue = {
   'Felts, bushings and bridge pins': 'Filze, Wirbelbuchsen und Stegstifte',
   'Bass strings that come: how far off is still right':
     'Gelieferte Basssaiten: welche Abweichung noch stimmt',
+  'Bass strings to be ordered': 'Basssaiten, die bestellt werden',
+  'by which lengths that belong together may differ':
+    'um so viel dürfen zusammengehörige Längen voneinander abweichen',
+  'by which the strings of one note may differ in thickness':
+    'um so viel dürfen die Saiten eines Tons in der Dicke voneinander abweichen',
   'for spoilage': 'für Verschnitt',
   'spare wires of each size, as long as the longest': 'Ersatzdrähte je Stärke, so lang wie der längste',
   'coils on each pin': 'Windungen je Wirbel',

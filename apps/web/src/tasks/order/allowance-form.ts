@@ -1,4 +1,5 @@
 import { english, inches, inMetres, type Language, millimetres } from '@becket/core';
+import type { BassOrder } from '@becket/journal';
 import { type AllowanceName, allowances, requireAllowance, type Supplies } from '@becket/tasks';
 import { type LengthUnit, lengthText } from '../../parts/length-text.ts';
 import { readTypedNumber } from '../../parts/typed-number.ts';
@@ -62,4 +63,22 @@ export function changedLines(now: Supplies, then: Supplies) {
     const before = now.lines.find((line) => line.id === id)?.total;
     return before === total ? [] : [{ id, what, unit, before, after: total }];
   });
+}
+
+/** What another figure makes of the bass strings: the longest core beyond the front, and how many checks do not pass. */
+export function bassChange(now: BassOrder, then: BassOrder) {
+  const lengths = now.strings.flatMap((string, index) => {
+    const [before, after] = [string, then.strings[index]!].map(({ stated }) => stated['core-beyond-front']);
+    return before!.is === 'length' && after!.is === 'length' && before!.value !== after!.value
+      ? [{ note: string.note, before: before!.value, after: after!.value }]
+      : [];
+  });
+  const [longest] = lengths.toSorted((a, b) => b.after - a.after);
+  return {
+    core: longest === undefined ? undefined : { ...longest, strings: lengths.length },
+    checks:
+      now.checks.length === then.checks.length
+        ? undefined
+        : { before: now.checks.length, after: then.checks.length },
+  };
 }

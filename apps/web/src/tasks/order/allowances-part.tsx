@@ -1,11 +1,12 @@
 import { sayKnown } from '@becket/core';
-import type { AllowanceKept } from '@becket/journal';
+import { type AllowanceKept, type BassAllowances, bassOrder } from '@becket/journal';
 import {
   type AllowanceGroup,
   type AllowanceName,
   allowanceGroups,
   allowanceNames,
   allowances,
+  bassAllowancesOf,
   orderPolicyOf,
   quantityWords,
   type Shop,
@@ -13,26 +14,27 @@ import {
   setAllowance,
   takeBackAllowance,
 } from '@becket/tasks';
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { useShop } from '../../desk/use-shop.ts';
 import { FormSheet } from '../../parts/form-sheet.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { lengthText } from '../../parts/length-text.ts';
 import { once } from '../../parts/once.ts';
 import { TextField } from '../../parts/text-field.tsx';
 import { countSuppliesAway } from '../../worker/supplies-away.ts';
-import { allowanceOf, allowanceText, allowanceUnit, changedLines } from './allowance-form.ts';
-import { useSupplies } from './use-supplies.ts';
+import { allowanceOf, allowanceText, allowanceUnit, bassChange, changedLines } from './allowance-form.ts';
+import { useOrders, useSupplies } from './use-supplies.ts';
+
+type KeptFigure = Pick<AllowanceKept, 'value' | 'source'>;
 
 const groupNames = Object.keys(allowanceGroups) as AllowanceGroup[];
 
 /** What the shop buys beyond what is strung, and how far off a delivery may be: figures with where they come from. */
 export function Allowances() {
   const { say } = useLanguage();
-  const shop = useShop();
-  const [changing, setChanging] = useState<AllowanceName>();
   return (
     <section aria-labelledby="allowances">
       <h2 id="allowances">{say('Allowances and tolerances')}</h2>
@@ -42,26 +44,38 @@ export function Allowances() {
         )}
       </p>
       {groupNames.map((group) => (
-        <details key={group} name="allowances" className="order-card">
-          <summary>{say(allowanceGroups[group])}</summary>
-          <ul className="order-lines">
-            {allowanceNames
-              .filter((name) => allowances[name].group === group)
-              .map((name) => (
-                <Figure
-                  key={name}
-                  name={name}
-                  kept={shop.allowances.get(name)}
-                  onChange={() => setChanging(name)}
-                />
-              ))}
-          </ul>
-        </details>
+        <AllowanceCard key={group} group={group} name="allowances" />
       ))}
+    </section>
+  );
+}
+
+/** The figures of one group, each with where it comes from, to be changed and taken back. Cards of one name open one at a time. */
+export function AllowanceCard({ group, name: cards }: { group: AllowanceGroup; name?: string }) {
+  const { say } = useLanguage();
+  const shop = useShop();
+  const [changing, setChanging] = useState<AllowanceName>();
+  return (
+    <>
+      <details name={cards} className="order-card">
+        <summary>{say(allowanceGroups[group])}</summary>
+        <ul className="order-lines">
+          {allowanceNames
+            .filter((name) => allowances[name].group === group)
+            .map((name) => (
+              <Figure
+                key={name}
+                name={name}
+                kept={shop.allowances.get(name)}
+                onChange={() => setChanging(name)}
+              />
+            ))}
+        </ul>
+      </details>
       {changing !== undefined && (
         <ChangeSheet key={changing} name={changing} shop={shop} onClose={() => setChanging(undefined)} />
       )}
-    </section>
+    </>
   );
 }
 
@@ -173,7 +187,11 @@ function ChangeSheet({ name, shop, onClose }: ChangeProps) {
         onChange={setSource}
         maxLength={300}
       />
-      {group !== 'received' && <Effect name={name} value={value} shop={shop} />}
+      {group === 'bass' ? (
+        <BassEffect name={name} value={value} shop={shop} />
+      ) : (
+        group !== 'received' && <Effect name={name} value={value} shop={shop} />
+      )}
     </FormSheet>
   );
 }
@@ -195,9 +213,7 @@ function Effect({ name, value, shop }: { name: AllowanceName; value: string; sho
       setThen(undefined);
       return;
     }
-    const policy = orderPolicyOf(
-      new Map<string, { value: number; source: string }>([...shop.allowances, [name, { ...wish }]]),
-    );
+    const policy = orderPolicyOf(new Map<string, KeptFigure>([...shop.allowances, [name, { ...wish }]]));
     let forget = () => {};
     // Typed figures follow each other: the last is what is asked for.
     const soon = setTimeout(() => {
@@ -224,6 +240,53 @@ function Effect({ name, value, shop }: { name: AllowanceName; value: string; sho
               {what}: {quantity(before, of)} → <strong>{quantity(after, of)}</strong>
             </li>
           ))}
+        </ul>
+      )}
+    </div>
+  );
+}
+
+/** What the bass strings of the open job become by the figure that is typed, as soon as it is one. */
+function BassEffect({ name, value, shop }: { name: AllowanceName; value: string; shop: Shop }) {
+  const { job } = useDesk();
+  const { unit } = useSettings();
+  const language = useLanguage();
+  const { say } = language;
+  const { signed } = useOrders();
+  const change = useMemo(() => {
+    const orderBy = (allowances: BassAllowances) => bassOrder(job, { signed, allowances });
+    try {
+      const wish = allowanceOf({ name, value, source: '—' }, unit, language);
+      const then = bassAllowancesOf(new Map<string, KeptFigure>([...shop.allowances, [name, wish]]));
+      return bassChange(orderBy(bassAllowancesOf(shop.allowances)), orderBy(then));
+    } catch {
+      // What is wrong with it is said when it is kept.
+      return undefined;
+    }
+  }, [job, signed, shop, name, value, unit, language]);
+  const length = (metres: number) => lengthText(metres, unit, 'length', language);
+  return (
+    <div aria-live="polite">
+      <h3>{say('What this job needs by it')}</h3>
+      {change === undefined ? null : change.core === undefined && change.checks === undefined ? (
+        <p>{say('Nothing in the bass strings of this job changes.')}</p>
+      ) : (
+        <ul>
+          {change.core !== undefined && (
+            <li>
+              {say(
+                'Core beyond the front termination, {strings, plural, one {# string} other {# strings}}; {note}:',
+                { strings: change.core.strings, note: change.core.note },
+              )}{' '}
+              {length(change.core.before)} → <strong>{length(change.core.after)}</strong>
+            </li>
+          )}
+          {change.checks !== undefined && (
+            <li>
+              {say('Checks that do not pass:')} {change.checks.before} →{' '}
+              <strong>{change.checks.after}</strong>
+            </li>
+          )}
         </ul>
       )}
     </div>

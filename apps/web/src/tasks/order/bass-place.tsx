@@ -1,6 +1,6 @@
 import { type Message, message } from '@becket/core';
 import { type BassOrder, type BassQuantity, bassOrder, changedSinceOrder } from '@becket/journal';
-import { draftBassOrder, signBassChecks } from '@becket/tasks';
+import { bassAllowancesOf, draftBassOrder, signBassChecks } from '@becket/tasks';
 import { useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
@@ -13,6 +13,7 @@ import { once } from '../../parts/once.ts';
 import { Problem } from '../../parts/problem.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TextField } from '../../parts/text-field.tsx';
+import { AllowanceCard } from './allowances-part.tsx';
 import { type CheckGroup, checkGroups } from './check-groups.ts';
 import { bassDraft } from './order-words.ts';
 import { useOrders } from './use-supplies.ts';
@@ -36,9 +37,11 @@ export function BassPlace() {
   const { desk, job } = useDesk();
   const { unit } = useSettings();
   const { signed, orders } = useOrders();
+  const shop = useShop();
   const order = useMemo(
-    () => bassOrder(job, { signed, lengthUnit: unit }, language),
-    [job, signed, unit, language],
+    () =>
+      bassOrder(job, { signed, allowances: bassAllowancesOf(shop.allowances), lengthUnit: unit }, language),
+    [job, signed, shop, unit, language],
   );
   const toRecord = hashOf({ place: 'job', job: desk.id, task: 'record' });
   const changed = orders
@@ -78,6 +81,15 @@ export function BassPlace() {
       <Checks order={order} />
       <Draft order={order} />
       <Strings order={order} unit={unit} toRecord={toRecord} />
+      <section aria-labelledby="bass-allowances">
+        <h3 id="bass-allowances">{say('What is added, and what may differ')}</h3>
+        <p>
+          {say(
+            'Nothing is added to a length from loop to termination. These figures are the shop’s and hold for every job; the order states them.',
+          )}
+        </p>
+        <AllowanceCard group="bass" />
+      </section>
     </>
   );
 }

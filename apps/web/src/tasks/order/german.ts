@@ -21,6 +21,13 @@ export const german: Catalogue = {
   'Counting …': 'Wird gezählt …',
   'What this job needs by it': 'Was dieser Auftrag damit braucht',
   'No quantity of this job changes.': 'Keine Menge dieses Auftrags ändert sich.',
+  'Nothing in the bass strings of this job changes.': 'An den Basssaiten dieses Auftrags ändert sich nichts.',
+  'Core beyond the front termination, {strings, plural, one {# string} other {# strings}}; {note}:':
+    'Kerndraht ab der vorderen Auflage, {strings, plural, one {# Saite} other {# Saiten}}; {note}:',
+  'Checks that do not pass:': 'Nicht bestandene Prüfungen:',
+  'What is added, and what may differ': 'Was zugegeben wird und was abweichen darf',
+  'Nothing is added to a length from loop to termination. These figures are the shop’s and hold for every job; the order states them.':
+    'Zu den Längen von der Öse bis zur Auflage kommt nichts hinzu. Diese Werte gehören der Werkstatt und gelten für jeden Auftrag; die Bestellung nennt sie.',
   "Cannot set this figure: {kind, select, length {a length in mm or in} share {a number of percent} other {a whole number}} is needed, {found, select, none {nothing} other {'{found}'}} was found. Type it again.":
     "Dieser Wert kann nicht gesetzt werden: {kind, select, length {eine Länge in mm oder in} share {eine Zahl in Prozent} other {eine ganze Zahl}} wird gebraucht, {found, select, none {nichts} other {'{found}'}} stand da. Geben Sie ihn noch einmal ein.",
   'inner layer': 'innere Lage',
