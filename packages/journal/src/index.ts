@@ -85,6 +85,7 @@ export {
 export {
   type FollowUp,
   foldSettling,
+  type OverpullLimit,
   type Pass,
   type PassSection,
   type PassValue,
@@ -191,6 +192,7 @@ export {
   type SectionOffset,
   type SectionPlan,
   type SettlingLimits,
+  STARTING_OVERPULL_LIMIT,
   settlingLimits,
 } from './record/settling-plan.ts';
 export {

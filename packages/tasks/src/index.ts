@@ -343,6 +343,7 @@ export {
   type FollowUpToPlan,
   type FollowUpToRecord,
   type MishapToRecord,
+  type OverpullLimitToSet,
   type PassToBegin,
   type PassToRecord,
   type PassValueToRecord,
@@ -352,6 +353,7 @@ export {
   recordPass,
   recordPassValues,
   type SettlingOutcome,
+  setOverpullLimit,
 } from './settle/settle-commands.ts';
 export { planRemarks } from './settle/settling-figures.ts';
 // String

@@ -34,6 +34,7 @@ import { sectionDescribedSchema } from './section-described.ts';
 import {
   followUpDoneSchema,
   followUpPlannedSchema,
+  overpullLimitSetSchema,
   passBegunSchema,
   passMishapSchema,
   passReadSchema,
@@ -106,6 +107,7 @@ export const factSchema = z.discriminatedUnion('kind', [
   passBegunSchema,
   passReadSchema,
   passMishapSchema,
+  overpullLimitSetSchema,
   followUpPlannedSchema,
   followUpDoneSchema,
   handedOverSchema,

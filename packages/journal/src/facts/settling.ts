@@ -48,6 +48,19 @@ export const passReadSchema = z.object({
   offset_cents: z.number().min(-1200).max(600),
 });
 
+/**
+ * How far up a string of this job may be pulled, as a share of its break load by a named table. A later one stands in place of
+ * an earlier one. A table that this program does not know has no effect.
+ */
+export const overpullLimitSetSchema = z.object({
+  kind: z.literal('overpull-limit-set'),
+  v: z.literal(1),
+  highestBreakShare: z.number().positive().max(1),
+  strengthTable: z.string().min(1).max(200),
+  /** Whose limit it is, in the words of whoever set it. */
+  source: z.string().trim().min(1).max(300),
+});
+
 /** What can go wrong with a string that is pulled up. */
 export const mishaps = ['broke', 'slipped', 'other'] as const;
 

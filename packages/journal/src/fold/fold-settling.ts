@@ -34,12 +34,16 @@ export interface FollowUp extends Standing<FactOf<'follow-up-planned'>> {
   readonly done: Standing<FactOf<'follow-up-done'>> | undefined;
 }
 
+export type OverpullLimit = Standing<FactOf<'overpull-limit-set'>>;
+
 /** How a piano settles. */
 export interface Settling {
   /** By number; two of one number, from two devices, in the order of the journal. */
   readonly passes: readonly Pass[];
   /** By day. */
   readonly followUps: readonly FollowUp[];
+  /** The limit of this job where it has its own; the last that stands. */
+  readonly limit: OverpullLimit | undefined;
 }
 
 /**
@@ -52,11 +56,13 @@ export function foldSettling(entries: Iterable<Entry>): Settling {
   const mishaps = new Map<Ulid, Standing<FactOf<'pass-mishap'>>[]>();
   const planned: Standing<FactOf<'follow-up-planned'>>[] = [];
   const done = new Map<Ulid, Standing<FactOf<'follow-up-done'>>>();
+  let limit: OverpullLimit | undefined;
   for (const entry of entriesThatStand(entries)) {
     const { fact } = entry;
     if (fact.kind === 'pass-begun') begun.push(standing(entry, fact));
     else if (fact.kind === 'pass-read') addToGroup(reads, fact.passBegun, standing(entry, fact));
     else if (fact.kind === 'pass-mishap') addToGroup(mishaps, fact.passBegun, standing(entry, fact));
+    else if (fact.kind === 'overpull-limit-set') limit = standing(entry, fact);
     else if (fact.kind === 'follow-up-planned') planned.push(standing(entry, fact));
     else if (fact.kind === 'follow-up-done') done.set(fact.followUp, standing(entry, fact));
   }
@@ -71,6 +77,7 @@ export function foldSettling(entries: Iterable<Entry>): Settling {
     followUps: planned
       .map((plan) => ({ ...plan, done: done.get(plan.entry) }))
       .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0)),
+    limit,
   };
 }
 

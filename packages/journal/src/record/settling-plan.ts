@@ -1,4 +1,5 @@
 import {
+  A228_MINIMUM,
   analyseNote,
   type Cents,
   COMMON_SHOP_POLICY,
@@ -11,10 +12,12 @@ import {
   newtons,
   nextOverpull,
   overpullLimit,
+  PUBLISHED_STRENGTH_TABLES,
   type Raise,
+  strengthTableNamed,
   tensionFactor,
 } from '@becket/core';
-import type { Pass, PassSection, PassValue, Settling } from '../fold/fold-settling.ts';
+import type { OverpullLimit, Pass, PassSection, PassValue, Settling } from '../fold/fold-settling.ts';
 import type { Job } from '../fold/job.ts';
 import { strungScale } from './strung-scale.ts';
 
@@ -47,6 +50,8 @@ export interface SettlingLimits {
   readonly highestBreakShare: number;
   /** Who set the highest share. */
   readonly source: string;
+  /** Who set it for this job, and on which day; undefined where it is the starting one. */
+  readonly set: Pick<OverpullLimit, 'entry' | 'by' | 'at'> | undefined;
   readonly strengthTable: string;
   /** Notes whose new wire was measured; the rest is taken as chosen or as found. */
   readonly measured: number;
@@ -79,14 +84,30 @@ export interface PassPlan {
   readonly limits: SettlingLimits;
 }
 
+/** Where a job starts from. Common practice, no source; set with this table in mind, see `COMMON_SHOP_POLICY`. */
+export const STARTING_OVERPULL_LIMIT = {
+  highestBreakShare: COMMON_SHOP_POLICY.limits.highestBreakShare.value,
+  source: COMMON_SHOP_POLICY.limits.highestBreakShare.source,
+  strengthTable: A228_MINIMUM.name,
+} as const;
+
 /**
  * How far the strings of each section may be pulled: the notes as strung, chosen or found, at the pitch the piano is described
- * for. The slow part of a plan; it changes with the strings only, not with a pass.
+ * for. The slow part of a plan; it changes with the strings and the limit only, not with a pass.
+ *
+ * @param set  the limit of this job, as `foldSettling` has it
  */
-export function settlingLimits(job: Job): SettlingLimits {
-  const { value, source } = COMMON_SHOP_POLICY.limits.highestBreakShare;
+export function settlingLimits(job: Job, set?: OverpullLimit): SettlingLimits {
+  // A share means nothing without its table: of a table that is not known neither is taken.
+  const own = PUBLISHED_STRENGTH_TABLES.some(({ name }) => name === set?.strengthTable) ? set : undefined;
+  const { highestBreakShare, source, strengthTable } = own ?? STARTING_OVERPULL_LIMIT;
   const scale = strungScale(job);
-  const analysed = scale.notes.map(({ note }) => analyseNote(note, { uncertainties: 'left out' }));
+  const analysed = scale.notes.map(({ note }) =>
+    analyseNote(note, {
+      uncertainties: 'left out',
+      strengthTable: strengthTableNamed(strengthTable),
+    }),
+  );
   return {
     sections: job.sections.map(({ section, firstKey, lastKey }) => {
       const own = analysed.filter(({ key }) => firstKey <= key && key <= lastKey);
@@ -105,7 +126,7 @@ export function settlingLimits(job: Job): SettlingLimits {
             : {
                 key: nearest.key,
                 breakShare: nearest.breakShare,
-                offset: overpullLimit({ breakShare: nearest.breakShare, highestShare: value }),
+                offset: overpullLimit({ breakShare: nearest.breakShare, highestShare: highestBreakShare }),
               },
         load: newtons(own.reduce((sum, { unisonTension }) => sum + unisonTension, 0)),
         computed: own.length,
@@ -114,9 +135,10 @@ export function settlingLimits(job: Job): SettlingLimits {
         ),
       };
     }),
-    highestBreakShare: value,
+    highestBreakShare,
     source,
-    strengthTable: [...new Set(analysed.map(({ strengthTable }) => strengthTable))].join(', '),
+    set: own,
+    strengthTable,
     measured: scale.notes.filter(({ from }) => from === 'measured').length,
   };
 }

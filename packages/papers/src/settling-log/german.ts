@@ -18,6 +18,8 @@ export const german: Catalogue = {
     'Was Gussplatte und Rahmen tragen, ist nach den Angaben des Herstellers und von zugelassenen oder spezialisierten Fachleuten zu beurteilen; örtliche Vorschriften gehen vor.',
   'The passes': 'Die Durchgänge',
   'The next pass': 'Der nächste Durchgang',
+  'The limit was set for this job by {by} on {day}; it started as {share} % ({source}; {table}).':
+    'Die Grenze wurde für diesen Auftrag von {by} am {day} gesetzt; Anfangswert war {share} % ({source}; {table}).',
   'Follow-ups': 'Nachtermine',
   'Offsets are readings in cents from the pitch of their pass; overpull and limit are calculated.':
     'Abweichungen sind Messwerte in Cent von der Tonhöhe ihres Durchgangs; Überziehen und Grenze sind berechnet.',

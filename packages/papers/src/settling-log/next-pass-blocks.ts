@@ -1,11 +1,16 @@
 import { inKilonewtons, inNewtons, type Language, noteName, sayKnown } from '@becket/core';
-import type { PassPlan, SectionPlan } from '@becket/journal';
+import {
+  type PassPlan,
+  type SectionPlan,
+  type SettlingLimits,
+  STARTING_OVERPULL_LIMIT,
+} from '@becket/journal';
 import type { Block, Cell } from '../page-tree.ts';
 import { offsetText } from './offset-text.ts';
 
 /** What the next pass should be, by section, and what that rests on. */
 export function nextPassBlocks(plan: PassPlan, remarks: readonly string[], language: Language): Block[] {
-  const { say, fixed, plain } = language;
+  const { say, plain } = language;
   if (plan.sections.length === 0)
     return [{ is: 'paragraph', text: say('No section is described yet: there is nothing to plan by.') }];
   return [
@@ -24,11 +29,12 @@ export function nextPassBlocks(plan: PassPlan, remarks: readonly string[], langu
         say(
           'Overpull a = −k · b / (1 − k), from where the section stands (b) and the share of a raise that it loses (k), with one standard uncertainty. At most: where the first string comes to {share} % of its break load ({source}; {table}); never pull above it. *: held down by that limit.',
           {
-            share: fixed(plan.limits.highestBreakShare * 100, 0),
+            share: plain(Number((plan.limits.highestBreakShare * 100).toPrecision(4))),
             source: sayKnown(plan.limits.source, language),
-            table: tablesInWords(plan.limits.strengthTable, language) || say('no string computed'),
+            table: sayKnown(plan.limits.strengthTable, language),
           },
         ),
+        ...limitRemark(plan.limits, language),
       ],
       columns: [
         { heading: say('section'), align: 'left', share: 64 },
@@ -127,9 +133,20 @@ export function blankPass(plan: PassPlan, language: Language): Block[] {
   ];
 }
 
-/** Names of tables in a row, each of which is a message of ours or was typed. */
-const tablesInWords = (names: string, language: Language): string =>
-  names
-    .split(', ')
-    .map((name) => sayKnown(name, language))
-    .join(', ');
+/** Who set the limit for this job, beside what it started from. */
+function limitRemark({ set }: SettlingLimits, language: Language): string[] {
+  if (set === undefined) return [];
+  const { highestBreakShare, source, strengthTable } = STARTING_OVERPULL_LIMIT;
+  return [
+    language.say(
+      'The limit was set for this job by {by} on {day}; it started as {share} % ({source}; {table}).',
+      {
+        by: set.by,
+        day: language.day(set.at),
+        share: language.plain(highestBreakShare * 100),
+        source: sayKnown(source, language),
+        table: sayKnown(strengthTable, language),
+      },
+    ),
+  ];
+}

@@ -55,6 +55,28 @@ describe('the settling log', () => {
     expect(treeTexts(empty).join('\n')).toContain(withoutSpaces('No pass is recorded yet.'));
   });
 
+  it('says whose limit it goes by, and what it started from', () => {
+    const figures = settledFigures();
+    const of = (limits: typeof figures.plan.limits) =>
+      JSON.stringify(
+        settlingLogPaper(settledJob(), testOptions, { ...figures, plan: { ...figures.plan, limits } }),
+      );
+    const starting = of(figures.plan.limits);
+    expect(starting).toContain('65 % of its break load (common practice; ASTM A228 minimum)');
+    expect(starting).not.toContain('The limit was set for this job');
+    const own = of({
+      ...figures.plan.limits,
+      highestBreakShare: 0.575,
+      source: 'our own trials',
+      strengthTable: 'ASTM A228 maximum',
+      set: { entry: '01SET000000000000000000099', by: 'Ada', at: '2026-03-09T10:00:00.000Z' },
+    });
+    expect(own).toContain('57.5 % of its break load (our own trials; ASTM A228 maximum)');
+    expect(own).toContain(
+      'The limit was set for this job by Ada on 9 March 2026; it started as 65 % (common practice; ASTM A228 minimum).',
+    );
+  });
+
   it('can be read back from the PDF in both sizes, with the rows to fill in on a page of their own', async () => {
     for (const size of ['A4', 'Letter'] as const) {
       const pdf = await renderPdf(paper, {

@@ -2,6 +2,12 @@ import type { Catalogue } from '@becket/core';
 
 /** Settling, in German. */
 export const german: Catalogue = {
+  'Cannot set this limit: from {least} to {most} % of the break load are needed, {found} was found. Type it again.':
+    'Die Grenze wird nicht gesetzt: Nötig sind {least} bis {most} % der Bruchlast, gefunden wurde {found}. Noch einmal eingeben.',
+  'Cannot set this limit: a table of break loads is needed ({names}), ‘{found}’ was found. Choose one of them.':
+    'Die Grenze wird nicht gesetzt: Nötig ist eine Tabelle der Bruchlasten ({names}), gefunden wurde ‚{found}‘. Eine davon wählen.',
+  'Cannot set this limit: whose limit it is is needed, nothing was found. Say whose experience or which source it is.':
+    'Die Grenze wird nicht gesetzt: Nötig ist, von wem sie stammt, nichts wurde gefunden. Sagen, wessen Erfahrung oder welche Quelle es ist.',
   'Cannot keep this: a day is needed, written as year-month-day such as 2026-05-04, ‘{found}’ was found. Choose the day.':
     'Das lässt sich nicht speichern: Gebraucht wird ein Tag als Jahr-Monat-Tag wie 2026-05-04, gefunden wurde „{found}“. Bitte den Tag wählen.',
   'Cannot plan this: one follow-up of a kind on one day is needed, {day} has it already. Choose another day, or take the first back.':

@@ -1,4 +1,4 @@
-import { cents, english, noteName } from '@becket/core';
+import { cents, english, noteName, PUBLISHED_STRENGTH_TABLES } from '@becket/core';
 import {
   type Fact,
   type FactOf,
@@ -68,7 +68,7 @@ export async function recordPassValues(
   return add(context, job, (state, settling) =>
     values.map((value) => {
       const pass = passOf(context, settling, value.passBegun);
-      requireValue(context, state, value, pass);
+      requireValue(context, state, value, { pass, limit: settling.limit });
       return { kind: 'pass-read', v: 1, ...value };
     }),
   );
@@ -104,16 +104,20 @@ export async function recordPass(
 ): Promise<SettlingOutcome> {
   const entries = await entriesOf(context, job);
   const state = foldJob(entries);
+  const settling = foldSettling(entries);
   const begun = entriesFor(context, {
     job,
-    facts: [begunFact(context, state, foldSettling(entries), pass)],
+    facts: [begunFact(context, state, settling, pass)],
     existing: entries,
   });
   const passBegun = begun[0]!.id;
   const facts: Fact[] = [
     ...values.map((value): Fact => {
       const fact = { kind: 'pass-read', v: 1, passBegun, ...value } as const;
-      requireValue(context, state, fact, begun[0]!.fact as FactOf<'pass-begun'>);
+      requireValue(context, state, fact, {
+        pass: begun[0]!.fact as FactOf<'pass-begun'>,
+        limit: settling.limit,
+      });
       return fact;
     }),
     ...mishaps.map((mishap): Fact => {
@@ -124,6 +128,51 @@ export async function recordPass(
   ];
   const further = entriesFor(context, { job, facts, existing: [...entries, ...begun] });
   return keep(context, entries, [...begun, ...further]);
+}
+
+export type OverpullLimitToSet = Omit<FactOf<'overpull-limit-set'>, 'kind' | 'v'>;
+
+/** Beyond these a share is a slip: below, no piano would come to pitch; above, no wire is safe. Our own bounds. */
+const SHARES = { least: 0.2, most: 0.9 } as const;
+
+/**
+ * Sets how far up the strings of this job may be pulled. `withdrawEntry` takes it back: the limit before it holds again.
+ * Throws: RangeError when the share is none, the table is not one of ours, or nobody says whose limit it is. Nothing is stored
+ * then.
+ */
+export async function setOverpullLimit(
+  context: TaskContext,
+  job: Ulid,
+  limit: OverpullLimitToSet,
+): Promise<SettlingOutcome> {
+  const { say, plain } = context.language ?? english;
+  const { highestBreakShare, strengthTable, source } = limit;
+  const percent = (share: number) => plain(Number((100 * share).toPrecision(6)));
+  if (!(highestBreakShare >= SHARES.least && highestBreakShare <= SHARES.most))
+    throw new RangeError(
+      say(
+        'Cannot set this limit: from {least} to {most} % of the break load are needed, {found} was found. Type it again.',
+        {
+          least: percent(SHARES.least),
+          most: percent(SHARES.most),
+          found: percent(highestBreakShare),
+        },
+      ),
+    );
+  if (!PUBLISHED_STRENGTH_TABLES.some(({ name }) => name === strengthTable))
+    throw new RangeError(
+      say(
+        'Cannot set this limit: a table of break loads is needed ({names}), ‘{found}’ was found. Choose one of them.',
+        { names: PUBLISHED_STRENGTH_TABLES.map(({ name }) => name).join(', '), found: strengthTable },
+      ),
+    );
+  if (source.trim() === '')
+    throw new RangeError(
+      say(
+        'Cannot set this limit: whose limit it is is needed, nothing was found. Say whose experience or which source it is.',
+      ),
+    );
+  return add(context, job, () => [{ kind: 'overpull-limit-set', v: 1, ...limit, source: source.trim() }]);
 }
 
 /**
@@ -255,7 +304,7 @@ function requireValue(
   context: TaskContext,
   state: Job,
   { value, section: name, key, offset_cents }: PassValueToRecord,
-  { referencePitch_hz }: Pick<Pass, 'referencePitch_hz'>,
+  { pass, limit }: { readonly pass: Pick<Pass, 'referencePitch_hz'>; readonly limit: Settling['limit'] },
 ): void {
   const { say, fixed, plain } = context.language ?? english;
   const section = state.sections.find((one) => one.section === name);
@@ -293,11 +342,11 @@ function requireValue(
           ),
     );
   if (value !== 'aimed' || offset_cents === 0) return;
-  const { sections, highestBreakShare } = settlingLimits(state);
+  const { sections, highestBreakShare } = settlingLimits(state, limit);
   const nearest = sections.find((one) => one.section === name)?.nearest;
   if (nearest === undefined) return;
   const strungFor = state.piano?.referencePitch_hz ?? 440;
-  const highest = cents(nearest.offset - 1200 * Math.log2(referencePitch_hz / strungFor));
+  const highest = cents(nearest.offset - 1200 * Math.log2(pass.referencePitch_hz / strungFor));
   if (offset_cents <= highest) return;
   throw new RangeError(
     say(
@@ -307,7 +356,7 @@ function requireValue(
         section: name,
         highest: fixed(Math.max(0, Math.floor(highest * 10) / 10), 1),
         note: noteName(nearest.key),
-        share: fixed(highestBreakShare * 100, 0),
+        share: plain(Number((highestBreakShare * 100).toPrecision(4))),
       },
     ),
   );

@@ -1,7 +1,8 @@
-import { A228_MINIMUM, breakLoad, millimetres } from '@becket/core';
-import { foldSettling, offsetOf, passPlan, settlingLimits } from '@becket/journal';
+import { A228_MAXIMUM, A228_MINIMUM, breakLoad, millimetres } from '@becket/core';
+import { foldSettling, offsetOf, passPlan, STARTING_OVERPULL_LIMIT, settlingLimits } from '@becket/journal';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { entriesOf, readJob, type TaskContext } from '../context.ts';
+import { makePaper } from '../make-paper.ts';
 import { recordReadings, withdrawEntry } from '../record-reading.ts';
 import { memoryContext } from '../testing/memory-context.ts';
 import { settlingJob } from '../testing/settling-job.ts';
@@ -12,6 +13,7 @@ import {
   recordMishap,
   recordPass,
   recordPassValues,
+  setOverpullLimit,
 } from './settle-commands.ts';
 import { settlingFigures } from './settling-figures.ts';
 
@@ -36,6 +38,71 @@ async function planOf() {
 }
 
 describe('the limit of an overpull', () => {
+  const limitNow = async () => {
+    const settling = foldSettling(await entriesOf(context, id));
+    return settlingLimits(await readJob(context, id), settling.limit);
+  };
+  const nearestOf = ({ sections }: Awaited<ReturnType<typeof limitNow>>) =>
+    sections.find(({ section }) => section === 'high')!.nearest!;
+
+  it('is set for a job with its table and its source, holds for what is kept and printed, and is taken back', async () => {
+    const before = await limitNow();
+    expect(before).toMatchObject({ ...STARTING_OVERPULL_LIMIT, set: undefined });
+    const wish = { highestBreakShare: 0.6, strengthTable: 'ASTM A228 maximum', source: ' our own trials ' };
+    const { entries } = await setOverpullLimit(context, id, wish);
+    const after = await limitNow();
+    expect(after).toMatchObject({ ...wish, source: 'our own trials', set: { entry: entries[0] } });
+    // By hand: a wire stronger by S'/S bears a smaller share by as much; then 600 · log2(0.6 / share), Mersenne's law.
+    const strengths = [A228_MINIMUM, A228_MAXIMUM].map((table) => table.strengthAt(millimetres(1)).strength);
+    const [was, is] = [nearestOf(before), nearestOf(after)];
+    expect(is.key).toBe(49);
+    expect(is.breakShare).toBeCloseTo(was.breakShare * (strengths[0]! / strengths[1]!), 9);
+    expect(is.offset).toBeCloseTo(600 * Math.log2(0.6 / is.breakShare), 9);
+    const { entries: pass } = await beginPass(context, id, { on: '2026-03-05' });
+    const aim = (offset_cents: number) =>
+      recordPassValues(context, id, [{ passBegun: pass[0]!, value: 'aimed', section: 'high', offset_cents }]);
+    await expect(aim(Math.floor(is.offset) + 1)).rejects.toThrow(/within 60 % of its break load/);
+    const log = await makePaper(context, id, { paper: 'settling-log', format: 'csv' });
+    expect(log.bytes.length).toBeGreaterThan(0);
+    const { plan } = settlingFigures(await readJob(context, id), {
+      entries: await entriesOf(context, id),
+      today: '2026-03-05',
+    });
+    expect(plan.limits).toEqual(after);
+    await withdrawEntry(context, id, entries[0]!, 'taken back');
+    expect(await limitNow()).toEqual(before);
+  });
+
+  it.each([
+    [{ highestBreakShare: 0.95 }, /from 20 to 90 % of the break load are needed, 95 was found/],
+    [{ highestBreakShare: Number.NaN }, /NaN was found/],
+    [
+      { strengthTable: 'a table of tomorrow' },
+      /a table of break loads is needed .*‘a table of tomorrow’ was found/,
+    ],
+    [{ source: ' ' }, /whose limit it is is needed/],
+  ])('refuses %j and keeps nothing', async (wrong, why) => {
+    const kept = await entriesOf(context, id);
+    await expect(setOverpullLimit(context, id, { ...STARTING_OVERPULL_LIMIT, ...wrong })).rejects.toThrow(
+      why,
+    );
+    expect(await entriesOf(context, id)).toEqual(kept);
+  });
+
+  it('is the starting one where a later program has named a table that this one does not know', async () => {
+    const job = await readJob(context, id);
+    const { entries } = await setOverpullLimit(context, id, {
+      ...STARTING_OVERPULL_LIMIT,
+      highestBreakShare: 0.5,
+      source: 'x',
+    });
+    const { limit } = foldSettling(await entriesOf(context, id));
+    expect(limit?.entry).toBe(entries[0]);
+    expect(settlingLimits(job, { ...limit!, strengthTable: 'a table of tomorrow' })).toEqual(
+      settlingLimits(job),
+    );
+  });
+
   it('is where A4 comes to 65 % of its break load, worked by hand', async () => {
     const { strength } = A228_MINIMUM.strengthAt(millimetres(1));
     const load = breakLoad({ diameter: millimetres(1), strength });

@@ -17,7 +17,7 @@ export function settlingFigures(
   language: Language = english,
 ): SettlingFigures {
   const settling = foldSettling(entries);
-  const plan = passPlan(job, settling, settlingLimits(job));
+  const plan = passPlan(job, settling, settlingLimits(job, settling.limit));
   return { settling, plan, remarks: planRemarks(settling, plan, language), today };
 }
 

@@ -27,6 +27,19 @@ export const german: Catalogue = {
   Load: 'Last',
   'Cents from A4 = {pitch} Hz, with one standard uncertainty. At most: where the first string comes to {share} % of its break load ({source}; {table}).':
     'Cent von A4 = {pitch} Hz, mit einer Standardunsicherheit. Höchstens: wo die erste Saite {share} % ihrer Bruchlast erreicht ({source}; {table}).',
+  'Set for this job by {by}, {day}; it started as {share} % ({source}; {table}).':
+    'Für diesen Auftrag gesetzt von {by}, {day}; Anfangswert war {share} % ({source}; {table}).',
+  'Cannot set this limit: a number of percent is needed, nothing was found. Type it.':
+    'Die Grenze wird nicht gesetzt: Nötig ist eine Zahl in Prozent, nichts wurde gefunden. Bitte eingeben.',
+  'Change the limit': 'Grenze ändern',
+  'Take the limit back': 'Grenze zurücknehmen',
+  'How far up a string may be pulled': 'Wie hoch eine Saite gezogen werden darf',
+  'Keep this limit': 'Diese Grenze behalten',
+  'Common practice, no source: {share} % by {table}. By a table that gives more strength the same pull is a smaller share: set the limit lower with it.':
+    'Gängige Praxis, ohne Quelle: {share} % nach {table}. Nach einer Tabelle mit höherer Festigkeit ist derselbe Zug ein kleinerer Anteil: Mit ihr die Grenze niedriger setzen.',
+  'A string breaks below its table at a kink, a nick or a hard bend, and without warning. Leave room for that, stand out of its line and protect the eyes.':
+    'An einem Knick, einer Kerbe oder einer scharfen Biegung reißt eine Saite unter dem Tabellenwert, und ohne Vorwarnung. Dafür Raum lassen, nicht in ihrer Flucht stehen und die Augen schützen.',
+  'At most, % of the break load': 'Höchstens, % der Bruchlast',
   'What the plan rests on': 'Worauf der Plan beruht',
   'at the limit': 'an der Grenze',
   '1 Before': '1 Vorher',

@@ -1,16 +1,16 @@
-import { inKilonewtons, noteName, sayKnown } from '@becket/core';
+import { inKilonewtons, noteName } from '@becket/core';
 import type { PassPlan, SectionPlan, Settling } from '@becket/journal';
 import { planRemarks } from '@becket/tasks';
 import { type ScreenLanguage, useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { limitInWords, OverpullLimit } from './overpull-limit.tsx';
 import { offsetText } from './settle-state.ts';
 
 /** How far to pull each section in the next pass, and what that rests on. */
 export function PlanTable({ settling, plan }: { settling: Settling; plan: PassPlan }) {
   const language = useLanguage();
-  const { say, plain, fixed } = language;
+  const { say, plain } = language;
   const remarks = planRemarks(settling, plan, language);
-  const { highestBreakShare, source, strengthTable } = plan.limits;
   return (
     <section aria-labelledby="plan">
       <h3 id="plan">{say('How far to pull in pass {pass}', { pass: plan.pass })}</h3>
@@ -48,16 +48,11 @@ export function PlanTable({ settling, plan }: { settling: Settling; plan: PassPl
           'Cents from A4 = {pitch} Hz, with one standard uncertainty. At most: where the first string comes to {share} % of its break load ({source}; {table}).',
           {
             pitch: plain(plan.referencePitch_hz),
-            share: fixed(highestBreakShare * 100, 0),
-            source: sayKnown(source, language),
-            table:
-              strengthTable
-                .split(', ')
-                .map((one) => sayKnown(one, language))
-                .join(', ') || say('no string computed'),
+            ...limitInWords(plan.limits, language),
           },
         )}
       </p>
+      <OverpullLimit limits={plan.limits} />
       {remarks.length > 0 && (
         <ul aria-label={say('What the plan rests on')}>
           {remarks.map((remark) => (

@@ -89,6 +89,20 @@ export function numberOf(text: string, unit: string, language: Language = englis
   );
 }
 
+/** A share in percent as it stands in a sentence or a field: '65', '62.5'. */
+export const shareText = (share: number, { plain }: Language = english): string =>
+  plain(Number((share * 100).toPrecision(4)));
+
+/** The share that was typed in percent. Throws: RangeError with one sentence when it is no number. */
+export function shareOf(text: string, language: Language = english): number {
+  const percent = numberOf(text.replace(/\s*%\s*$/, ''), '%', language);
+  if (percent === undefined)
+    throw new RangeError(
+      language.say('Cannot set this limit: a number of percent is needed, nothing was found. Type it.'),
+    );
+  return Number((percent / 100).toPrecision(12));
+}
+
 /** An offset in cents with its sign: '−7.3', '+4.0', '0.0'. */
 export function offsetText(offset_cents: number, { fixed }: Language = english): string {
   const figures = fixed(Math.abs(Number(offset_cents.toPrecision(9))), 1);

@@ -9,6 +9,7 @@ export function useSettling(): { readonly settling: Settling; readonly plan: Pas
   const strings = useSame([
     job.piano,
     job.chosenScale,
+    settling.limit,
     ...job.sections,
     ...job.readings,
     ...job.absences,
@@ -16,7 +17,7 @@ export function useSettling(): { readonly settling: Settling; readonly plan: Pas
     ...[...job.unisons.values()].map(({ entry }) => entry),
   ]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: of the job only its strings have a part in the limits
-  const limits = useMemo(() => settlingLimits(job), [strings]);
+  const limits = useMemo(() => settlingLimits(job, settling.limit), [strings]);
   return { settling, plan: useMemo(() => passPlan(job, settling, limits), [job, settling, limits]) };
 }
 
