@@ -75,7 +75,7 @@ test('a sealed record is changed with a reason alone; the seal stays whole and t
   });
 
   await test.step('the paper names the seal and the amendment', async () => {
-    await page.getByRole('link', { name: 'Order', exact: true }).click();
+    await goTo('Papers');
     const coming = page.waitForEvent('download');
     await page.getByRole('button', { name: 'As-found record, PDF' }).click();
     const { pages } = await readPdf(readFileSync(await (await coming).path()));

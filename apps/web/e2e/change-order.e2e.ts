@@ -55,7 +55,7 @@ test('the change order is had as a paper from where damage is noted, with the ph
   await expect(page.getByText('The photo is kept on this device.')).toBeVisible();
   await page.getByRole('button', { name: 'Put it on the change order' }).click();
   const line = page.getByRole('listitem').filter({ hasText: 'a split under the bass bridge apron' });
-  await expect(line).toContainText('180.00 EUR');
+  await expect(line).toContainText('EUR 180.00');
   await expect(line).toContainText('With a photo.');
 
   await page.goto(`${server.url}/#/job/${job}/appraise/estimate`);

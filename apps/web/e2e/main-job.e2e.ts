@@ -82,7 +82,7 @@ test('the main job: import the messy grand, correct two cells, see the charts, s
   });
 
   await test.step('the papers say what the readings said', async () => {
-    await page.getByRole('link', { name: 'Order', exact: true }).click();
+    await page.getByRole('link', { name: 'Papers', exact: true }).click();
     const paper = async (name: string) => {
       const coming = page.waitForEvent('download');
       await page.getByRole('button', { name }).click();
@@ -102,6 +102,11 @@ test('the main job: import the messy grand, correct two cells, see the charts, s
     }
     for (const note of truth.notes.map((one: { note: string }) => one.note)) expect(text).toContain(note);
 
+    await page.getByRole('link', { name: 'Order', exact: true }).click();
+    await page
+      .getByRole('navigation', { name: 'Parts of Order' })
+      .getByRole('link', { name: 'Papers', exact: true })
+      .click();
     const order = await readPdf(await paper('Bass string order, PDF'));
     const orderText = order.pages.map((one) => one.words).join('\n');
     const csv = (await paper('Bass string order, CSV')).toString('utf8');

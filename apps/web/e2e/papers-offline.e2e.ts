@@ -10,6 +10,14 @@ const goTo = (page: Page, task: string) =>
     .getByRole('link', { name: task, exact: true })
     .click();
 
+const goToRecordPapers = async (page: Page) => {
+  await goTo(page, 'Record');
+  await page
+    .getByRole('navigation', { name: 'Parts of Record' })
+    .getByRole('link', { name: 'Papers', exact: true })
+    .click();
+};
+
 async function saved(page: Page, name: string): Promise<Buffer> {
   const coming = page.waitForEvent('download', { timeout: 60_000 });
   await page.getByRole('button', { name, exact: true }).click();
@@ -52,7 +60,7 @@ test('without a server a device makes its papers by itself, with its own photos'
   await takePhoto(page);
 
   await test.step('a paper is saved, and read back', async () => {
-    await goTo(page, 'Order');
+    await goToRecordPapers(page);
     const record = await readPdf(await saved(page, 'As-found record, PDF'));
     expect(record.language).toMatch(/^en/);
     const words = record.pages.map((one) => one.words).join('\n');
@@ -92,10 +100,13 @@ test('without a server a device makes its papers by itself, with its own photos'
     await page.goBack();
     await expect(over).toBeHidden();
     expect(page.url()).toBe(before);
+    await goTo(page, 'Order');
+    await expect(page.getByRole('button', { name: 'Look at Purchase list' })).toBeVisible();
+    const inOrder = page.url();
     await page.getByRole('button', { name: 'Look at Purchase list' }).click();
     await page.getByRole('dialog', { name: 'Purchase list' }).getByRole('button', { name: '← Back' }).click();
     await expect(page.getByRole('dialog')).toBeHidden();
-    expect(page.url()).toBe(before);
+    expect(page.url()).toBe(inOrder);
   });
 });
 
@@ -126,7 +137,7 @@ test('a paper made on the device says the same as the one the server makes', asy
 test('a code that is scanned opens its job, or says what to do', async ({ page, server, browser }) => {
   await openDemo(page, server.url);
   await expect(page.getByRole('button', { name: 'All sent' })).toBeVisible();
-  await goTo(page, 'Order');
+  await goToRecordPapers(page);
   const record = await readPdf(await saved(page, 'As-found record, PDF'));
   const printed = record.pages.flatMap(({ texts }) => texts.map(({ text }) => text));
   const address = printed.find((text) => text.startsWith(server.url))!;

@@ -18,6 +18,7 @@ export const places = [
   'record/photos',
   'record/table',
   'record/strip',
+  'record/papers',
   'scale',
   'scale/propose',
   'scale/compare',

@@ -318,7 +318,7 @@ test('measured parts close their gaps; the let-down plan shows; after the seal d
     await form.getByLabel('Price', { exact: true }).fill('450,50');
     await form.getByLabel('Working days it adds').fill('3');
     await form.getByRole('button', { name: 'Put it on the change order' }).click();
-    await expect(page.locator('[data-sum]')).toHaveText('Together: 450.50 EUR, 3 working days.');
+    await expect(page.locator('[data-sum]')).toHaveText('Together: EUR 450.50, 3 working days.');
   });
 
   await test.step('a photo of the new work needs no reason; one of the piano as found does', async () => {

@@ -43,7 +43,12 @@ export {
   type SurveyComparison,
   type SurveyComparisonLine,
 } from './appraise/compare-surveys.ts';
-export { compareTorque, type PinBeforeAndAfter, type TorqueComparison } from './appraise/compare-torque.ts';
+export {
+  compareTorque,
+  compareTorqueMaps,
+  type PinBeforeAndAfter,
+  type TorqueComparison,
+} from './appraise/compare-torque.ts';
 export { type CopiedSurvey, copyEarlierSurvey } from './appraise/copy-earlier-survey.ts';
 export {
   type DecisionAdvice,

@@ -10,6 +10,7 @@ import { FormSheet } from '../parts/form-sheet.tsx';
 import { useLanguage } from '../parts/language.tsx';
 import { once } from '../parts/once.ts';
 import { TextField } from '../parts/text-field.tsx';
+import { AmendReason } from '../piano/amend-reason.tsx';
 import { type MarkKind, markKinds, markWords } from './drawing.ts';
 import { MarkSheet } from './mark-sheet.tsx';
 import { MarkedPicture } from './marked-picture.tsx';
@@ -63,12 +64,7 @@ export function PhotoView({ photo }: { photo: Photo }) {
         {photo.shows ?? say('Photo')} <span className="faint">{whereWords(photo, language)}</span>
       </h2>
       {needsReason && (
-        <TextField
-          label={say('Reason for changing the sealed record')}
-          hint={say('needed before anything can be drawn')}
-          value={reason}
-          onChange={setReason}
-        />
+        <AmendReason hint={say('needed before anything can be drawn')} reason={reason} onChange={setReason} />
       )}
       {picture.is === 'here' ? (
         <>
@@ -246,9 +242,7 @@ function PlaceSheet({
         value={shows}
         onChange={setShows}
       />
-      {needsReason && (
-        <TextField label={say('Reason for changing the sealed record')} value={reason} onChange={onReason} />
-      )}
+      {needsReason && <AmendReason reason={reason} onChange={onReason} />}
     </FormSheet>
   );
 }

@@ -7,6 +7,7 @@ import { useLanguage } from '../parts/language.tsx';
 import { Problem } from '../parts/problem.tsx';
 import { queue } from '../parts/queue.ts';
 import { TextField } from '../parts/text-field.tsx';
+import { AmendReason } from '../piano/amend-reason.tsx';
 import { encodeAway } from '../worker/photo-away.ts';
 import { StageChoice } from './photo-stage.tsx';
 import { PhotoThumb } from './photo-thumb.tsx';
@@ -158,13 +159,7 @@ function AddPhotos() {
           value={shows}
           onChange={setShows}
         />
-        {needsReason && (
-          <TextField
-            label={say('Reason for changing the sealed record')}
-            value={reason}
-            onChange={setReason}
-          />
-        )}
+        {needsReason && <AmendReason reason={reason} onChange={setReason} />}
       </div>
       <div className="button-row">
         <PictureButton words={say('Take a photo')} isCamera onFiles={add} />

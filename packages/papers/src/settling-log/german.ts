@@ -66,7 +66,6 @@ export const german: Catalogue = {
   'Pass {pass}, at A4 = {pitch} Hz': 'Durchgang {pass}, bei A4 = {pitch} Hz',
   'Overpull a = −k · b / (1 − k), from where the section stands (b) and the share of a raise that it loses (k), with one standard uncertainty. At most: where the first string comes to {share} % of its break load ({source}; {table}); never pull above it. *: held down by that limit.':
     'Überziehen a = −k · b / (1 − k), aus dem Stand des Abschnitts (b) und dem Anteil einer Anhebung, den er verliert (k), mit einer Standardunsicherheit. Höchstens: wo die erste Saite {share} % ihrer Bruchlast erreicht ({source}; {table}); nie darüber ziehen. *: von dieser Grenze niedrig gehalten.',
-  'no string computed': 'keine Saite berechnet',
   'stands at, cents': 'steht bei, Cent',
   'share lost': 'Verlust',
   from: 'aus',

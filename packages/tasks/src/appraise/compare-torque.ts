@@ -1,4 +1,4 @@
-import { type NewtonMetres, newtonMetres } from '@becket/core';
+import { english, type Language, type NewtonMetres, newtonMetres } from '@becket/core';
 import type { Job } from '@becket/journal';
 import { pinName } from './pin-field.ts';
 import type { PinTorque } from './pin-torque.ts';
@@ -31,7 +31,15 @@ export interface TorqueComparison {
 export function compareTorque(job: Job, options: Omit<TorqueMapOptions, 'stage'> = {}): TorqueComparison {
   const before = pinTorqueMap(job, { ...options, stage: 'as found' });
   const after = pinTorqueMap(job, { ...options, stage: 'as strung' });
-  const nameOf = ({ key, string }: PinTorque) => pinName({ key, string }, options.language);
+  return compareTorqueMaps({ before, after }, options.language);
+}
+
+/** The same, from maps that are there already. */
+export function compareTorqueMaps(
+  { before, after }: Pick<TorqueComparison, 'before' | 'after'>,
+  language: Language = english,
+): TorqueComparison {
+  const nameOf = ({ key, string }: PinTorque) => pinName({ key, string }, language);
   const befores = new Map(before.pins.map((pin) => [nameOf(pin), pin]));
   const afters = new Map(after.pins.map((pin) => [nameOf(pin), pin]));
   const names = new Map([...befores, ...afters]);

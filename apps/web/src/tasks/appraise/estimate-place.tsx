@@ -5,6 +5,7 @@ import {
   type EstimateToMake,
   estimateStanding,
   estimateTotals,
+  type LearnedHours,
   makeEstimate,
 } from '@becket/tasks';
 import { useMemo, useState } from 'react';
@@ -40,6 +41,7 @@ export function EstimatePlace() {
   const { say } = useLanguage();
   const { job } = useDesk();
   const { latest } = estimateStanding(job);
+  const learned = useLearnedHours();
   const [isWriting, setWriting] = useState(latest === undefined);
   return (
     <section aria-labelledby="estimate">
@@ -54,7 +56,7 @@ export function EstimatePlace() {
         </ul>
       )}
       {isWriting ? (
-        <EstimateForm from={latest} onMade={() => setWriting(false)} />
+        <EstimateForm from={latest} learned={learned} onMade={() => setWriting(false)} />
       ) : (
         <button type="button" className="button" onClick={() => setWriting(true)}>
           {say('Write version {version}', { version: (latest?.version ?? 0) + 1 })}
@@ -62,7 +64,7 @@ export function EstimatePlace() {
       )}
       {latest !== undefined && <Papers level={3} offers={[{ paper: 'estimate', words: say('Estimate') }]} />}
       <ChangeAnswers />
-      <HoursWorked />
+      <HoursWorked learned={learned} />
     </section>
   );
 }
@@ -168,11 +170,16 @@ function Sums({ estimate }: { estimate: Pick<EstimateToMake, 'lines' | 'currency
 
 const storageHere = typeof localStorage === 'undefined' ? undefined : localStorage;
 
-function EstimateForm({ from, onMade }: { from: Job['estimates'][number] | undefined; onMade: () => void }) {
+interface EstimateFormProps {
+  readonly from: Job['estimates'][number] | undefined;
+  readonly learned: readonly LearnedHours[];
+  readonly onMade: () => void;
+}
+
+function EstimateForm({ from, learned, onMade }: EstimateFormProps) {
   const language = useLanguage();
   const { say } = language;
   const { desk, job } = useDesk();
-  const learned = useLearnedHours();
   const [rates, setRates] = useState<RatesForm>(() =>
     from === undefined
       ? keptRates(storageHere, currencyOf(language.locale))

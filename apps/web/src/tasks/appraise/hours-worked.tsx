@@ -36,11 +36,10 @@ export function useLearnedHours(): readonly LearnedHours[] {
 }
 
 /** Time that steps really took: the next estimate learns from it. */
-export function HoursWorked() {
+export function HoursWorked({ learned }: { learned: readonly LearnedHours[] }) {
   const language = useLanguage();
   const { fixed, say } = language;
   const { desk, job } = useDesk();
-  const learned = useLearnedHours();
   const starting = startingLabourSteps(language);
   const steps = [
     ...starting.map(({ id, what }) => ({ id, what })),

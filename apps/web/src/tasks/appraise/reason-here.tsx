@@ -1,6 +1,6 @@
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
-import { TextField } from '../../parts/text-field.tsx';
+import { AmendReason } from '../../piano/amend-reason.tsx';
 
 /** Asked for once the record is sealed, where what is kept would change it. */
 export function ReasonHere({
@@ -16,11 +16,6 @@ export function ReasonHere({
   const { job } = useDesk();
   if (job.seal === undefined || !isWanted) return null;
   return (
-    <TextField
-      label={say('Reason for changing the sealed record')}
-      hint={say('stands on everything you keep here now')}
-      value={reason}
-      onChange={onChange}
-    />
+    <AmendReason hint={say('stands on everything you keep here now')} reason={reason} onChange={onChange} />
   );
 }

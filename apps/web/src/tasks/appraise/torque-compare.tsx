@@ -1,20 +1,23 @@
-import { compareTorque } from '@becket/tasks';
-import { useDeferredValue, useMemo } from 'react';
-import { useDesk } from '../../desk/use-desk.ts';
+import { compareTorqueMaps, type PinTorqueMap } from '@becket/tasks';
+import { useMemo } from 'react';
 import { useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { TorqueChart } from './torque-chart.tsx';
 import { torqueIn } from './torque-state.ts';
 
+interface Props {
+  readonly before: PinTorqueMap;
+  readonly after: PinTorqueMap;
+  readonly unit: 'mm' | 'in';
+}
+
 /** The block before and after, side by side, pin by pin. */
-export function TorqueCompare({ unit }: { unit: 'mm' | 'in' }) {
+export function TorqueCompare({ before, after, unit }: Props) {
   const language = useLanguage();
   const { say } = language;
-  const { job } = useDesk();
-  const settled = useDeferredValue(job);
-  const { before, after, pins, readBothTimes, lowAfter } = useMemo(
-    () => compareTorque(settled, { language }),
-    [settled, language],
+  const { pins, readBothTimes, lowAfter } = useMemo(
+    () => compareTorqueMaps({ before, after }, language),
+    [before, after, language],
   );
   const text = (torque: number) => torqueIn(torque, unit, language);
   return (

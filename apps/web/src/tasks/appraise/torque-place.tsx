@@ -39,8 +39,12 @@ export function TorquePlace() {
   const [wanted, setWanted] = useState<{ key: number; string: number }>();
   const readings = job.readings.filter(({ quantity }) => quantity === 'pin-torque');
   const settled = useDeferredValue(job);
-  const map = useMemo(() => pinTorqueMap(settled, { stage, language }), [settled, stage, language]);
   const isStrung = readings.some((one) => one.stage === 'as strung');
+  const before = useMemo(() => pinTorqueMap(settled, { stage: 'as found', language }), [settled, language]);
+  const after = useMemo(
+    () => (isStrung ? pinTorqueMap(settled, { stage: 'as strung', language }) : undefined),
+    [settled, isStrung, language],
+  );
   return (
     <section aria-labelledby="torque">
       <h2 id="torque">{say('Pin torque')}</h2>
@@ -57,13 +61,13 @@ export function TorquePlace() {
         />
       )}
       <TorqueFindings
-        map={map}
+        map={stage === 'as strung' && after !== undefined ? after : before}
         unit={unit}
         chosen={chosen}
         onChoose={({ name }) => setChosen(name)}
         onRead={setWanted}
       />
-      {isStrung && <TorqueCompare unit={unit} />}
+      {after !== undefined && <TorqueCompare before={before} after={after} unit={unit} />}
       <TorqueReadings readings={readings} />
     </section>
   );

@@ -31,9 +31,7 @@ import { useOrders, useSupplies } from './use-supplies.ts';
 /** What the job needs, what the shelf covers, and what is to be bought from whom. */
 export function SuppliesPlace() {
   const { say } = useLanguage();
-  const { job } = useDesk();
   const answer = useSupplies();
-  const hasWound = [...job.unisons.values()].some(({ winding }) => winding === 'wound');
   return (
     <>
       {answer === undefined ? (
@@ -43,14 +41,7 @@ export function SuppliesPlace() {
       ) : (
         <Needed supplies={answer.supplies} />
       )}
-      <Papers
-        offers={[
-          { paper: 'purchase-list', words: say('Purchase list') },
-          ...(hasWound ? [{ paper: 'bass-string-order', words: say('Bass string order') } as const] : []),
-          { paper: 'as-found-record', words: say('As-found record') },
-          ...(job.damages.length > 0 ? [{ paper: 'change-order', words: say('Change order') } as const] : []),
-        ]}
-      />
+      <Papers offers={[{ paper: 'purchase-list', words: say('Purchase list') }]} />
     </>
   );
 }

@@ -1,4 +1,4 @@
-import { currencyOf, noteName } from '@becket/core';
+import { currencyOf, minorUnits, noteName } from '@becket/core';
 import { damageGravities } from '@becket/journal';
 import { changeOrderTotals, recordDamage, withdrawEntry } from '@becket/tasks';
 import { useState } from 'react';
@@ -9,7 +9,7 @@ import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
 import { TakePhoto } from '../../photos/take-photo.tsx';
 import { Papers } from '../../piano/papers.tsx';
-import { type DamageForm, damageOf, moneyText, newDamageForm } from './after-strip-state.ts';
+import { type DamageForm, damageOf, newDamageForm } from './after-strip-state.ts';
 import { printPart } from './print-part.ts';
 import './record-parts.css';
 import { once } from '../../parts/once.ts';
@@ -166,7 +166,7 @@ function ChangeOrder() {
                   price:
                     priceMinorUnits === undefined || currency === undefined
                       ? say('Not priced yet')
-                      : moneyText(priceMinorUnits, currency, language),
+                      : language.money(minorUnits(priceMinorUnits), currency),
                   days:
                     days === undefined
                       ? say('days not known')
@@ -202,11 +202,7 @@ function ChangeOrder() {
             sum:
               totals.prices.length === 0
                 ? say('no price yet')
-                : list(
-                    totals.prices.map(({ minorUnits, currency }) =>
-                      moneyText(minorUnits, currency, language),
-                    ),
-                  ),
+                : list(totals.prices.map((sum) => language.money(minorUnits(sum.minorUnits), sum.currency))),
             days: totals.withoutDays < job.damages.length ? plain(totals.days) : 'none',
             withoutPrice: totals.withoutPrice,
             withoutDays: totals.withoutDays,

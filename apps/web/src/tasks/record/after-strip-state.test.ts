@@ -1,5 +1,6 @@
+import { plainMoneyText } from '@becket/core';
 import { describe, expect, test } from 'vitest';
-import { damageOf, minorUnitsOf, moneyText, newDamageForm } from './after-strip-state.ts';
+import { damageOf, newDamageForm, priceOf } from './after-strip-state.ts';
 
 const form = {
   ...newDamageForm(),
@@ -8,7 +9,7 @@ const form = {
   why: 'it lay under the strings',
 };
 
-describe('minorUnitsOf()', () => {
+describe('priceOf()', () => {
   // Minor units of EUR, JPY and KWD are 2, 0 and 3 digits: ISO 4217, list one.
   test.each([
     ['450', 'EUR', 45000],
@@ -18,15 +19,15 @@ describe('minorUnitsOf()', () => {
     ['1.234', 'KWD', 1234],
     ['', 'EUR', undefined],
   ])('%j in %s is %j minor units', (typed, currency, minor) => {
-    expect(minorUnitsOf(typed, currency)).toBe(minor);
-    if (minor !== undefined)
-      expect(minorUnitsOf(moneyText(minor, currency).split(' ')[0]!, currency)).toBe(minor);
+    const price = priceOf(typed, currency);
+    expect(price).toBe(minor);
+    if (price !== undefined) expect(priceOf(plainMoneyText(price, currency), currency)).toBe(minor);
   });
 
   test('refuses parts of a minor unit, less than nothing, and a currency that is none', () => {
-    expect(() => minorUnitsOf('1.005', 'EUR')).toThrow('at most 2 digits');
-    expect(() => minorUnitsOf('-1', 'EUR')).toThrow('0 or more');
-    expect(() => minorUnitsOf('1', 'EU')).toThrow('three letters');
+    expect(() => priceOf('1.005', 'EUR')).toThrow('at most 2 digits');
+    expect(() => priceOf('-1', 'EUR')).toThrow('0 or more');
+    expect(() => priceOf('1', 'EU')).toThrow('three letters');
   });
 });
 

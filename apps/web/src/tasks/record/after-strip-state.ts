@@ -1,4 +1,4 @@
-import { currencyDigits, english, type Language, parseNote } from '@becket/core';
+import { english, type Language, type MinorUnits, parseMoney, parseNote } from '@becket/core';
 import type { damageGravities } from '@becket/journal';
 import type { DamageToRecord } from '@becket/tasks';
 import { readTypedNumber } from '../../parts/typed-number.ts';
@@ -31,47 +31,27 @@ export const newDamageForm = (currency = 'EUR'): DamageForm => ({
   photo: '',
 });
 
-/** Digits after the point that a currency is counted in, as its papers are set: 2 for EUR, 0 for JPY. */
-function digitsOf(currency: string, { say }: Language = english): number {
-  try {
-    return currencyDigits(currency);
-  } catch {
-    throw new RangeError(
-      say(
-        "Cannot keep the price: a currency of three letters such as EUR is needed, '{currency}' was found. Correct it.",
-        { currency },
-      ),
-    );
-  }
-}
-
-/** A typed price in whole minor units; undefined when nothing was typed. Throws when it has parts of a minor unit. */
-export function minorUnitsOf(
+/** A typed price; undefined when nothing was typed. Throws when it cannot be read to the minor unit, or is below 0. */
+export function priceOf(
   typed: string,
   currency: string,
   language: Language = english,
-): number | undefined {
-  const { say } = language;
-  const number = readTypedNumber(typed, language);
-  if (number.is === 'empty') return undefined;
-  const digits = digitsOf(currency, language);
-  const minor = number.is === 'number' ? number.value * 10 ** digits : Number.NaN;
-  const whole = Math.round(minor);
-  if (!Number.isSafeInteger(whole) || whole < 0 || Math.abs(minor - whole) > 1e-6)
+): MinorUnits | undefined {
+  if (typed.trim() === '') return undefined;
+  const signs = typed.match(/[.,]/g) ?? [];
+  // A price on a change order is short: a single dot or comma is the decimal sign, and never sets off thousands.
+  const decimalSign = signs.length === 1 ? (signs[0] as '.' | ',') : undefined;
+  const price = parseMoney(typed, currency, { decimalSign }, language);
+  if (price < 0)
     throw new RangeError(
-      say(
-        "Cannot keep the price: an amount of 0 or more with at most {digits} digits after the point is needed, '{found}' was found. Type it without separators.",
-        { digits, found: typed.trim() },
+      language.say(
+        "Cannot keep the price: an amount of 0 or more is needed, '{found}' was found. Correct it.",
+        {
+          found: typed.trim(),
+        },
       ),
     );
-  return whole;
-}
-
-/** '450.00 EUR' */
-export function moneyText(minorUnits: number, currency: string, language: Language = english): string {
-  const { fixed } = language;
-  const digits = digitsOf(currency, language);
-  return `${fixed(minorUnits / 10 ** digits, digits)} ${currency}`;
+  return price;
 }
 
 /** The damage that a form describes. Throws, with a sentence, when something needed is missing. */
@@ -86,7 +66,7 @@ export function damageOf(form: DamageForm, language: Language = english): Damage
     return said;
   };
   const currency = form.currency.trim().toUpperCase();
-  const priceMinorUnits = minorUnitsOf(form.price, currency, language);
+  const priceMinorUnits = priceOf(form.price, currency, language);
   const days = readTypedNumber(form.days, language);
   if (days.is === 'problem' || (days.is === 'number' && days.value < 0))
     throw new RangeError(

@@ -1,6 +1,11 @@
 import type { Catalogue } from '@becket/core';
 
 export const german: Catalogue = {
+  'Every reading with its origin, what was seen, the photos, the gaps and the seal.':
+    'Jeder Messwert mit seiner Herkunft, was gesehen wurde, die Fotos, die Lücken und das Siegel.',
+  'What came to light after the strip, and what it costs.':
+    'Was nach dem Absaiten zutage kam und was es kostet.',
+  'The as-found record as a paper': 'Die Bestandsaufnahme als Blatt',
   'Found after the strip': 'Nach dem Absaiten gefunden',
   'The as-found record is not sealed yet. Until the strings are off, what is seen belongs in the record itself. {link}':
     'Die Bestandsaufnahme ist noch nicht versiegelt. Bis die Saiten ab sind, gehört das Gesehene in die Aufnahme selbst. {link}',
@@ -20,10 +25,8 @@ export const german: Catalogue = {
   'Take back {what}': '{what} zurücknehmen',
   'no price yet': 'noch kein Preis',
   'Agreed, customer, date:': 'Vereinbart, Kunde, Datum:',
-  "Cannot keep the price: a currency of three letters such as EUR is needed, '{currency}' was found. Correct it.":
-    'Der Preis lässt sich nicht speichern: Gebraucht wird eine Währung aus drei Buchstaben wie EUR, gefunden wurde „{currency}“. Berichtigen Sie sie.',
-  "Cannot keep the price: an amount of 0 or more with at most {digits} digits after the point is needed, '{found}' was found. Type it without separators.":
-    'Der Preis lässt sich nicht speichern: Gebraucht wird ein Betrag ab 0 mit höchstens {digits} Nachkommastellen, gefunden wurde „{found}“. Geben Sie ihn ohne Trennzeichen ein.',
+  "Cannot keep the price: an amount of 0 or more is needed, '{found}' was found. Correct it.":
+    'Der Preis wird nicht gespeichert: Ein Betrag von 0 oder mehr wird gebraucht, gefunden wurde „{found}“. Bitte berichtigen.',
   'Cannot note this damage: {what} is needed, nothing was found. Say it in a few words.':
     'Der Schaden lässt sich nicht notieren: Es fehlt {what}. Sagen Sie es in wenigen Worten.',
   "Cannot note this damage: a number of working days of 0 or more is needed, '{found}' was found. Correct it, or leave it empty.":

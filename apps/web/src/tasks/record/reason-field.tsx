@@ -1,7 +1,7 @@
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { useObservable } from '../../parts/observable.ts';
-import { TextField } from '../../parts/text-field.tsx';
+import { AmendReason } from '../../piano/amend-reason.tsx';
 import { recordViewOf } from './record-state.ts';
 
 /** Asked for once the record is sealed; one reason stands on every amendment made on the Record screens. */
@@ -12,10 +12,9 @@ export function ReasonField() {
   const { reason } = useObservable(view);
   if (job.seal === undefined) return null;
   return (
-    <TextField
-      label={say('Reason for changing the sealed record')}
+    <AmendReason
       hint={say('stands on every amendment you make now')}
-      value={reason}
+      reason={reason}
       onChange={(next) => view.update({ reason: next })}
     />
   );

@@ -40,6 +40,10 @@ const StripPlace = lazy(() =>
   import('./strip-place.tsx').then(({ StripPlace: place }) => ({ default: place })),
 );
 
+const RecordPapersPlace = lazy(() =>
+  import('./record-papers-place.tsx').then(({ RecordPapersPlace: place }) => ({ default: place })),
+);
+
 /** The parts of Record: name in the address, words on the screen. */
 const parts = {
   readings: message('Readings'),
@@ -53,6 +57,7 @@ const parts = {
   photos: message('Photos'),
   table: message('Table'),
   strip: message('Strip check'),
+  papers: message('Papers'),
   'after-strip': message('After the strip'),
 } as const;
 type PartName = keyof typeof parts;
@@ -154,6 +159,8 @@ function Part({ name, shownPhoto }: { name: PartName; shownPhoto: string | undef
       return <BringInPlace />;
     case 'strip':
       return <StripPlace />;
+    case 'papers':
+      return <RecordPapersPlace />;
   }
 }
 

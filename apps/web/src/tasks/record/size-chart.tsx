@@ -1,8 +1,9 @@
 import type { InferredWireSizes } from '@becket/tasks';
 import { scaleLinear } from 'd3-scale';
-import { type PointerEvent, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { type PointerEvent, useMemo } from 'react';
 import { useLanguage } from '../../parts/language.tsx';
 import { type LengthUnit, lengthNumber, lengthText } from '../../parts/length-text.ts';
+import { useWidth } from '../../parts/use-width.ts';
 import { oddsText, sizeRuns } from './sizes-state.ts';
 import { bothUnits } from './typed-length.ts';
 
@@ -20,17 +21,7 @@ const edge = { top: 16, right: 46, bottom: 52, left: 70 };
 export function SizeChart({ sizes, unit, selected, onSelect }: Props) {
   const language = useLanguage();
   const { say } = language;
-  const frame = useRef<HTMLElement>(null);
-  const [width, setWidth] = useState(720);
-  useLayoutEffect(() => {
-    const element = frame.current;
-    if (element === null) return;
-    const measure = () => setWidth(Math.max(300, Math.round(element.clientWidth)));
-    measure();
-    const observer = new ResizeObserver(measure);
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, []);
+  const [frame, width] = useWidth<HTMLElement>();
 
   const { notes } = sizes;
   const firstKey = notes[0]?.key ?? 1;

@@ -88,12 +88,22 @@ export function StripPlace() {
         </>
       )}
       {job.seal !== undefined && (
-        <p className="faint digest">
-          {say('Seal {digest}, over {entries} entries.', {
-            digest: job.seal.digest,
-            entries: job.seal.entries,
-          })}
-        </p>
+        <>
+          <p className="faint digest">
+            {say('Seal {digest}, over {entries} entries.', {
+              digest: job.seal.digest,
+              entries: job.seal.entries,
+            })}
+          </p>
+          <p>
+            <a
+              className="button"
+              href={hashOf({ place: 'job', job: desk.id, task: 'record', part: 'papers' })}
+            >
+              {say('The as-found record as a paper')}
+            </a>
+          </p>
+        </>
       )}
       {open.size > 0 && (
         <div className="accept">
