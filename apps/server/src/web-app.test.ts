@@ -13,6 +13,7 @@ function builtScreens(): string {
     'icon.svg': '<svg xmlns="http://www.w3.org/2000/svg"/>',
     'assets/index-B7x1.js': 'export {};',
     'assets/index-B7x1.css': 'body {}',
+    'assets/large-C9y2.js': `export const words = '${'as found '.repeat(500)}';`,
   };
   for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, 'dist', name), text);
   writeFileSync(join(folder, 'secret.txt'), 'secret');
@@ -36,6 +37,21 @@ describe('the built screens', () => {
     expect(headers['cache-control']).toBe(keeping);
     expect(headers['x-content-type-options']).toBe('nosniff');
     expect(headers['content-security-policy']).toContain("default-src 'self'");
+  });
+
+  it('are sent packed to whoever unpacks them, and plain to whoever does not', async () => {
+    const { url } = await runServer({ webRoot: builtScreens() });
+    const path = `${url}/assets/large-C9y2.js`;
+    const plain = await ask(path);
+    expect(plain.headers['content-encoding']).toBeUndefined();
+    expect(plain.headers.vary).toMatch(/accept-encoding/i);
+    const packed = await fetch(path, { headers: { 'accept-encoding': 'gzip' } });
+    expect(packed.headers.get('content-encoding')).toBe('gzip');
+    expect(packed.headers.get('cache-control')).toBe('public, max-age=31536000, immutable');
+    expect(await packed.text()).toBe(plain.text);
+    const etag = packed.headers.get('etag')!;
+    const again = await ask(path, { headers: { 'accept-encoding': 'gzip', 'if-none-match': etag } });
+    expect([again.status, again.text]).toEqual([304, '']);
   });
 
   it('are not sent again when they have not changed', async () => {

@@ -28,8 +28,13 @@ async function openDemo(page: Page, url: string): Promise<void> {
   await page.goto(url);
   await page.getByLabel('Your name').fill('Ada');
   await page.getByRole('button', { name: 'Keep the name' }).click();
-  // The screens, the type-setting and the fonts are kept on the device before the network goes.
+  // The screens, then the type-setting and the fonts are kept on the device before the network goes.
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
+  await page.goto(`${url}/#/settings`);
+  await expect(page.getByText('Papers can be made and looked at without a network.')).toBeVisible({
+    timeout: 60_000,
+  });
+  await page.goto(`${url}/#/`);
   await page.getByRole('button', { name: 'Open the demo job' }).first().click();
   await expect(page.getByRole('navigation', { name: 'Parts of Record' })).toBeVisible();
 }

@@ -1,6 +1,12 @@
 import type { Catalogue } from '@becket/core';
 
 export const german: Catalogue = {
+  'Papers can be made and looked at without a network.':
+    'Papiere lassen sich ohne Netz erstellen und ansehen.',
+  'Papers need the network until {size} MB more are on this device; they come by themselves.':
+    'Papiere brauchen das Netz, bis noch {size} MB auf diesem Gerät sind; sie kommen von selbst.',
+  'Papers need the network: the program is not kept on this device yet.':
+    'Papiere brauchen das Netz: Das Programm ist noch nicht auf diesem Gerät gespeichert.',
   'Opening …': 'Wird geöffnet …',
   Pages: 'Seiten',
   'Page {number} of {count}': 'Seite {number} von {count}',

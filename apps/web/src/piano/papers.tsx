@@ -8,6 +8,7 @@ import { useDesk } from '../desk/use-desk.ts';
 import { useSettings } from '../desk/use-device.ts';
 import { Choice } from '../parts/choice.tsx';
 import { useLanguage } from '../parts/language.tsx';
+import { LaterFilesSign } from '../parts/later-files-sign.tsx';
 import { saveFile } from '../parts/save-file.ts';
 import { PaperStopped, papers } from '../worker/paper-away.ts';
 
@@ -124,6 +125,9 @@ export function Papers({ offers, level = 2 }: Props) {
           {say('Stop')}
         </button>
       )}
+      <p className="faint">
+        <LaterFilesSign />
+      </p>
       {isForThisComputerAlone(location.hostname) && (
         <p className="faint">
           {say(

@@ -4,6 +4,7 @@ import { useDevice, useSettings } from '../desk/use-device.ts';
 import { Choice } from '../parts/choice.tsx';
 import { Field } from '../parts/field.tsx';
 import { useLanguage } from '../parts/language.tsx';
+import { LaterFilesSign } from '../parts/later-files-sign.tsx';
 import { useObservable } from '../parts/observable.ts';
 import { versions } from './versions.ts';
 
@@ -83,6 +84,10 @@ export function SettingsPage() {
           {isReadyOffline
             ? say('is kept on this device and starts without a network')
             : say('is not kept on this device yet; load the page once more while the network is there')}
+        </dd>
+        <dt>{say('Papers')}</dt>
+        <dd>
+          <LaterFilesSign />
         </dd>
         <dt>{say('The journals')}</dt>
         <dd>

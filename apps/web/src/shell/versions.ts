@@ -1,4 +1,5 @@
 import { registerSW } from 'virtual:pwa-register';
+import { keepLaterFiles } from '../parts/later-files.ts';
 import { observable } from '../parts/observable.ts';
 
 export interface Versions {
@@ -15,9 +16,13 @@ let change: ((reload?: boolean) => Promise<void>) | undefined;
 /** Keeps the program itself on the device, and watches for a newer version. */
 export function keepProgramUpToDate(): void {
   if (!('serviceWorker' in navigator)) return;
+  const later = keepLaterFiles();
   change = registerSW({
     immediate: true,
-    onNeedRefresh: () => versions.update({ isNewerReady: true }),
+    onNeedRefresh: () => {
+      versions.update({ isNewerReady: true });
+      later.newerIsReady();
+    },
     onOfflineReady: () => versions.update({ isReadyOffline: true }),
   });
   void navigator.serviceWorker.getRegistration().then((registration) => {
