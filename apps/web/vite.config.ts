@@ -42,6 +42,9 @@ function keptFirst(entries: readonly { url: string; revision: string | null; siz
     );
   const list = JSON.stringify(later);
   writeFileSync(new URL('dist/kept-later.json', import.meta.url), list);
+  // Only what may be kept for ever: the rest would be asked for again all the same.
+  const forEver = first.map(({ url }) => url).filter((url) => url.startsWith('assets/'));
+  writeFileSync(new URL('dist/kept-first.json', import.meta.url), JSON.stringify(forEver));
   const revision = createHash('sha256').update(list).digest('hex').slice(0, 32);
   return { manifest: [...first, { url: 'kept-later.json', revision, size: list.length }], warnings: [] };
 }

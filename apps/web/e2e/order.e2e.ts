@@ -156,6 +156,37 @@ test('the shop sets a figure of its own, sees what it does to this job, and take
   await expect.poll(head).toBe(before);
 });
 
+test('what the bass strings are ordered with is seen where they are, changed, and taken back', async ({
+  page,
+  server,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openDemo(page, server.url);
+  await goTo(page, 'Bass strings');
+  const digest = () => page.getByText(/^Digest of these strings/).textContent();
+  const before = await digest();
+  await page
+    .locator('summary')
+    .filter({ hasText: /^Bass strings to be ordered/ })
+    .click();
+  const eye = page.getByRole('listitem').filter({ hasText: 'for the eye of each pin' });
+  await expect(eye).toContainText('12.0 mm');
+  await expect(eye).toContainText('From: our own starting figures');
+  await expect(page.getByRole('listitem').filter({ hasText: 'coils on each pin' })).toContainText(
+    'From: common practice, no source',
+  );
+  await page.getByRole('button', { name: 'Change: coils on each pin' }).click();
+  const sheet = page.getByRole('dialog', { name: 'Bass strings to be ordered: coils on each pin' });
+  await sheet.getByLabel('Figure').fill('4');
+  await expect(sheet.getByText(/^Core beyond the front termination, \d+ strings; .* → /)).toBeVisible();
+  await sheet.getByLabel('Where it comes from').fill('our string maker');
+  await sheet.getByRole('button', { name: 'Keep this figure' }).click();
+  await expect(page.getByText('From: our string maker. Set by Ada')).toBeVisible();
+  await expect.poll(digest).not.toBe(before);
+  await page.getByRole('button', { name: 'Take back: coils on each pin' }).click();
+  await expect.poll(digest).toBe(before);
+});
+
 test('a bass set is signed, ordered, and measured before it is strung', async ({ page, server }) => {
   await openDemo(page, server.url);
   await goTo(page, 'Bass strings');

@@ -42,6 +42,28 @@ test('two passes by keyboard, the next overpull, both papers, and the hand-over'
     await expect(page.getByText('high: no string can be computed, so no overpull is told')).toBeVisible();
   });
 
+  await test.step('the limit is set for this job with its table and its source, and taken back', async () => {
+    const starting = page.getByText('65 % of its break load (common practice; ASTM A228 minimum)');
+    await expect(starting).toBeVisible();
+    await page.getByRole('button', { name: 'Change the limit' }).click();
+    const sheet = page.getByRole('dialog', { name: 'How far up a string may be pulled' });
+    await sheet.getByLabel('At most, % of the break load').fill('95');
+    await sheet.getByLabel('Break load by').selectOption('ASTM A228 maximum');
+    await sheet.getByLabel('Where it comes from').fill('our own trials');
+    await sheet.getByRole('button', { name: 'Keep this limit' }).click();
+    await expect(sheet.getByRole('alert')).toContainText(
+      'from 20 to 90 % of the break load are needed, 95 was found',
+    );
+    await sheet.getByLabel('At most, % of the break load').fill('57.5');
+    await sheet.getByRole('button', { name: 'Keep this limit' }).click();
+    await expect(
+      page.getByText('57.5 % of its break load (our own trials; ASTM A228 maximum)'),
+    ).toBeVisible();
+    await expect(page.getByText(/^Set for this job by Ada, .* it started as 65 %/)).toBeVisible();
+    await page.getByRole('button', { name: 'Take the limit back' }).click();
+    await expect(starting).toBeVisible();
+  });
+
   await test.step('the first pass, typed without a pointer', async () => {
     await page.getByLabel('Relative humidity (%)').fill('48');
     await page.getByLabel('Relative humidity (%)').press('Enter');
