@@ -170,7 +170,7 @@ test('what the bass strings are ordered with is seen where they are, changed, an
     .filter({ hasText: /^Bass strings to be ordered/ })
     .click();
   const eye = page.getByRole('listitem').filter({ hasText: 'for the eye of each pin' });
-  await expect(eye).toContainText('12.0 mm');
+  await expect(eye).toContainText('12.000 mm');
   await expect(eye).toContainText('From: our own starting figures');
   await expect(page.getByRole('listitem').filter({ hasText: 'coils on each pin' })).toContainText(
     'From: common practice, no source',

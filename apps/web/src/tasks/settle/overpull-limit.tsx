@@ -2,11 +2,11 @@ import { type Language, PUBLISHED_STRENGTH_TABLES, sayKnown } from '@becket/core
 import { type SettlingLimits, STARTING_OVERPULL_LIMIT } from '@becket/journal';
 import { setOverpullLimit, withdrawEntry } from '@becket/tasks';
 import { useState } from 'react';
-import { runHere } from '../../desk/run-here.ts';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { FormSheet } from '../../parts/form-sheet.tsx';
 import { useLanguage } from '../../parts/language.tsx';
+import { once } from '../../parts/once.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { shareOf, shareText } from './settle-state.ts';
@@ -46,9 +46,9 @@ export function OverpullLimit({ limits }: { limits: SettlingLimits }) {
           <button
             type="button"
             className="button quiet"
-            onClick={() =>
-              void desk.run((context, id) => withdrawEntry(context, id, set.entry, say('taken back')))
-            }
+            onClick={once(() =>
+              desk.run((context, id) => withdrawEntry(context, id, set.entry, say('taken back'))),
+            )}
           >
             {say('Take the limit back')}
           </button>
@@ -74,7 +74,7 @@ function LimitSheet({ limits, onClose }: { limits: SettlingLimits; onClose: () =
     setProblem(undefined);
     try {
       const highestBreakShare = shareOf(share, language);
-      await runHere(desk, (context, id) =>
+      await desk.runHere((context, id) =>
         setOverpullLimit(context, id, { highestBreakShare, strengthTable, source }),
       );
       onClose();
@@ -87,7 +87,7 @@ function LimitSheet({ limits, onClose }: { limits: SettlingLimits; onClose: () =
       title={say('How far up a string may be pulled')}
       keep={say('Keep this limit')}
       problem={problem}
-      onKeep={() => void keep()}
+      onKeep={keep}
       onClose={onClose}
     >
       <div className="notice">
