@@ -131,6 +131,11 @@ test('a paper made on the device says the same as the one the server makes', asy
     ['Order', 'purchase-list', 'Purchase list'],
   ] as const) {
     await goTo(page, task);
+    if (task === 'String')
+      await page
+        .getByRole('navigation', { name: 'Parts of String' })
+        .getByRole('link', { name: 'Sheets', exact: true })
+        .click();
     const here = await wordsOf(await saved(page, `${words}, PDF`));
     const there = await page.request.get(`${server.url}/jobs/${job}/papers/${paper}?language=${language}`);
     const same = await wordsOf(await there.body());
