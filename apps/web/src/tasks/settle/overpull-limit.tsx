@@ -38,7 +38,7 @@ export function OverpullLimit({ limits }: { limits: SettlingLimits }) {
           })}
         </p>
       )}
-      <div className="button-row">
+      <div className="button-row settle-limit">
         <button type="button" className="button" onClick={() => setOpen(true)}>
           {say('Change the limit')}
         </button>
