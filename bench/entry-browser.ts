@@ -68,13 +68,15 @@ export async function openDemoGrid(page: Page): Promise<void> {
 export async function enterReading(page: Page, text: string): Promise<EntryTimes> {
   await page.keyboard.type(text);
   await page.evaluate((expected) => window.entryWatch.expect(expected), text);
-  await page.keyboard.press('Enter');
+  await page.keyboard.down('Enter');
   const times = await page.evaluate(() =>
     Promise.race([
       window.entryWatch.shown(),
       new Promise<undefined>((resolve) => setTimeout(resolve, 20_000)),
     ]),
   );
+  // A hand lets go of a key some 80 ms after it is down, and not within the frame of its picture.
+  await page.keyboard.up('Enter');
   if (times === undefined)
     throw new Error(
       `Cannot time this reading: '${text}' was not read back within 20 s, but '${await page.locator('.read-back-words').textContent()}'. Look whether the value was refused, or stood there already.`,
