@@ -327,9 +327,9 @@ export {
   type Emphasis,
   emphases,
   keptRules,
+  type PartLoadLimit,
   type PlannedScale,
   type PlannedScales,
-  type PartLoadLimit,
   type PlanRules,
   STARTING_PLAN_RULES,
 } from './scale/plan-scales.ts';

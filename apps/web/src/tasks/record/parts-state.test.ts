@@ -122,7 +122,9 @@ describe('placeReadingOf()', () => {
       loaded: true,
     });
     expect(() => placeReadingOf({ ...form, span: '' }, 'mm')).toThrow('the span it was read over');
-    expect(() => placeReadingOf({ ...form, span: '0' }, 'mm')).toThrow('the span it was read over');
+    expect(() => placeReadingOf({ ...form, span: '0' }, 'mm')).toThrow(
+      'Cannot keep the span: a length above 0 and up to 3000.0 mm',
+    );
     expect(() => placeReadingOf({ ...form, loaded: 'not said' }, 'mm')).toThrow('pressing on the board');
     expect(() => placeReadingOf({ ...form, quantity: 'soundboard-crown', span: '' }, 'mm')).toThrow('span');
     const angle = { ...form, quantity: 'bearing-angle', unit: 'deg' } as const;
