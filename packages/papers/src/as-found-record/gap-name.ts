@@ -41,6 +41,10 @@ export function gapName(name: string, { say }: Language): string {
   const [thing = '', ...place] = name.split('/');
   const words = things.get(thing);
   if (words === undefined) return name;
-  const where = place.map((one) => (one === 'no section' ? say('no section') : one));
+  const wholePiano = things.get('piano');
+  const where = place.map((one) => {
+    if (one === 'no section') return say('no section');
+    return one === 'piano' && wholePiano !== undefined ? say(wholePiano) : one;
+  });
   return [say(words), ...where].join('/');
 }
