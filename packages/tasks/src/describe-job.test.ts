@@ -20,12 +20,12 @@ describe('describeJob()', () => {
     [
       'an unknown form',
       { piano: { form: 'square', firstKey: 1, lastKey: 88, referencePitch_hz: 440 } },
-      /piano-described/,
+      /^Cannot keep this as it does not fit the record: form: .*"grand"\|"vertical"/,
     ],
     [
       'a section without a bridge',
       { sections: [{ section: 'bass', firstKey: 1, lastKey: 20 }] },
-      /section-described/,
+      /^Cannot keep this as it does not fit the record: bridge: /,
     ],
     [
       'sections that overlap',
