@@ -1,5 +1,6 @@
 import { english, noteName } from '@becket/core';
 import {
+  type Entry,
   type FactOf,
   foldJob,
   foldOrders,
@@ -64,7 +65,7 @@ export async function putWireOn(
         say('Cannot note this string: one that may go on is needed. {sentence}', { sentence }),
       );
   }
-  return add(context, job, { kind: 'wire-on', v: 1, ...wire });
+  return add(context, { job, existing: entries }, { kind: 'wire-on', v: 1, ...wire });
 }
 
 /**
@@ -97,15 +98,14 @@ export async function noteStringingMishap(
     throw new RangeError(
       say('Cannot keep this: words are needed for what went wrong, none were found. Say what it was.'),
     );
-  return add(context, job, { kind: 'stringing-mishap', v: 1, ...mishap });
+  return add(context, { job, existing: entries }, { kind: 'stringing-mishap', v: 1, ...mishap });
 }
 
 async function add(
   context: TaskContext,
-  job: Ulid,
+  { job, existing }: { readonly job: Ulid; readonly existing: readonly Entry[] },
   fact: FactOf<'wire-on' | 'stringing-mishap'>,
 ): Promise<StringingOutcome> {
-  const existing = await entriesOf(context, job);
   const entries = entriesFor(context, { job, facts: [fact], existing });
   await context.store.append(entries);
   return { stringing: foldStringing([...existing, ...entries]), entry: entries[0]!.id };

@@ -90,7 +90,7 @@ export function stringingCourse(
         Math.abs(wire.diameter_m - planned.diameter) > sameDiameter_m,
     };
   };
-  const wires = [
+  const sorted = [
     ...figures.wires.map((wire) => standing(wire)),
     ...figures.wound.map((string) =>
       standing({
@@ -102,10 +102,10 @@ export function stringingCourse(
         remarks: [],
       }),
     ),
-  ];
-  const names = [...new Set(wires.toSorted(byPlace).map(({ section }) => section))];
-  const ordered = names.flatMap((name) => wires.filter(({ section }) => section === name).sort(byPlace));
-  const planned = new Set(wires.flatMap(({ strings }) => strings.map(stringName)));
+  ].sort(byPlace);
+  const names = [...new Set(sorted.map(({ section }) => section))];
+  const ordered = names.flatMap((name) => sorted.filter(({ section }) => section === name));
+  const planned = new Set(sorted.flatMap(({ strings }) => strings.map(stringName)));
   return {
     scale: figures.scale,
     wires: ordered,
@@ -147,13 +147,11 @@ export function nextWire(
     const least = open.toSorted((a, b) => a.on / a.wires - b.on / b.wires)[0];
     return least && wires.find((wire) => wire.section === least.section && isOpen(wire));
   }
-  const row = order === 'bass first' ? wires : inTrebleOrder(wires);
+  // The last section first, each from its treble end.
+  const row = order === 'bass first' ? wires : wires.toReversed();
   const from = row.findIndex(({ id }) => id === last) + 1;
   return row.slice(from).find(isOpen) ?? row.find(isOpen);
 }
-
-/** The last section first, each from its treble end. */
-const inTrebleOrder = (wires: readonly WireToString[]): WireToString[] => wires.toReversed();
 
 const byPlace = (a: WireToString, b: WireToString): number =>
   a.strings[0]!.key - b.strings[0]!.key || a.strings[0]!.string - b.strings[0]!.string;

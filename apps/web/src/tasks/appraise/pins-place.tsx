@@ -8,7 +8,6 @@ import {
   recordReadings,
   recordTestPin,
   setPinLimits,
-  withdrawEntry,
 } from '@becket/tasks';
 import { useDeferredValue, useMemo, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
@@ -18,6 +17,7 @@ import { type LengthUnit, lengthText } from '../../parts/length-text.ts';
 import { once } from '../../parts/once.ts';
 import { SmallForm } from '../../parts/small-form.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { TakeBack } from '../../piano/take-back.tsx';
 import { PinRule } from './pin-rule.tsx';
 import {
   lengthField,
@@ -345,7 +345,10 @@ function TestPins({ choice, unit }: PartProps) {
                 },
               )}
               {leftOutBecause !== undefined && <span className="question"> ? {leftOutBecause}</span>}{' '}
-              <TakeBack entry={entry} words={say('test pin {name}', { name })} />
+              <TakeBack
+                entry={entry}
+                spoken={say('Take back {words}', { words: say('test pin {name}', { name }) })}
+              />
             </li>
           ))}
         </ul>
@@ -413,10 +416,12 @@ function SinglePins({ choice, unit }: PartProps) {
               {note !== undefined && `; ${note}`}{' '}
               <TakeBack
                 entry={entry}
-                words={say('{remedy} of {note} string {string}', {
-                  remedy: say(remedy),
-                  note: noteName(key),
-                  string,
+                spoken={say('Take back {words}', {
+                  words: say('{remedy} of {note} string {string}', {
+                    remedy: say(remedy),
+                    note: noteName(key),
+                    string,
+                  }),
                 })}
               />
             </li>
@@ -592,26 +597,14 @@ function Driving({ choice, unit }: PartProps) {
                   </span>
                 ),
               })}{' '}
-              <TakeBack entry={entry} words={say('pins {notes}', { notes })} />
+              <TakeBack
+                entry={entry}
+                spoken={say('Take back {words}', { words: say('pins {notes}', { notes }) })}
+              />
             </li>
           ))}
         </ol>
       )}
     </section>
-  );
-}
-
-function TakeBack({ entry, words }: { entry: string; words: string }) {
-  const { say } = useLanguage();
-  const { desk } = useDesk();
-  return (
-    <button
-      type="button"
-      className="button quiet"
-      aria-label={say('Take back {words}', { words })}
-      onClick={once(() => desk.run((context, id) => withdrawEntry(context, id, entry, say('taken back'))))}
-    >
-      {say('Take back')}
-    </button>
   );
 }

@@ -13,6 +13,7 @@ import { once } from '../../parts/once.ts';
 import { Problem } from '../../parts/problem.tsx';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
+import { TakeBack } from '../../piano/take-back.tsx';
 import { nextKey, type StrungQuantity, strungQuantities, strungReadingOf } from './hand-over-state.ts';
 
 const strings = ['not said', '1', '2', '3'] as const;
@@ -168,16 +169,7 @@ export function StrungReadings() {
               <span className="faint">
                 {localDay(one.at)}, {one.by}
               </span>{' '}
-              <button
-                type="button"
-                className="button quiet"
-                aria-label={say('Take back: {place}', { place: words })}
-                onClick={once(() =>
-                  desk.run((context, id) => withdrawEntry(context, id, one.entry, say('taken back'))),
-                )}
-              >
-                {say('Take back')}
-              </button>
+              <TakeBack entry={one.entry} spoken={say('Take back: {place}', { place: words })} />
             </li>
           );
         })}

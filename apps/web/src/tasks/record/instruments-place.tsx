@@ -1,6 +1,6 @@
 import { english, type Language } from '@becket/core';
 import { type Job, unitsForDimension, waysOfStating } from '@becket/journal';
-import { describeInstrument, withdrawEntry } from '@becket/tasks';
+import { describeInstrument } from '@becket/tasks';
 import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
@@ -19,14 +19,14 @@ import {
   statedWords,
 } from './instruments-state.ts';
 import './record-parts.css';
-import { once } from '../../parts/once.ts';
+import { TakeBack } from '../../piano/take-back.tsx';
 import { unitWords } from './unit-words.ts';
 
 /** The measuring tools of this job: what each shows, how finely, and how far it may be off. */
 export function InstrumentsPlace() {
   const language = useLanguage();
   const { say } = language;
-  const { desk, job } = useDesk();
+  const { job } = useDesk();
   const [open, setOpen] = useState<Instrument | 'new'>();
   const known = [...job.instruments.values()];
   return (
@@ -59,16 +59,10 @@ export function InstrumentsPlace() {
               >
                 {say('Change')}
               </button>
-              <button
-                type="button"
-                className="button quiet"
-                aria-label={say('Take back {instrument}', { instrument: one.instrument })}
-                onClick={once(() =>
-                  desk.run((context, id) => withdrawEntry(context, id, one.entry, say('taken back'))),
-                )}
-              >
-                {say('Take back')}
-              </button>
+              <TakeBack
+                entry={one.entry}
+                spoken={say('Take back {instrument}', { instrument: one.instrument })}
+              />
             </span>
           </li>
         ))}

@@ -1,6 +1,6 @@
 import { type Message, message, noteName, parseNote } from '@becket/core';
 import { mishaps, type Pass } from '@becket/journal';
-import { recordMishap, withdrawEntry } from '@becket/tasks';
+import { recordMishap } from '@becket/tasks';
 import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -8,6 +8,7 @@ import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
 import { Problem } from '../../parts/problem.tsx';
 import { TextField } from '../../parts/text-field.tsx';
+import { TakeBack } from '../../piano/take-back.tsx';
 
 type Mishap = (typeof mishaps)[number];
 
@@ -69,16 +70,7 @@ export function PassMishaps({ pass }: { pass: Pass }) {
             <li key={entry}>
               {place}: {say(mishapWords[kind])}
               {note !== undefined && ` (${note})`}{' '}
-              <button
-                type="button"
-                className="button quiet"
-                aria-label={say('Take back: {place}', { place })}
-                onClick={once(() =>
-                  desk.run((context, id) => withdrawEntry(context, id, entry, say('taken back'))),
-                )}
-              >
-                {say('Take back')}
-              </button>
+              <TakeBack entry={entry} spoken={say('Take back: {place}', { place })} />
             </li>
           );
         })}

@@ -1,6 +1,6 @@
 import { type Message, message, noteName, parseNote } from '@becket/core';
 import { type Stringing, type StringingMishap, type StringPlace, stringingMishaps } from '@becket/journal';
-import { noteStringingMishap, withdrawEntry } from '@becket/tasks';
+import { noteStringingMishap } from '@becket/tasks';
 import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -8,6 +8,8 @@ import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
 import { Problem } from '../../parts/problem.tsx';
 import { TextField } from '../../parts/text-field.tsx';
+import { TakeBack } from '../../piano/take-back.tsx';
+import { stringsText } from './wire-text.ts';
 
 const words: Readonly<Record<StringingMishap, Message>> = {
   broke: message('broke'),
@@ -66,21 +68,14 @@ export function StringingMishaps({ stringing, suggested }: Props) {
       </summary>
       <ul className="plain-list" aria-label={say('What went wrong while stringing')}>
         {mishaps.map(({ entry, what: kind, strings: own, isOff: cameOff, note }) => {
-          const place = own.map((one) => `${noteName(one.key)} / ${one.string}`).join(' – ');
+          const place = stringsText({
+            strings: own.map((one) => ({ ...one, note: noteName(one.key), section: undefined })),
+          });
           return (
             <li key={entry}>
               {place}: {say(words[kind])}, {cameOff ? say('came off') : say('stays on')}
               {note !== undefined && ` (${note})`}{' '}
-              <button
-                type="button"
-                className="button quiet"
-                aria-label={say('Take back: {place}', { place })}
-                onClick={once(() =>
-                  desk.run((context, id) => withdrawEntry(context, id, entry, say('taken back'))),
-                )}
-              >
-                {say('Take back')}
-              </button>
+              <TakeBack entry={entry} spoken={say('Take back: {place}', { place })} />
             </li>
           );
         })}

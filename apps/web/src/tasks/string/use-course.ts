@@ -1,4 +1,4 @@
-import { foldJob, foldOrders, foldStringing } from '@becket/journal';
+import { foldJob, foldOrders, foldStringing, type Stringing } from '@becket/journal';
 import {
   orderPolicyOf,
   receivedTolerancesOf,
@@ -16,8 +16,8 @@ import { useSame } from '../../parts/use-same.ts';
 /** What is noted while stringing, and what it changes nothing of: the plan is not worked out again for it. */
 const isPlanned = (kind: string) => kind !== 'wire-on' && kind !== 'stringing-mishap';
 
-/** The plan of the open job beside what is on. */
-export function useCourse(): StringingCourse {
+/** The plan of the open job beside what is on, and what was noted while stringing. */
+export function useCourse(): { readonly course: StringingCourse; readonly stringing: Stringing } {
   const { entries } = useDesk();
   const { allowances } = useShop();
   const language = useLanguage();
@@ -32,6 +32,7 @@ export function useCourse(): StringingCourse {
   }, [planned, allowances, language]);
   return useMemo(() => {
     const { job, figures, bass } = plan;
-    return stringingCourse(job, { figures, bass, stringing: foldStringing(entries) }, language);
+    const stringing = foldStringing(entries);
+    return { course: stringingCourse(job, { figures, bass, stringing }, language), stringing };
   }, [plan, entries, language]);
 }

@@ -1,10 +1,9 @@
 import { metres } from '@becket/core';
-import { type StringingCourse, type WireToString, withdrawEntry } from '@becket/tasks';
-import { useDesk } from '../../desk/use-desk.ts';
+import type { StringingCourse, WireToString } from '@becket/tasks';
 import { useSettings } from '../../desk/use-device.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { lengthText } from '../../parts/length-text.ts';
-import { once } from '../../parts/once.ts';
+import { TakeBack } from '../../piano/take-back.tsx';
 import { cutText, stateMarks, stringsText } from './wire-text.ts';
 
 interface Props {
@@ -41,7 +40,6 @@ export function WireList({ course, open, onWant }: Props) {
 }
 
 function WireItem({ wire, onWant }: { wire: WireToString; onWant: (id: string) => void }) {
-  const { desk } = useDesk();
   const { unit } = useSettings();
   const language = useLanguage();
   const { say, localDay } = language;
@@ -95,16 +93,7 @@ function WireItem({ wire, onWant }: { wire: WireToString; onWant: (id: string) =
           </button>
         )
       ) : (
-        <button
-          type="button"
-          className="button quiet"
-          aria-label={say('Take back: {place}', { place: strings })}
-          onClick={once(() =>
-            desk.run((context, id) => withdrawEntry(context, id, standing.entry, say('taken back'))),
-          )}
-        >
-          {say('Take back')}
-        </button>
+        <TakeBack entry={standing.entry} spoken={say('Take back: {place}', { place: strings })} />
       )}
     </li>
   );

@@ -1,5 +1,4 @@
 import { noteName } from '@becket/core';
-import { foldStringing } from '@becket/journal';
 import {
   nextWire,
   putWireOn,
@@ -28,9 +27,9 @@ interface Kept {
 
 /** What goes on next, large; ticking it off; and how far each section is. */
 export function WiresPlace() {
-  const { desk, job, entries } = useDesk();
+  const { desk, job } = useDesk();
   const { say, sayNodes } = useLanguage();
-  const course = useCourse();
+  const { course, stringing } = useCourse();
   const [order, setOrder] = useState<StringingOrder>('bass first');
   const [wanted, setWanted] = useState<string>();
   const [passed, setPassed] = useState<string>();
@@ -146,7 +145,7 @@ export function WiresPlace() {
           {say('Undo')}
         </button>
       </div>
-      <StringingMishaps stringing={foldStringing(entries)} suggested={last?.wire.strings[0]} />
+      <StringingMishaps stringing={stringing} suggested={last?.wire.strings[0]} />
       <SelectField
         label={say('Which wire goes on next')}
         value={order}
