@@ -20,8 +20,11 @@ export interface EntryBrowser {
   close(): Promise<void>;
 }
 
-/** A server of its own, built screens, one page on a tablet. */
-export async function openEntryBrowser(): Promise<EntryBrowser> {
+/** The screens that readings are typed on, in CSS pixels; both are touched, so that no pointer rests on the page. */
+export const screens = { tablet: { width: 820, height: 1180 }, phone: { width: 412, height: 915 } } as const;
+
+/** A server of its own, built screens, one page on such a screen. */
+export async function openEntryBrowser(screen: keyof typeof screens): Promise<EntryBrowser> {
   const server = new BecketServer();
   let browser: Browser | undefined;
   let context: BrowserContext;
@@ -31,7 +34,7 @@ export async function openEntryBrowser(): Promise<EntryBrowser> {
       executablePath: process.env.BECKET_CHROMIUM ?? '/usr/bin/chromium',
       args: ['--no-sandbox', '--disable-gpu', '--no-first-run', '--disable-background-networking'],
     });
-    context = await browser.newContext({ locale: 'en-IE', viewport: { width: 820, height: 1180 } });
+    context = await browser.newContext({ locale: 'en-IE', viewport: screens[screen], hasTouch: true });
   } catch (error) {
     await browser?.close();
     await server.stop();

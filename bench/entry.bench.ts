@@ -1,5 +1,11 @@
 import type { Page } from '@playwright/test';
-import { type EntryTimes, enterReading, openDemoGrid, openEntryBrowser } from './entry-browser.ts';
+import {
+  type EntryTimes,
+  enterReading,
+  openDemoGrid,
+  openEntryBrowser,
+  type screens,
+} from './entry-browser.ts';
 import type { BenchTopic, Figure } from './harness.ts';
 
 /** So many times slower than this machine, as a tablet in the shop may be. */
@@ -41,15 +47,18 @@ async function typeAll(page: Page, texts: readonly string[]): Promise<EntryTimes
   return times;
 }
 
-/** One whole compass typed at one speed of the processor, in a browser and a server of its own. */
-async function compassAt(rate: number): Promise<{ times: EntryTimes[]; keys: number; seconds: number }> {
-  const browser = await openEntryBrowser();
+/** One whole compass typed on one screen at one speed of the processor, in a browser and a server of its own. */
+async function compassOn(
+  screen: keyof typeof screens,
+  rate: number,
+): Promise<{ times: EntryTimes[]; keys: number; seconds: number }> {
+  const browser = await openEntryBrowser(screen);
   try {
     const { page } = browser;
     await openDemoGrid(page);
     const texts = await lengthsToType(page);
     // No note of the demo has four readings: every value is a new one.
-    await page.getByText('4th', { exact: true }).click();
+    await page.getByText('4th', { exact: true }).tap();
     await page.waitForTimeout(2000);
     await browser.slowDown(rate);
     const start = performance.now();
@@ -64,17 +73,22 @@ async function compassAt(rate: number): Promise<{ times: EntryTimes[]; keys: num
 export const topic: BenchTopic = {
   name: 'entry',
   run: async () => {
-    const plain = await compassAt(1);
-    const slowed = await compassAt(SLOWER);
+    const plain = await compassOn('tablet', 1);
+    const slowed = await compassOn('tablet', SLOWER);
+    const slowedPhone = await compassOn('phone', SLOWER);
     const pictures = (run: typeof plain) => run.times.map(({ toPicture }) => toPicture);
     const signs = (run: typeof plain) => run.times.map(({ toKept }) => toKept);
+    const slow = `processor ${SLOWER} times slower`;
+    const aim = 'p95 under 50 ms';
     return [
       { name: `keys to enter ${plain.times.length} notes`, value: plain.keys, unit: 'keys' },
       { name: 'the program and its driver, without the hand', value: plain.seconds, unit: 's' },
-      ...figuresOf('Enter to the picture of the value', pictures(plain)),
-      ...figuresOf(`the same, processor ${SLOWER} times slower`, pictures(slowed), 'p95 under 50 ms'),
-      ...figuresOf('Enter to the sign that it is kept', signs(plain)),
-      ...figuresOf(`the same, processor ${SLOWER} times slower`, signs(slowed)),
+      ...figuresOf('Enter to the picture of the value, tablet', pictures(plain)),
+      ...figuresOf(`the same, ${slow}`, pictures(slowed), aim),
+      ...figuresOf(`the same on a phone, ${slow}`, pictures(slowedPhone), aim),
+      ...figuresOf('Enter to the sign that it is kept, tablet', signs(plain)),
+      ...figuresOf(`the same, ${slow}`, signs(slowed)),
+      ...figuresOf(`the same on a phone, ${slow}`, signs(slowedPhone)),
     ];
   },
 };

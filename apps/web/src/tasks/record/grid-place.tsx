@@ -22,7 +22,7 @@ import { useObservable, usePart } from '../../parts/observable.ts';
 import { queue } from '../../parts/queue.ts';
 import { useSame } from '../../parts/use-same.ts';
 import { type CellPlace, cellAfter, cellIn, cellOf, columnsFor, type GridCell, gridRows } from './grid.ts';
-import { cellAt, GridRow } from './grid-row.tsx';
+import { GridRow } from './grid-row.tsx';
 import { GridTools, ordinals } from './grid-tools.tsx';
 import { inHandOf, instrumentInHand } from './instruments-state.ts';
 import { type Question, questionsOf } from './questions.ts';
@@ -38,6 +38,7 @@ import {
   sayAbsence,
   undoStep,
 } from './record-state.ts';
+import { cellAt, markFarRows } from './rows-near.ts';
 import { WoundDoubts } from './wound-doubts.tsx';
 
 /** The grid of the compass: a row a note, a column a quantity; Enter goes on. */
@@ -130,6 +131,8 @@ export function GridPlace() {
         shown && readBackAtOnce({ ...shown, text, unit: typedIn, round: roundIn(shown.cell) }, language);
       const outcome = beginTurn(atOnce);
       void inTurn.current(async () => {
+        // What is typed is seen first: to keep it takes as long as a picture.
+        await afterPicture();
         await keep(outcome, { key, quantity }, async (context, id) => {
           const found = await find(key, quantity);
           if (found === undefined) return undefined;
@@ -152,7 +155,12 @@ export function GridPlace() {
       if (next === undefined) return;
       // On a small screen only one column is there to go to.
       if (next.quantity !== quantity) flushSync(() => view.update({ column: next.quantity }));
-      cellAt(next.key, next.quantity)?.focus();
+      const cell = cellAt(next.key, next.quantity);
+      // Nearly always it is in sight, which the browser would find out by laying the page out before its picture.
+      cell?.focus({ preventScroll: true });
+      void afterPicture().then(() => {
+        if (document.activeElement === cell) cell?.scrollIntoView({ block: 'nearest' });
+      });
     },
     [view],
   );
@@ -235,6 +243,11 @@ export function GridPlace() {
     if (key !== undefined) cellAt(key)?.scrollIntoView({ block: 'center' });
   }, [desk]);
 
+  const table = useRef<HTMLTableElement>(null);
+  const shownKeys = useSame(rows.map(({ key }) => key));
+  // biome-ignore lint/correctness/useExhaustiveDependencies: other notes are other rows of the table
+  useEffect(() => markFarRows(table.current?.querySelectorAll('[data-row]') ?? []), [shownKeys]);
+
   const sections = useSame([
     ...new Set(record.notes.map((note) => note.section?.section).filter((name) => name !== undefined)),
   ]);
@@ -257,7 +270,12 @@ export function GridPlace() {
       <p className="faint">
         {say('A value is kept once you leave its cell; what is half typed in it is not.')}
       </p>
-      <table className="grid" data-round={round} style={{ '--columns': columns.length } as CSSProperties}>
+      <table
+        ref={table}
+        className="grid"
+        data-round={round}
+        style={{ '--columns': columns.length } as CSSProperties}
+      >
         <caption className="unseen">
           {say(
             'Readings of the compass, {ordinal} reading of each string, in {unit, select, mm {millimetres} other {inches}}. Enter goes on; a question mark says unknown, a dash none, a slash does not apply.',

@@ -6,6 +6,7 @@ import { lengthKindOf } from '../../piano/length-kind.ts';
 import type { GridCell, GridColumn, GridRow as Row } from './grid.ts';
 import { type Question, suggestionText } from './questions.ts';
 import { shownText } from './record-state.ts';
+import { cellAt } from './rows-near.ts';
 
 interface RowProps {
   readonly row: Row;
@@ -129,11 +130,6 @@ export const GridRow = memo(
     before.row.beginsSection === after.row.beginsSection,
 );
 
-export function cellAt(key: number, quantity?: ReadingQuantityName): HTMLInputElement | null {
-  const which = quantity === undefined ? '[data-cell]' : `[data-cell="${quantity}"]`;
-  return document.querySelector(`[data-row="${key}"] ${which}`);
-}
-
 interface CellProps
   extends Pick<RowProps, 'language' | 'unit' | 'round' | 'onCommit' | 'onGoOn' | 'onEnter'> {
   readonly label: string;
@@ -171,7 +167,7 @@ function CellInput(props: CellProps) {
       })
     : undefined;
   return (
-    <div className="cell-frame">
+    <div className="cell-frame" data-text={text}>
       <input
         ref={input}
         className="cell"

@@ -1,6 +1,6 @@
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
-import { useObservable } from '../../parts/observable.ts';
+import { usePart } from '../../parts/observable.ts';
 import { AmendReason } from '../../piano/amend-reason.tsx';
 import { recordViewOf } from './record-state.ts';
 
@@ -9,7 +9,7 @@ export function ReasonField() {
   const { say } = useLanguage();
   const { desk, job } = useDesk();
   const view = recordViewOf(desk.id);
-  const { reason } = useObservable(view);
+  const reason = usePart(view, (shown) => shown.reason);
   if (job.seal === undefined) return null;
   return (
     <AmendReason
@@ -23,6 +23,6 @@ export function ReasonField() {
 /** The reason as facts take it: left out while nothing is said. */
 export function useSaidReason(): { readonly reason?: string } {
   const { desk } = useDesk();
-  const reason = useObservable(recordViewOf(desk.id)).reason.trim();
+  const reason = usePart(recordViewOf(desk.id), ({ reason }) => reason).trim();
   return reason === '' ? {} : { reason };
 }

@@ -1,14 +1,14 @@
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
-import { useObservable } from '../../parts/observable.ts';
+import { usePart } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { recordViewOf } from './record-state.ts';
 
 /** The section that the Record screens look at; the first while none was chosen. Undefined without sections. */
 export function useSection(): string | undefined {
   const { desk, job } = useDesk();
-  const { section } = useObservable(recordViewOf(desk.id));
+  const section = usePart(recordViewOf(desk.id), (shown) => shown.section);
   const isKnown = job.sections.some((one) => one.section === section);
   return isKnown ? section : job.sections[0]?.section;
 }
