@@ -104,7 +104,8 @@ test('a photo of 24 megapixels, taken offline, is marked, reaches the server, an
     await expect(page.getByRole('table', { name: /Readings of the compass/ })).toBeVisible();
     const showPlan = page.getByRole('button', { name: 'Show the plan' });
     if (await showPlan.isVisible()) await showPlan.click();
-    await page.locator('[data-row="49"] [data-cell]').first().focus();
+    await page.locator('[data-row="49"]').scrollIntoViewIfNeeded();
+    await page.locator('[data-row="49"] [data-cell]').first().click();
     await page
       .getByRole('region', { name: 'String card: A4' })
       .getByRole('link', { name: /^the capo at A4/ })
