@@ -155,12 +155,7 @@ export function GridPlace() {
       if (next === undefined) return;
       // On a small screen only one column is there to go to.
       if (next.quantity !== quantity) flushSync(() => view.update({ column: next.quantity }));
-      const cell = cellAt(next.key, next.quantity);
-      // Nearly always it is in sight, which the browser would find out by laying the page out before its picture.
-      cell?.focus({ preventScroll: true });
-      void afterPicture().then(() => {
-        if (document.activeElement === cell) cell?.scrollIntoView({ block: 'nearest' });
-      });
+      cellAt(next.key, next.quantity)?.focus();
     },
     [view],
   );

@@ -167,7 +167,18 @@ function CellInput(props: CellProps) {
       })
     : undefined;
   return (
-    <div className="cell-frame" data-text={text}>
+    <div className="cell-frame">
+      {/* Drawn where the row is far from the screen: for speech and for the keyboard it is the field itself. */}
+      {/* biome-ignore lint/a11y/useSemanticElements: it stands for such an element, which would cost every picture of the page */}
+      <span
+        role="textbox"
+        tabIndex={0}
+        className="cell-afar"
+        aria-label={label}
+        onFocus={() => cellAt(rowKey, quantity)?.focus()}
+      >
+        {text || (absence && say(absence))}
+      </span>
       <input
         ref={input}
         className="cell"
