@@ -208,7 +208,7 @@ export {
 } from './order/bass-commands.ts';
 export { itemNamed, quantityOf } from './order/item-named.ts';
 export { itemWords, quantityWords } from './order/item-words.ts';
-export { type CutPolicy, type OrderPolicy, STARTING_ORDER_POLICY } from './order/order-policy.ts';
+export { type OrderPolicy, STARTING_ORDER_POLICY } from './order/order-policy.ts';
 export {
   type OrderedFrom,
   type OrderedLength,
@@ -251,6 +251,7 @@ export {
   STARTING_RECEIVED_TOLERANCES,
 } from './order/received-strings.ts';
 export { readShop, type Shop, shopOf } from './order/shop.ts';
+export { sourcesInWords } from './order/sources-in-words.ts';
 export {
   noteStock,
   releaseReservation,
@@ -313,8 +314,6 @@ export {
   type ToHear,
 } from './scale/hear-scale.ts';
 export {
-  COMMON_CUT_ALLOWANCES,
-  type CutAllowances,
   type LoopedString,
   loopsAndCuts,
   type SectionLoops,

@@ -202,7 +202,7 @@ export const german: Catalogue = {
     '{wires} Drähte für {strings} Saiten, davon {tied} einzeln mit Öse: {length} m zuzuschneiden',
   'taken as read, which is no size yet': 'wie gemessen genommen, noch keine Drahtstärke',
   'taken from the line through the section': 'aus der Linie durch den Abschnitt genommen',
-  'taken as the mean of the section': 'als Mittel des Abschnitts genommen',
+  'taken from the line between its neighbours': 'von der Geraden zwischen den Nachbarn genommen',
   'taken as our starting figure': 'als eigener Anfangswert genommen',
   '{quantity} of {count} of {all} strings {taken}.': '{quantity} von {count} der {all} Saiten {taken}.',
   Diameter: 'Durchmesser',
@@ -239,5 +239,5 @@ export const german: Catalogue = {
   back: 'hinten',
   'size inferred': 'Drahtstärke erschlossen',
   'line through the section': 'Linie durch den Abschnitt',
-  'mean of the section': 'Mittel des Abschnitts',
+  'line between its neighbours': 'Gerade zwischen den Nachbarn',
 };

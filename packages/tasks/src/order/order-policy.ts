@@ -5,7 +5,7 @@ import {
   STARTING_WIRE_ALLOWANCE,
   type WireAllowance,
 } from '@becket/core';
-import { COMMON_CUT_ALLOWANCES } from '../scale/loops-and-cuts.ts';
+import { type CutPolicy, STARTING_CUT_POLICY } from '../cut/cut-policy.ts';
 
 /** How much more is bought than is strung, and what is taken where nothing was read: plain data, shown with the result. */
 export interface OrderPolicy {
@@ -26,22 +26,6 @@ export interface OrderPolicy {
   }[];
 }
 
-/** What a wire needs besides the string itself. */
-export interface CutPolicy {
-  readonly coils: number;
-  readonly becket_m: number;
-  /** Cut off at each pin. */
-  readonly waste_m: number;
-  /** The hitch loop of a tied wire. */
-  readonly tie_m: number;
-  /** Taken where nobody measured it. */
-  readonly hitchPinDiameter_m: number;
-  readonly pinDiameter_m: number;
-  readonly frontLength_m: number;
-  readonly backLength_m: number;
-}
-
-/** What a wire is cut with is the same for the cut list and for the purchase; the other figures are our own to start from. */
 export const STARTING_ORDER_POLICY: OrderPolicy = {
   source: message('our own starting figures'),
   wire: STARTING_WIRE_ALLOWANCE,
@@ -50,13 +34,7 @@ export const STARTING_ORDER_POLICY: OrderPolicy = {
   testPinsSource: message('common practice, no source'),
   softShare: 0.1,
   cutSource: message('common practice, no source'),
-  cut: {
-    ...COMMON_CUT_ALLOWANCES,
-    hitchPinDiameter_m: 0.004,
-    pinDiameter_m: 0.0072,
-    frontLength_m: 0.12,
-    backLength_m: 0.18,
-  },
+  cut: STARTING_CUT_POLICY,
   sundries: [
     { name: message('Dry graphite for the bridge'), unit: 'piece', quantity: 1 },
     { name: message('Felt glue'), unit: 'piece', quantity: 1 },

@@ -8,9 +8,10 @@ import {
   type ReadingQuantityName,
   type Ulid,
 } from '@becket/journal';
+import type { CutPolicy } from '../cut/cut-policy.ts';
+import { wireEnds } from '../cut/wire-ends.ts';
 import { fittedLengths } from '../fitted-lengths.ts';
 import { inferredWireSizes } from '../infer-wire-sizes.ts';
-import type { CutPolicy } from './order-policy.ts';
 
 /** Where a figure of an order comes from. */
 export type OrderedFrom =
@@ -18,7 +19,7 @@ export type OrderedFrom =
   | 'size inferred'
   | 'as read'
   | 'line through the section'
-  | 'mean of the section'
+  | 'line between its neighbours'
   | 'starting figure';
 
 export interface OrderedLength {
@@ -61,7 +62,7 @@ export interface OrderStrings {
  * The strings that wire is bought for: those of the chosen scale, and until one is chosen those of the scale as found.
  *
  * A plain string as found has the size that its readings speak for; where nothing tells a size, the diameter as read. An
- * end that was not read is taken from the mean of its section, or else from the policy; a speaking length from the line
+ * end that was not read is taken from its neighbours, or else from the policy (`wireEnds`); a speaking length from the line
  * through its section. Each says so.
  */
 export function orderStrings(job: Job, policy: CutPolicy, language: Language = english): OrderStrings {
@@ -75,7 +76,7 @@ export function orderStrings(job: Job, policy: CutPolicy, language: Language = e
       own.map((note) => [note.key, note.fitted?.speakingLength]),
     ),
   );
-  const ends = sectionMeans(notes);
+  const endOf = wireEnds(notes, policy);
 
   const diameterOf = (note: AsFoundNote): OrderedLength | undefined => {
     // What a proposal leaves as found has the readings for its sizes: the size behind them is what is bought.
@@ -86,16 +87,6 @@ export function orderStrings(job: Job, policy: CutPolicy, language: Language = e
     if (size !== undefined) return { value: size.diameter, from: 'size inferred' };
     return asRead(note.figures[note.winding === 'wound' ? 'core-diameter' : 'wire-diameter']);
   };
-  const endOf = (note: AsFoundNote, quantity: ReadingQuantityName, otherwise: number): OrderedLength => {
-    const mean = ends.get(`${note.section?.section}/${quantity}`);
-    return (
-      asRead(note.figures[quantity]) ??
-      (mean === undefined
-        ? { value: metres(otherwise), from: 'starting figure' }
-        : { value: mean, from: 'mean of the section' })
-    );
-  };
-
   const strings = notes.flatMap((note): OrderString[] => {
     const winding = chosen.get(note.key)?.winding ?? note.winding;
     if (note.strings === undefined || winding === undefined) return [];
@@ -110,10 +101,10 @@ export function orderStrings(job: Job, policy: CutPolicy, language: Language = e
       winding,
       isInScale: proposal === undefined || chosen.has(note.key),
       diameter: diameterOf(note),
-      front: endOf(note, 'front-length', policy.frontLength_m),
+      front: endOf(note, 'front-length'),
       speaking,
-      back: endOf(note, 'back-length', policy.backLength_m),
-      hitchPin: endOf(note, 'hitch-pin-diameter', policy.hitchPinDiameter_m),
+      back: endOf(note, 'back-length'),
+      hitchPin: endOf(note, 'hitch-pin-diameter'),
       entries: entriesOf(note, proposal?.entry),
     };
     return Array.from({ length: note.strings }, (_, index) => ({ ...shared, string: index + 1 }));
@@ -149,19 +140,4 @@ const readForWire: readonly ReadingQuantityName[] = [
 function entriesOf({ figures }: AsFoundNote, proposal: Ulid | undefined): Ulid[] {
   const read = readForWire.flatMap((quantity) => figures[quantity]?.readings.map(({ entry }) => entry) ?? []);
   return proposal === undefined ? read : [proposal, ...read];
-}
-
-/** Means of the ends that were read in each section, by 'section/quantity'. */
-function sectionMeans(notes: readonly AsFoundNote[]): Map<string, Metres> {
-  const sums = new Map<string, { sum: number; count: number }>();
-  for (const { section, figures } of notes) {
-    for (const quantity of ['front-length', 'back-length', 'hitch-pin-diameter'] as const) {
-      const value = figures[quantity]?.value;
-      if (value === undefined || value <= 0) continue;
-      const name = `${section?.section}/${quantity}`;
-      const known = sums.get(name) ?? { sum: 0, count: 0 };
-      sums.set(name, { sum: known.sum + value, count: known.count + 1 });
-    }
-  }
-  return new Map([...sums].map(([name, { sum, count }]) => [name, metres(sum / count)]));
 }

@@ -1,7 +1,7 @@
-import { english, inMillimetres, type Language, type Metres, metres } from '@becket/core';
+import { english, inMillimetres, type Language, metres } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { StringingFigures } from '@becket/papers';
-import { pinChoice } from '../appraise/pin-choice.ts';
+import { newPinDiameters } from '../cut/new-pins.ts';
 import { listedSizeName } from './item-words.ts';
 import { type OrderPolicy, STARTING_ORDER_POLICY } from './order-policy.ts';
 import { type OrderedLength, type OrderString, orderStrings } from './order-strings.ts';
@@ -51,20 +51,7 @@ export function stringingFigures(
   };
 }
 
-/** Diameter of the new pin of a string, where the pins are chosen. */
-export function newPinDiameters(
-  job: Job,
-): (string: Pick<OrderString, 'key' | 'string'>) => Metres | undefined {
-  const { counts, remedies } = pinChoice(job);
-  const known = counts.bySize.filter(({ diameter }) => diameter !== undefined);
-  const usual = known.length === 1 ? known[0]!.diameter : undefined;
-  return ({ key, string }) => {
-    const own = remedies.find((one) => one.key === key && one.string === string)?.pinDiameter_m;
-    return own === undefined ? usual : metres(own);
-  };
-}
-
-/** What the length of a wire rests on that was not read at the notes of its strings: 'front, back: mean of the section'. */
+/** What the length of a wire rests on that was not read at the notes of its strings: 'front, back: line between its neighbours'. */
 function notReadHere(strings: readonly OrderString[], { say }: Language): string[] {
   const parts = ({
     front,

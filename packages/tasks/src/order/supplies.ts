@@ -1,12 +1,12 @@
 import { english, grouped, inKilograms, type Language, message, metres, wireMass } from '@becket/core';
 import { type Job, type StockItem, stockItemId } from '@becket/journal';
+import { newPinDiameters } from '../cut/new-pins.ts';
 import { noteRuns } from '../hand-over/note-runs.ts';
 import { type OrderPolicy, STARTING_ORDER_POLICY } from './order-policy.ts';
 import { type OrderedFrom, type OrderString, orderStrings } from './order-strings.ts';
 import { pinSupplies } from './pin-supplies.ts';
 import { softSupplies } from './soft-supplies.ts';
 import { sourcesInWords } from './sources-in-words.ts';
-import { newPinDiameters } from './stringing-figures.ts';
 import { lineOf, type SupplyLine } from './supply-line.ts';
 import { type WireCut, wireCuts } from './wire-cuts.ts';
 
@@ -166,7 +166,7 @@ function wireLine(
 const told = {
   'as read': message('taken as read, which is no size yet'),
   'line through the section': message('taken from the line through the section'),
-  'mean of the section': message('taken as the mean of the section'),
+  'line between its neighbours': message('taken from the line between its neighbours'),
   'starting figure': message('taken as our starting figure'),
 } as const satisfies Partial<Record<OrderedFrom, string>>;
 
@@ -193,8 +193,11 @@ function assumptions(strings: readonly OrderString[], { say }: Language): string
   return [
     ...count(say('Diameter'), ({ diameter }) => diameter?.from, ['as read']),
     ...count(say('Speaking length'), ({ speaking }) => speaking?.from, ['line through the section']),
-    ...count(say('Front length'), ({ front }) => front.from, ['mean of the section', 'starting figure']),
-    ...count(say('Back length'), ({ back }) => back.from, ['mean of the section', 'starting figure']),
+    ...count(say('Front length'), ({ front }) => front.from, [
+      'line between its neighbours',
+      'starting figure',
+    ]),
+    ...count(say('Back length'), ({ back }) => back.from, ['line between its neighbours', 'starting figure']),
   ];
 }
 

@@ -1,5 +1,7 @@
-import { type CutLength, cutLength, loopPlan, type Metres, metres } from '@becket/core';
-import type { CutPolicy } from './order-policy.ts';
+import { type CutLength, loopPlan, type Metres } from '@becket/core';
+import type { CutPolicy } from '../cut/cut-policy.ts';
+import type { NewPinOf } from '../cut/new-pins.ts';
+import { wireCutLength } from '../cut/wire-cut-length.ts';
 import type { OrderString } from './order-strings.ts';
 
 /** One plain wire to cut: two strings of one size, or one that is tied. */
@@ -23,12 +25,12 @@ export interface WireCuts {
  * A wire serves two neighbouring strings of one size and one section. A string that cannot be counted breaks the run beside
  * it, so that its neighbours may come out as tied here and be looped in the end: that errs towards more wire.
  *
- * @param pinDiameterOf  of a string's new pin, where it is known
+ * @param newPinOf  diameter of a string's new pin, where it is known
  */
 export function wireCuts(
   strings: readonly OrderString[],
   policy: CutPolicy,
-  pinDiameterOf: (string: OrderString) => Metres | undefined = () => undefined,
+  newPinOf: NewPinOf = () => undefined,
 ): WireCuts {
   const plain = strings.filter(({ winding }) => winding === 'plain');
   const wires = runsOf(plain).flatMap((run): WireCut[] =>
@@ -37,20 +39,19 @@ export function wireCuts(
         const own = wire.strings.map((index) => run[index]!);
         const [first] = own as [OrderString];
         const diameter = first.diameter!.value;
-        const cut = cutLength({
-          strings: own.map(({ front, speaking, back }) => ({
+        const cut = wireCutLength(
+          own.map(({ front, speaking, back, hitchPin, key, string }) => ({
+            key,
+            string,
             front: front.value,
             speaking: speaking!.value,
             back: back.value,
+            hitchPin: hitchPin.value,
           })),
-          pinDiameter: metres(Math.max(...own.map((one) => pinDiameterOf(one) ?? policy.pinDiameter_m))),
-          wireDiameter: diameter,
-          hitchPinDiameter: first.hitchPin.value,
-          coils: policy.coils,
-          becket: metres(policy.becket_m),
-          waste: metres(policy.waste_m),
-          tie: metres(policy.tie_m),
-        });
+          diameter,
+          policy,
+          newPinOf,
+        );
         return { strings: own, joined: wire.joined, diameter, cut };
       },
     ),

@@ -18,10 +18,9 @@ export const german: Catalogue = {
   'no {quantity}': '{quantity} fehlt',
   'a needed value was answered with none or does not apply':
     'ein nötiger Wert wurde mit „keine“ oder „trifft nicht zu“ beantwortet',
-  'no {quantity} read in this section': 'nicht gemessen in diesem Abschnitt: {quantity}',
   '{quantity} from neighbours': '{quantity} von den Nachbarn',
-  'pin taken as {diameter} mm': 'Wirbel mit {diameter} mm angenommen',
-  'hitch pin taken as {diameter} mm': 'Anhangstift mit {diameter} mm angenommen',
+  'tuning pin': 'Stimmwirbel',
+  '{quantity} taken as {length} mm': '{quantity} mit {length} mm angenommen',
   'Move the change at {from} to {to}: {count, plural, one {one tied string} other {# tied strings}} fewer.':
     'Den Wechsel bei {from} nach {to} verschieben: {count, plural, one {eine einzelne Saite} other {# einzelne Saiten}} weniger.',
   'the highest break share of {share}': 'den höchsten Anteil an der Bruchlast von {share}',

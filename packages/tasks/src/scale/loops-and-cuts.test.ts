@@ -2,11 +2,12 @@ import { millimetres } from '@becket/core';
 import { scaleNotesOf } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
 import { addFacts, type TaskContext } from '../context.ts';
+import { STARTING_CUT_POLICY } from '../cut/cut-policy.ts';
 import { openDemoJob } from '../demo/open-demo-job.ts';
 import { openJob } from '../open-job.ts';
 import { recordReadings } from '../record-reading.ts';
 import { memoryContext } from '../testing/memory-context.ts';
-import { COMMON_CUT_ALLOWANCES, loopsAndCuts } from './loops-and-cuts.ts';
+import { loopsAndCuts } from './loops-and-cuts.ts';
 
 /** Two notes of three strings in one section, 1 mm and 0.95 mm. */
 async function twoNotes(context: TaskContext) {
@@ -47,7 +48,7 @@ describe('loopsAndCuts()', () => {
   it('ties one string of each odd run, and cuts to the sum of its parts, worked by hand', async () => {
     const { job } = await twoNotes(memoryContext());
     const [section] = loopsAndCuts(job, scaleNotesOf(job, 'as found'), {
-      ...COMMON_CUT_ALLOWANCES,
+      ...STARTING_CUT_POLICY,
       pinDiameter_m: 0.007,
     });
     expect(section!.plan.tied).toBe(2);
@@ -58,7 +59,8 @@ describe('loopsAndCuts()', () => {
     // Tied: 120 + 400 + 100 + 3·π·8 + 6 + 20 + 70 = 791.398 mm.
     expect(tied!.joined).toBe('tied');
     expect(tied!.cut!.total).toBeCloseTo(0.791398, 5);
-    expect(tied!.remarks).toEqual([]);
+    // Nobody chose new pins yet.
+    expect(tied!.remarks).toEqual(['tuning pin taken as 7.0 mm']);
   });
 
   it('takes a length that was not read from the line between its neighbours', async () => {
@@ -108,17 +110,19 @@ describe('loopsAndCuts()', () => {
     ).toEqual(read);
   });
 
-  it('says what was taken from neighbours, and gives no length where nothing was read', async () => {
+  it('says what was taken from neighbours, and what was taken where nothing was read', async () => {
     const { job } = await twoNotes(memoryContext());
     const [section] = loopsAndCuts(job, scaleNotesOf(job, 'as found'));
     const last = section!.wires.at(-1)!;
     expect(last.cut).toBeDefined();
     expect(last.remarks).toContain('front length from neighbours');
-    expect(last.remarks).toContain('pin taken as 7 mm');
+    expect(last.remarks).toContain('tuning pin taken as 7.2 mm');
     const noFronts = { ...job, readings: job.readings.filter(({ quantity }) => quantity !== 'front-length') };
     const [without] = loopsAndCuts(noFronts, scaleNotesOf(noFronts, 'as found'));
-    expect(without!.wires.every(({ cut }) => cut === undefined)).toBe(true);
-    expect(without!.wires[0]!.remarks).toContain('no front length read in this section');
+    const [before, after] = [section!.wires[0]!, without!.wires[0]!];
+    expect(after.remarks).toContain('front length taken as 120 mm');
+    // Both fronts of the loop were read as 120 mm, which is what is taken.
+    expect(after.cut.parts.front).toBeCloseTo(before.cut.parts.front, 12);
   });
 
   it('joins no strings over a note whose length is not known: its own strings lie between them', async () => {

@@ -1,6 +1,5 @@
 import {
   type CutLength,
-  cutLength,
   english,
   inMillimetres,
   type Language,
@@ -8,39 +7,16 @@ import {
   loopPlan,
   type Metres,
   metres,
-  millimetres,
   noteName,
   type PlanString,
   type ScaleNote,
   shiftsThatSaveTies,
 } from '@becket/core';
 import { asFoundRecord, type Job, type ScaleNotes } from '@becket/journal';
-
-/** What a wire gets beyond its way from pin to pin. Plain data, for the shop to change. */
-export interface CutAllowances {
-  /** Turns on each pin. */
-  readonly coils: number;
-  /** What goes through the eye of each pin. */
-  readonly becket_m: number;
-  /** What is cut off at each pin. */
-  readonly waste_m: number;
-  /** What a tied wire takes for its hitch loop. */
-  readonly tie_m: number;
-  /** Diameter of the new pins; of the old ones where it is left out. */
-  readonly pinDiameter_m?: number | undefined;
-}
-
-/** Where a shop starts from. Common practice, no source. */
-export const COMMON_CUT_ALLOWANCES: CutAllowances = {
-  coils: 3,
-  becket_m: 0.006,
-  waste_m: 0.02,
-  tie_m: 0.07,
-};
-
-/** Taken where nothing of the kind was read on this piano. Common practice, no source. */
-const USUAL_PIN = millimetres(7);
-const USUAL_HITCH_PIN = millimetres(4);
+import { type CutPolicy, STARTING_CUT_POLICY } from '../cut/cut-policy.ts';
+import { type NewPinOf, newPinDiameters } from '../cut/new-pins.ts';
+import { wireCutLength } from '../cut/wire-cut-length.ts';
+import { type EndLength, wireEnds } from '../cut/wire-ends.ts';
 
 /** One wire to be cut. */
 export interface WireToCut {
@@ -48,9 +24,8 @@ export interface WireToCut {
   /** The strings it makes, from the bass side; string 1 is the lowest. */
   readonly strings: readonly { readonly key: number; readonly string: number }[];
   readonly diameter: Metres;
-  /** Undefined where a length is not known. */
-  readonly cut: CutLength | undefined;
-  /** What it rests on that was not read at these notes, or what is missing; each a few words. */
+  readonly cut: CutLength;
+  /** What it rests on that was not read at these notes; each a few words. */
   readonly remarks: readonly string[];
 }
 
@@ -81,25 +56,45 @@ export interface SectionLoops {
 /**
  * Which strings of a scale share a wire, with the fewest tied strings, and how long each wire is cut.
  *
- * Wound strings come made to measure and are not in it. A front or back length that was not read at a note is taken on the
- * straight line between the nearest notes of its section that were, and said; where the section has none, no length is given.
+ * Wound strings come made to measure and are not in it. A wire is cut here as it is bought and strung: by the same policy, to
+ * the same new pins, and with the same stand-ins for what was not read (`wireEnds`); each wire says which.
  * No loop reaches over a note that the scale does not have: its strings lie in between. `notesLeftOut` names such notes.
  */
 export function loopsAndCuts(
   job: Job,
   scale: ScaleNotes,
-  allowances: CutAllowances = COMMON_CUT_ALLOWANCES,
+  policy: CutPolicy = STARTING_CUT_POLICY,
   language: Language = english,
 ): SectionLoops[] {
+  const { notes: found } = asFoundRecord(job);
+  const foundOf = new Map(found.map((note) => [note.key, note]));
+  const endOf = wireEnds(found, policy);
+  const newPinOf = newPinDiameters(job);
   return job.sections.flatMap(({ section, firstKey, lastKey }) => {
     const notes = scale.notes.filter(
       ({ key, string }) => firstKey <= key && key <= lastKey && string.kind === 'plain',
     );
     if (notes.length === 0) return [];
-    const lengths = lengthsOf(job, firstKey, lastKey);
+    const ends = new Map(
+      notes.flatMap(({ key }): [number, Ends][] => {
+        const own = foundOf.get(key);
+        if (own === undefined) return [];
+        return [
+          [
+            key,
+            {
+              front: endOf(own, 'front-length'),
+              back: endOf(own, 'back-length'),
+              hitchPin: endOf(own, 'hitch-pin-diameter'),
+            },
+          ],
+        ];
+      }),
+    );
     const strings = notes.flatMap((note) => {
       const diameter = steelOf(note);
-      const backLength = lengths.along('back-length', note.key)?.value;
+      const { back } = ends.get(note.key)!;
+      const backLength = back.from === 'starting figure' ? undefined : back.value;
       return Array.from({ length: note.strings }, (_, index): LoopedString => {
         return { key: note.key, string: index + 1, size: Math.round(diameter * 1e7), diameter, backLength };
       });
@@ -116,7 +111,7 @@ export function loopsAndCuts(
           wireToCut(
             joined,
             indices.map((index) => strings[index]!),
-            { noteOf, lengths, allowances },
+            { noteOf, ends, newPinOf, policy },
             language,
           ),
         ),
@@ -164,89 +159,63 @@ function planOf(runs: readonly (readonly LoopedString[])[]): LoopPlan {
 const steelOf = ({ string }: ScaleNote): Metres =>
   string.kind === 'plain' ? string.diameter : string.coreDiameter;
 
+interface Ends {
+  readonly front: EndLength;
+  readonly back: EndLength;
+  readonly hitchPin: EndLength;
+}
+
 function wireToCut(
   joined: WireToCut['joined'],
   strings: readonly { readonly key: number; readonly string: number; readonly diameter: Metres }[],
   {
     noteOf,
-    lengths,
-    allowances,
+    ends,
+    newPinOf,
+    policy,
   }: {
     readonly noteOf: ReadonlyMap<number, ScaleNote>;
-    readonly lengths: ReturnType<typeof lengthsOf>;
-    readonly allowances: CutAllowances;
+    readonly ends: ReadonlyMap<number, Ends>;
+    readonly newPinOf: NewPinOf;
+    readonly policy: CutPolicy;
   },
-  { say, plain }: Language,
+  language: Language,
 ): WireToCut {
+  const { say } = language;
   const { diameter } = strings[0]!;
   const remarks = new Set<string>();
-  const parts = strings.map(({ key }) => {
-    const [front, back] = [lengths.along('front-length', key), lengths.along('back-length', key)];
-    for (const [name, found] of [
-      [say('front length'), front],
-      [say('back length'), back],
-    ] as const) {
-      if (found === undefined) remarks.add(say('no {quantity} read in this section', { quantity: name }));
-      else if (!found.isRead) remarks.add(say('{quantity} from neighbours', { quantity: name }));
-    }
-    return { front: front?.value, speaking: noteOf.get(key)!.string.speakingLength, back: back?.value };
+  const remark = (quantity: string, { value, from }: EndLength, digits: number) => {
+    if (from === 'line between its neighbours') remarks.add(say('{quantity} from neighbours', { quantity }));
+    if (from === 'starting figure')
+      remarks.add(
+        say('{quantity} taken as {length} mm', {
+          quantity,
+          length: language.fixed(inMillimetres(value), digits),
+        }),
+      );
+  };
+  const toCut = strings.map(({ key, string }) => {
+    const { front, back, hitchPin } = ends.get(key)!;
+    remark(say('front length'), front, 0);
+    remark(say('back length'), back, 0);
+    if (joined === 'looped') remark(say('hitch pin'), hitchPin, 1);
+    if (newPinOf({ key, string }) === undefined)
+      remark(say('tuning pin'), { value: metres(policy.pinDiameter_m), from: 'starting figure' }, 1);
+    return {
+      key,
+      string,
+      front: front.value,
+      speaking: noteOf.get(key)!.string.speakingLength,
+      back: back.value,
+      hitchPin: hitchPin.value,
+    };
   });
-  const pin = allowances.pinDiameter_m ?? lengths.along('pin-diameter', strings[0]!.key)?.value;
-  const hitchPin = lengths.along('hitch-pin-diameter', strings[0]!.key)?.value;
-  if (pin === undefined)
-    remarks.add(say('pin taken as {diameter} mm', { diameter: plain(inMillimetres(USUAL_PIN)) }));
-  if (hitchPin === undefined && joined === 'looped')
-    remarks.add(say('hitch pin taken as {diameter} mm', { diameter: plain(inMillimetres(USUAL_HITCH_PIN)) }));
-  const isWhole = (one: (typeof parts)[number]): one is { front: Metres; speaking: Metres; back: Metres } =>
-    one.front !== undefined && one.back !== undefined;
-  const cut = parts.every(isWhole)
-    ? cutLength({
-        strings: parts.filter(isWhole),
-        pinDiameter: metres(pin ?? USUAL_PIN),
-        wireDiameter: diameter,
-        hitchPinDiameter: metres(hitchPin ?? USUAL_HITCH_PIN),
-        coils: allowances.coils,
-        becket: metres(allowances.becket_m),
-        waste: metres(allowances.waste_m),
-        tie: metres(allowances.tie_m),
-      })
-    : undefined;
   return {
     joined,
     strings: strings.map(({ key, string }) => ({ key, string })),
     diameter,
-    cut,
+    cut: wireCutLength(toCut, diameter, policy, newPinOf),
     remarks: [...remarks],
-  };
-}
-
-type Along = 'front-length' | 'back-length' | 'pin-diameter' | 'hitch-pin-diameter';
-
-/** Values along one section: as read at a note, else on the line between the nearest that were. */
-function lengthsOf(job: Job, firstKey: number, lastKey: number) {
-  const notes = asFoundRecord(job).notes.filter(({ key }) => firstKey <= key && key <= lastKey);
-  const read = new Map<Along, { key: number; value: Metres }[]>();
-  const readOf = (quantity: Along) => {
-    const known =
-      read.get(quantity) ??
-      notes.flatMap(({ key, figures }) => {
-        const value = figures[quantity]?.value;
-        return value === undefined || value <= 0 ? [] : [{ key, value: metres(value) }];
-      });
-    read.set(quantity, known);
-    return known;
-  };
-  return {
-    along(quantity: Along, key: number): { value: Metres; isRead: boolean } | undefined {
-      const known = readOf(quantity);
-      const below = known.findLast((one) => one.key <= key);
-      const above = known.find((one) => one.key >= key);
-      if (below?.key === key) return { value: below.value, isRead: true };
-      const [from, to] = [below ?? above, above ?? below];
-      if (from === undefined || to === undefined) return undefined;
-      const share = from.key === to.key ? 0 : (key - from.key) / (to.key - from.key);
-      return { value: metres(from.value + share * (to.value - from.value)), isRead: false };
-    },
   };
 }
 

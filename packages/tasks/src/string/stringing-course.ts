@@ -1,7 +1,7 @@
 import { type CutLength, english, type Language, type Metres, message, noteName } from '@becket/core';
 import { type Job, type Stringing, type StringPlace, stringName, type WireOn } from '@becket/journal';
 import type { StringingFigures, StringingString } from '@becket/papers';
-import { newPinDiameters } from '../order/stringing-figures.ts';
+import { newPinDiameters } from '../cut/new-pins.ts';
 import type { StringToGoOn } from '../order/strings-to-go-on.ts';
 
 /** One wire of the plan, and how it stands. */

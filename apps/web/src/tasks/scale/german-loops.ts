@@ -15,8 +15,8 @@ export const german: Catalogue = {
     'So wie der abgenutzte Draht gemessen wurde, bis seine wahrscheinlichsten Stärken berechnet sind …',
   'What was found, in the sizes that its wire most probably had.':
     'Das Vorgefundene, in den Stärken, die sein Draht am wahrscheinlichsten hatte.',
-  'Cut length = front + speaking + back lengths, {coils} coils and becket on each pin, half a turn round the hitch pin or {tie} for a tied loop, and {waste} waste at each pin (common practice). Cut the first wire of a size, string it, and correct before cutting the rest. Cut ends spring: hold both sides and wear glasses.':
-    'Zuschnitt = Vorderlänge + klingende Länge + Hinterlänge, {coils} Windungen und Knick im Wirbelauge an jedem Wirbel, eine halbe Umdrehung um den Anhangstift oder {tie} für eine Öse, und {waste} Abfall an jedem Wirbel (gängige Praxis). Den ersten Draht einer Stärke zuschneiden, aufziehen und berichtigen, bevor die übrigen zugeschnitten werden. Abgeschnittene Enden schnellen weg: beide Seiten festhalten und Schutzbrille tragen.',
+  'Cut length = front + speaking + back lengths, {coils} coils and becket on each pin, half a turn round the hitch pin or {tie} for a tied loop, and {waste} waste at each pin ({source}). Cut the first wire of a size, string it, and correct before cutting the rest. Cut ends spring: hold both sides and wear glasses.':
+    'Zuschnitt = Vorderlänge + klingende Länge + Hinterlänge, {coils} Windungen und Knick im Wirbelauge an jedem Wirbel, eine halbe Umdrehung um den Anhangstift oder {tie} für eine Öse, und {waste} Abfall an jedem Wirbel ({source}). Den ersten Draht einer Stärke zuschneiden, aufziehen und berichtigen, bevor die übrigen zugeschnitten werden. Abgeschnittene Enden schnellen weg: beide Seiten festhalten und Schutzbrille tragen.',
   '{section}: {wires, plural, one {# wire} other {# wires}}, {tied} tied':
     '{section}: {wires, plural, one {# Draht} other {# Drähte}}, {tied} einzeln mit Öse',
   'Loops of {section}, drawn': 'Schlaufen von {section}, gezeichnet',

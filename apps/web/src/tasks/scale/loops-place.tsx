@@ -1,10 +1,11 @@
 import { message, noteName } from '@becket/core';
 import { type ProposedNote, proposedScaleNotes, scaleNotesOf, type WhichScale } from '@becket/journal';
 import {
-  COMMON_CUT_ALLOWANCES,
   loopsAndCuts,
   notesLeftOut,
+  orderPolicyOf,
   type SectionLoops,
+  sourcesInWords,
   tidiedScale,
   type WireToCut,
 } from '@becket/tasks';
@@ -12,6 +13,7 @@ import { useMemo } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { go } from '../../desk/use-route.ts';
+import { useShop } from '../../desk/use-shop.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { type LengthUnit, lengthNumber, lengthText } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
@@ -46,7 +48,9 @@ export function LoopsPlace() {
         : proposedScaleNotes(job, { name: 'as found, in whole sizes', notes: tidied }),
     [job, which, tidied, language],
   );
-  const sections = useMemo(() => loopsAndCuts(job, scale, undefined, language), [job, scale, language]);
+  const { allowances } = useShop();
+  const { cut, cutSource } = useMemo(() => orderPolicyOf(allowances), [allowances]);
+  const sections = useMemo(() => loopsAndCuts(job, scale, cut, language), [job, scale, cut, language]);
   const leftOut = useMemo(
     () =>
       notesLeftOut(
@@ -96,11 +100,12 @@ export function LoopsPlace() {
           )}
           <p className="faint">
             {say(
-              'Cut length = front + speaking + back lengths, {coils} coils and becket on each pin, half a turn round the hitch pin or {tie} for a tied loop, and {waste} waste at each pin (common practice). Cut the first wire of a size, string it, and correct before cutting the rest. Cut ends spring: hold both sides and wear glasses.',
+              'Cut length = front + speaking + back lengths, {coils} coils and becket on each pin, half a turn round the hitch pin or {tie} for a tied loop, and {waste} waste at each pin ({source}). Cut the first wire of a size, string it, and correct before cutting the rest. Cut ends spring: hold both sides and wear glasses.',
               {
-                coils: COMMON_CUT_ALLOWANCES.coils,
-                tie: lengthText(COMMON_CUT_ALLOWANCES.tie_m, unit, 'length', language),
-                waste: lengthText(COMMON_CUT_ALLOWANCES.waste_m, unit, 'length', language),
+                coils: language.plain(cut.coils),
+                tie: lengthText(cut.tie_m, unit, 'length', language),
+                waste: lengthText(cut.waste_m, unit, 'length', language),
+                source: sourcesInWords(cutSource, language),
               },
             )}
           </p>
@@ -224,8 +229,7 @@ interface CutListProps {
 function CutList({ wires, unit, label }: CutListProps) {
   const language = useLanguage();
   const { say } = language;
-  const part = (length: number | undefined) =>
-    length === undefined ? '–' : lengthNumber(length, unit, 'length', language);
+  const part = (length: number) => lengthNumber(length, unit, 'length', language);
   return (
     <TableFrame label={label}>
       <table className="table cut-list">
@@ -251,17 +255,15 @@ function CutList({ wires, unit, label }: CutListProps) {
               </th>
               <td>{wireText(diameter, unit, language)}</td>
               <td className="number">
-                <strong>{part(cut?.total)}</strong>
+                <strong>{part(cut.total)}</strong>
               </td>
-              <td className="number">{part(cut?.parts.front)}</td>
-              <td className="number">{part(cut?.parts.speaking)}</td>
-              <td className="number">{part(cut?.parts.back)}</td>
-              <td className="number">{part(cut?.parts.coils)}</td>
-              <td className="number">{part(cut?.parts.beckets)}</td>
-              <td className="number">
-                {part(cut === undefined ? undefined : cut.parts.hitch + cut.parts.tie)}
-              </td>
-              <td className="number">{part(cut?.parts.waste)}</td>
+              <td className="number">{part(cut.parts.front)}</td>
+              <td className="number">{part(cut.parts.speaking)}</td>
+              <td className="number">{part(cut.parts.back)}</td>
+              <td className="number">{part(cut.parts.coils)}</td>
+              <td className="number">{part(cut.parts.beckets)}</td>
+              <td className="number">{part(cut.parts.hitch + cut.parts.tie)}</td>
+              <td className="number">{part(cut.parts.waste)}</td>
               <td>{remarks.length === 0 ? say('readings') : remarks.join('; ')}</td>
             </tr>
           ))}
