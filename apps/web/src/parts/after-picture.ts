@@ -8,11 +8,14 @@ export function afterPicture(): Promise<void> {
       resolve();
       return;
     }
-    const latest = setTimeout(resolve, longestWait_ms);
     const goOn = () => {
       clearTimeout(latest);
+      document.removeEventListener('visibilitychange', goOn);
       resolve();
     };
+    const latest = setTimeout(goOn, longestWait_ms);
+    // A page that is put away or closed has no more pictures, and what waits for one may be a value to be kept.
+    document.addEventListener('visibilitychange', goOn);
     // What runs in this frame comes before its picture, what runs in the next one after it.
     requestAnimationFrame(() => requestAnimationFrame(goOn));
   });
