@@ -130,7 +130,6 @@ export {
   type HandOverToMake,
   handOver,
 } from './hand-over/hand-over-commands.ts';
-export { noteRuns } from './hand-over/note-runs.ts';
 export { type OpenThing, stillOpen } from './hand-over/still-open.ts';
 export { wantedWires } from './hand-over/wanted-wires.ts';
 // Bring in a table of readings
@@ -183,6 +182,7 @@ export {
   paperNames,
   paperSizes,
 } from './make-paper.ts';
+export { noteRuns } from './note-runs.ts';
 export { correctOpening, type NewJob, openJob } from './open-job.ts';
 // Order: what is needed, the stock of the shop, suppliers and orders
 export {

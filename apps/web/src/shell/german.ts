@@ -61,7 +61,8 @@ export const german: Catalogue = {
   'on the server; opening it brings it to this device':
     'auf dem Server; beim Öffnen kommt er auf dieses Gerät',
   'as-found record sealed': 'Bestandsaufnahme versiegelt',
-  '{entries} entries, last on {day}': '{entries} Einträge, der letzte am {day}',
+  '{entries, plural, one {# entry} other {# entries}}, last on {day}':
+    '{entries, plural, one {# Eintrag} other {# Einträge}}, der letzte am {day}',
   'Your name, as it stands on every entry you make': 'Ihr Name, wie er auf jedem Ihrer Einträge steht',
   'Keep the name': 'Namen speichern',
   'A job needs a title, such as the piano and its owner.':

@@ -143,7 +143,10 @@ function JobCard({ line }: { line: JobLine }) {
         {[
           line.customer,
           line.isSealed ? say('as-found record sealed') : undefined,
-          say('{entries} entries, last on {day}', { entries: line.entries, day: localDay(line.lastAt) }),
+          say('{entries, plural, one {# entry} other {# entries}}, last on {day}', {
+            entries: line.entries,
+            day: localDay(line.lastAt),
+          }),
         ]
           .filter(Boolean)
           .join(' · ')}

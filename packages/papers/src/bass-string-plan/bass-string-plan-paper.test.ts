@@ -120,6 +120,20 @@ describe.each(['A4', 'Letter'] as const)(
 );
 
 describe('bassStringPlanPaper()', () => {
+  it('says that there is none to draw yet, and counts no sheets', () => {
+    const needed = [
+      'loop-to-winding',
+      'winding-length',
+      'front-length',
+      'back-length',
+      'bare-front',
+      'bare-back',
+    ];
+    const unread = { ...job, readings: job.readings.filter(({ quantity }) => !needed.includes(quantity)) };
+    const [, lead] = bassStringPlanPaper(unread, testOptions).blocks;
+    expect(lead).toMatchObject({ text: expect.stringMatching(/^No wound string can be drawn yet, from /) });
+  });
+
   it('names the strings that it cannot draw', () => {
     expect(JSON.stringify(tree)).toContain('F2, F#2, G2, G#2, A2, A#2: loop to winding');
   });

@@ -24,11 +24,13 @@ export function bassStringPlanPaper(job: Job, options: PaperOptions, allowances?
     {
       is: 'paragraph',
       tone: 'lead',
-      text: say('{strings} wound strings at true length on {sheets} sheets, from {scale}.', {
-        strings: drawn.length,
-        sheets: sheets.length,
-        scale: order.scale,
-      }),
+      text:
+        drawn.length === 0
+          ? say('No wound string can be drawn yet, from {scale}.', { scale: order.scale })
+          : say(
+              '{strings, plural, one {# wound string} other {# wound strings}} at true length on {sheets, plural, one {# sheet} other {# sheets}}, from {scale}.',
+              { strings: drawn.length, sheets: sheets.length, scale: order.scale },
+            ),
     },
     {
       is: 'list',

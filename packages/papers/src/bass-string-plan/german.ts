@@ -2,7 +2,9 @@ import type { Catalogue } from '@becket/core';
 
 export const german: Catalogue = {
   'Bass string plan, 1:1': 'Basssaitenplan, 1:1',
-  '{strings} wound strings at true length on {sheets} sheets, from {scale}.':
+  'No wound string can be drawn yet, from {scale}.':
+    'Noch lässt sich keine umsponnene Saite zeichnen, nach: {scale}.',
+  '{strings, plural, one {# wound string} other {# wound strings}} at true length on {sheets, plural, one {# sheet} other {# sheets}}, from {scale}.':
     '{strings, plural, one {# umsponnene Saite} other {# umsponnene Saiten}} in wahrer Länge auf {sheets, plural, one {# Blatt} other {# Blättern}}, nach: {scale}.',
   'Print at 100 %, without fitting to the page. Measure both rulers on every sheet before anything is laid on it: 100 mm and 4 in.':
     'Mit 100 % drucken, nicht an die Seite anpassen. Auf jedem Blatt beide Maßstäbe nachmessen, bevor etwas daraufgelegt wird: 100 mm und 4 in.',

@@ -1,6 +1,7 @@
 import { foldHandOver, foldSettling, foldStringing, strungScale } from '@becket/journal';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { entriesOf, readJob, type TaskContext } from '../context.ts';
+import { noteRuns } from '../note-runs.ts';
 import { recordReadings, withdrawEntry } from '../record-reading.ts';
 import { chooseScale } from '../scale/scale-commands.ts';
 import { planFollowUp, recordPass } from '../settle/settle-commands.ts';
@@ -9,7 +10,6 @@ import { memoryContext } from '../testing/memory-context.ts';
 import { settlingJob } from '../testing/settling-job.ts';
 import { type HandOverToMake, handOver } from './hand-over-commands.ts';
 import { handOverFigures } from './hand-over-figures.ts';
-import { noteRuns } from './note-runs.ts';
 import { stillOpen } from './still-open.ts';
 
 let context: TaskContext;

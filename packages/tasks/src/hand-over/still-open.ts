@@ -8,7 +8,7 @@ import {
   type StrungScale,
   stringName,
 } from '@becket/journal';
-import { noteRuns } from './note-runs.ts';
+import { noteRuns } from '../note-runs.ts';
 
 /** Something that is unknown or not done, where it is settled, and what it is. */
 export interface OpenThing {

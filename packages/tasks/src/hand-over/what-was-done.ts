@@ -1,6 +1,6 @@
 import { english, inMillimetres, type Language, message, metres } from '@becket/core';
 import type { Job, Settling, Stringing, StrungScale } from '@becket/journal';
-import { noteRuns } from './note-runs.ts';
+import { noteRuns } from '../note-runs.ts';
 
 /** What was done on the piano, one sentence each, in the order of the work; each from a fact of the job. */
 export function whatWasDone(

@@ -1,7 +1,7 @@
 import { english, grouped, inKilograms, type Language, message, metres, wireMass } from '@becket/core';
 import { type Job, type StockItem, stockItemId } from '@becket/journal';
 import { newPinDiameters } from '../cut/new-pins.ts';
-import { noteRuns } from '../hand-over/note-runs.ts';
+import { noteRuns } from '../note-runs.ts';
 import { type OrderPolicy, STARTING_ORDER_POLICY } from './order-policy.ts';
 import { type OrderedFrom, type OrderString, orderStrings } from './order-strings.ts';
 import { pinSupplies } from './pin-supplies.ts';

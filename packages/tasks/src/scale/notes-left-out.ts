@@ -1,6 +1,6 @@
 import { english, type Language } from '@becket/core';
 import { type AsFoundNote, asFoundRecord, type Job, readingQuantities } from '@becket/journal';
-import { noteRuns } from '../hand-over/note-runs.ts';
+import { noteRuns } from '../note-runs.ts';
 
 /** Notes of the piano that a scale does not have, and why; told together where they lack the same. */
 export interface NotesLeftOut {

@@ -48,8 +48,8 @@ export const german: Catalogue = {
     '{sections}: Von diesem Instrument ist noch kein Nachgeben bekannt, daher gilt der Anfangswert, {share} ± {uncertainty} % der Anhebung gehen verloren (gängige Praxis, ohne Quelle). Gebraucht werden zwei Durchgänge: Jeden Abschnitt vor dem nächsten noch einmal messen.',
   '{sections}: no string can be computed, so no overpull is told. Its wire and its lengths are needed.':
     '{sections}: Keine Saite lässt sich berechnen, daher wird kein Überziehen genannt. Gebraucht werden Draht und Längen.',
-  '{sections}: some notes cannot be computed and have no part in the limit.':
-    '{sections}: Einige Töne lassen sich nicht berechnen und gehen in die Grenze nicht ein.',
+  '{notes} cannot be computed and have no part in the limit.':
+    '{notes}: Das lässt sich nicht berechnen und geht in die Grenze nicht ein.',
   '{sections}: where it stands is not known. Read it before it is pulled up.':
     '{sections}: Wo er steht, ist nicht bekannt. Vor dem Hochziehen messen.',
   '{section}: {note} is above the limit at its pitch already ({share} % of its break load). Do not pull it over; look at its wire under Scale.':

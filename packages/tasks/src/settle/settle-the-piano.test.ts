@@ -127,6 +127,9 @@ describe('the next pass', () => {
     const { remarks } = settlingFigures(await readJob(context, id), { entries, today: '2026-05-04' });
     expect(remarks.join('\n')).toContain('25 ± 10 % of the raise lost (common practice, no source)');
     expect(remarks.join('\n')).toContain('where it stands is not known');
+    expect(remarks.join('\n')).toMatch(
+      /C#4 to G#4, A#4 to B4 cannot be computed and have no part in the limit\./,
+    );
   });
 
   // By hand: the first pass raised low from −60 to 0 and it was found at −18: 18/60 = 0.3. With u = 1 cent each,

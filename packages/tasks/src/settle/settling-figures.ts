@@ -9,6 +9,7 @@ import {
   settlingLimits,
 } from '@becket/journal';
 import type { SettlingFigures } from '@becket/papers';
+import { noteRuns } from '../note-runs.ts';
 
 /** What the settling log prints. */
 export function settlingFigures(
@@ -31,8 +32,9 @@ const HUMIDITY_APART_PERCENT = 8;
 export function planRemarks(
   { passes }: Settling,
   { sections }: PassPlan,
-  { say, fixed, list }: Language = english,
+  language: Language = english,
 ): string[] {
+  const { say, fixed, list } = language;
   const remarks: string[] = [];
   const named = (some: PassPlan['sections']) => list(some.map(({ section }) => section));
   const starting = sections.filter(({ isDefault }) => isDefault);
@@ -60,8 +62,11 @@ export function planRemarks(
   );
   if (partly.length > 0)
     remarks.push(
-      say('{sections}: some notes cannot be computed and have no part in the limit.', {
-        sections: named(partly),
+      say('{notes} cannot be computed and have no part in the limit.', {
+        notes: noteRuns(
+          partly.flatMap(({ limit }) => limit.notComputed),
+          language,
+        ),
       }),
     );
   const nowhere = sections.filter(
