@@ -35,7 +35,9 @@ import {
   notKept,
   readBackAtOnce,
   recordViewOf,
+  type Step,
   sayAbsence,
+  shownText,
   undoStep,
 } from './record-state.ts';
 import { cellAt, markFarRows } from './rows-near.ts';
@@ -139,7 +141,9 @@ export function GridPlace() {
           const { note, cell } = found;
           const instrument = instrumentInHand(found.job, held, quantity)?.instrument;
           const what = { key, note, cell, text, unit: typedIn, round: roundIn(cell), reason, instrument };
-          return commitCell(context, id, what);
+          const committed = await commitCell(context, id, what);
+          const step = committed?.step && { ...committed.step, typed: { key, quantity, text } };
+          return committed && { ...committed, step };
         });
         void afterPicture().then(showNext);
       });
@@ -177,15 +181,32 @@ export function GridPlace() {
     [beginTurn, find, goOn, keep, view],
   );
 
+  /**
+   * A value that is taken back before its row was drawn with it leaves the row as it was drawn: what was typed would stand
+   * on in its cell, and be kept again when the cell is left.
+   */
+  const clearTyped = useCallback(
+    async ({ key, quantity, text }: NonNullable<Step['typed']>) => {
+      const field = document.querySelector<HTMLInputElement>(`[data-row="${key}"] [data-cell="${quantity}"]`);
+      const found = await find(key, quantity);
+      if (field === null || found === undefined || field.value !== text) return;
+      field.value = shownText(found.cell, view.get().round, latest.current.unit, language);
+      if (document.activeElement === field) field.select();
+    },
+    [find, language, view],
+  );
+
   const undo = useCallback(() => {
     const { reason } = view.get();
     void inTurn.current(async () => {
       const step = view.get().steps.at(-1);
       if (step === undefined) return;
       const readBack = await desk.run((context, id) => undoStep(context, id, step, reason));
-      if (readBack) view.update({ readBack, steps: view.get().steps.filter((one) => one !== step) });
+      if (readBack === undefined) return;
+      if (step.typed !== undefined) await clearTyped(step.typed);
+      view.update({ readBack, steps: view.get().steps.filter((one) => one !== step) });
     });
-  }, [desk, view]);
+  }, [clearTyped, desk, view]);
 
   /** Control Z takes the last step back, unless something is half typed: then it is the browser's own. */
   const takeBackKey = (event: KeyboardEvent) => {

@@ -36,6 +36,8 @@ export interface RecordView {
 export interface Step {
   readonly title: string;
   readonly entries: readonly Ulid[];
+  /** What was typed for it, and where. */
+  readonly typed?: { readonly key: number; readonly quantity: ReadingQuantityName; readonly text: string };
 }
 
 /** What is read back after an entry, large. */
