@@ -160,3 +160,26 @@ test('what is typed into a finding stays there when its photo is kept meanwhile'
   await expect(page.getByRole('button', { name: 'All sent' })).toBeVisible();
   await expect(form.getByLabel('Near note')).toHaveValue('C4');
 });
+
+test('a value taken back at once does not stand on in its cell', async ({ page, server }) => {
+  const job = await seedJob(server, 'Second thoughts');
+  await introduce(page, server.url);
+  await page.goto(`${server.url}/#/job/${job}/record`);
+  const cell = page.getByRole('textbox', { name: 'C4 wire diameter' });
+  await expect(async () => {
+    await cell.focus();
+    await expect(page.locator('input').and(cell)).toBeFocused({ timeout: 1000 });
+  }).toPass();
+  await expect(page.locator('input').and(cell)).toHaveValue('');
+  // Both keys before anything could be kept or drawn.
+  await page.evaluate(async () => {
+    const field = document.activeElement as HTMLInputElement;
+    field.value = '0.95';
+    const press = (at: Element, init: KeyboardEventInit) =>
+      at.dispatchEvent(new KeyboardEvent('keydown', { bubbles: true, cancelable: true, ...init }));
+    press(field, { key: 'Enter' });
+    press(document.activeElement!, { key: 'z', ctrlKey: true });
+  });
+  await expect(page.locator('.read-back-words')).toContainText('Taken back: C4 wire diameter');
+  await expect(page.locator('input').and(cell)).toHaveValue('');
+});
