@@ -1,5 +1,6 @@
 import { foldSettling, isKnownFact } from '@becket/journal';
 import type { Locator, Page } from '@playwright/test';
+import { fieldOf } from './grid-field.ts';
 import { entriesOnServer, seedJob } from './seed-job.ts';
 import { expect, test } from './server.ts';
 
@@ -165,21 +166,17 @@ test('a value taken back at once does not stand on in its cell', async ({ page, 
   const job = await seedJob(server, 'Second thoughts');
   await introduce(page, server.url);
   await page.goto(`${server.url}/#/job/${job}/record`);
-  const cell = page.getByRole('textbox', { name: 'C4 wire diameter' });
-  await expect(async () => {
-    await cell.focus();
-    await expect(page.locator('input').and(cell)).toBeFocused({ timeout: 1000 });
-  }).toPass();
-  await expect(page.locator('input').and(cell)).toHaveValue('');
+  const field = await fieldOf(page, 'C4 wire diameter');
+  await expect(field).toHaveValue('');
   // Both keys before anything could be kept or drawn.
-  await page.evaluate(async () => {
-    const field = document.activeElement as HTMLInputElement;
-    field.value = '0.95';
+  await page.evaluate(() => {
+    const typed = document.activeElement as HTMLInputElement;
+    typed.value = '0.95';
     const press = (at: Element, init: KeyboardEventInit) =>
       at.dispatchEvent(new KeyboardEvent('keydown', { bubbles: true, cancelable: true, ...init }));
-    press(field, { key: 'Enter' });
+    press(typed, { key: 'Enter' });
     press(document.activeElement!, { key: 'z', ctrlKey: true });
   });
   await expect(page.locator('.read-back-words')).toContainText('Taken back: C4 wire diameter');
-  await expect(page.locator('input').and(cell)).toHaveValue('');
+  await expect(field).toHaveValue('');
 });

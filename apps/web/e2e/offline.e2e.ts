@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { BrowserContext, Page } from '@playwright/test';
 import { unzipSync } from 'fflate';
 import { readJournalLines } from '../../../packages/journal/src/index.ts';
+import { fieldOf, gridCell } from './grid-field.ts';
 import { type BecketServer, expect, test } from './server.ts';
 
 /** A device of its own: a browser that knows nothing of the others, with the demo job open. */
@@ -12,24 +13,12 @@ async function deviceWith(page: Page, server: BecketServer, name: string): Promi
   // The screens are kept on the device before the network goes.
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
 }
-const cell = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
-
-/** A row far from the screen has words in the places of its fields; whoever goes there finds the field. */
-async function fieldOf(page: Page, name: string) {
-  const field = page.locator('input').and(cell(page, name));
-  await expect(async () => {
-    await cell(page, name).focus();
-    await expect(field).toBeFocused({ timeout: 1000 });
-  }).toPass();
-  return field;
-}
-
 /** Waits until a value stands there, in the field or in what stands for it. */
 const holds = (page: Page, name: string, value: string, within: { timeout?: number } = {}) =>
   expect
     .poll(
       () =>
-        cell(page, name).evaluate((at) =>
+        gridCell(page, name).evaluate((at) =>
           at instanceof HTMLInputElement ? at.value : (at.textContent ?? ''),
         ),
       within,
@@ -38,7 +27,7 @@ const holds = (page: Page, name: string, value: string, within: { timeout?: numb
 
 async function type(page: Page, name: string, value: string): Promise<void> {
   await (await fieldOf(page, name)).fill(value);
-  await cell(page, name).press('Enter');
+  await gridCell(page, name).press('Enter');
   // What is read back may still be the value before.
   await expect(page.locator('.read-back-words')).toContainText(`Kept: ${name}`);
 }
@@ -60,7 +49,7 @@ async function takePhoto(page: Page, colour: string): Promise<void> {
     .setInputFiles({ name: `${colour}.jpg`, mimeType: 'image/jpeg', buffer: Buffer.from(bytes) });
   await expect(page.getByText(/photos? (is|are) kept on this device/)).toBeVisible();
   await page.getByRole('link', { name: 'Record', exact: true }).click();
-  await expect(cell(page, 'A3 wire diameter')).toBeVisible();
+  await expect(gridCell(page, 'A3 wire diameter')).toBeVisible();
 }
 
 async function photosShown(page: Page): Promise<string[]> {
@@ -99,7 +88,7 @@ test('two devices work on one job without a server, and converge when it is back
   const other = await otherContext.newPage();
   await deviceWith(other, server, 'Bo');
   await other.getByRole('link', { name: /invented grand/i }).click();
-  await expect(cell(other, 'A3 wire diameter')).toBeVisible();
+  await expect(gridCell(other, 'A3 wire diameter')).toBeVisible();
   const before = (await entriesOnServer(page, server)).length;
 
   await test.step('the server is gone: both go on, each is told what only it has', async () => {
@@ -211,7 +200,7 @@ test('a device without room says so in one sentence, keeps nothing by halves, an
   expect(await page.evaluate(keepSomethingLarge)).toBe('QuotaExceededError');
 
   await (await fieldOf(page, 'G5 wire diameter')).fill('0.903');
-  await cell(page, 'G5 wire diameter').press('Enter');
+  await gridCell(page, 'G5 wire diameter').press('Enter');
   // Said once for the page, and once beside the cell.
   const full = page
     .getByText(/Cannot keep this on the device: its storage is full\. Nothing was changed/)

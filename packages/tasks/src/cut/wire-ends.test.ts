@@ -1,31 +1,16 @@
 import { asFoundRecord } from '@becket/journal';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addFacts } from '../context.ts';
-import { openJob } from '../open-job.ts';
 import { recordReadings } from '../record-reading.ts';
 import { memoryContext } from '../testing/memory-context.ts';
+import { openOneSection } from '../testing/one-section.ts';
 import { STARTING_CUT_POLICY } from './cut-policy.ts';
 import { wireEnds } from './wire-ends.ts';
 
 /** Front lengths [mm] read at some notes of one section of keys 40 to 52. */
 async function endsOf(fronts: ReadonlyMap<number, number>) {
   const context = memoryContext();
-  const { id } = await openJob(context, {
-    title: 'one section',
-    piano: { form: 'grand', firstKey: 40, lastKey: 52, referencePitch_hz: 440 },
-  });
-  const run = { firstKey: 40, lastKey: 52 };
-  await addFacts(context, id, [
-    {
-      kind: 'section-described',
-      v: 1,
-      section: 'treble',
-      ...run,
-      bridge: 'long',
-      frontTermination: 'agraffe',
-    },
-  ]);
+  const id = await openOneSection(context, { firstKey: 40, lastKey: 52 });
   const { job } = await recordReadings(
     context,
     id,

@@ -4,27 +4,15 @@ import { describe, expect, it } from 'vitest';
 import { addFacts, type TaskContext } from '../context.ts';
 import { STARTING_CUT_POLICY } from '../cut/cut-policy.ts';
 import { openDemoJob } from '../demo/open-demo-job.ts';
-import { openJob } from '../open-job.ts';
 import { recordReadings } from '../record-reading.ts';
 import { memoryContext } from '../testing/memory-context.ts';
+import { openOneSection } from '../testing/one-section.ts';
 import { loopsAndCuts } from './loops-and-cuts.ts';
 
 /** Two notes of three strings in one section, 1 mm and 0.95 mm. */
 async function twoNotes(context: TaskContext) {
-  const { id } = await openJob(context, {
-    title: 'two notes',
-    piano: { form: 'grand', firstKey: 49, lastKey: 50, referencePitch_hz: 440 },
-  });
+  const id = await openOneSection(context, { firstKey: 49, lastKey: 50 });
   await addFacts(context, id, [
-    {
-      kind: 'section-described',
-      v: 1,
-      section: 'treble',
-      firstKey: 49,
-      lastKey: 50,
-      bridge: 'long',
-      frontTermination: 'agraffe',
-    },
     { kind: 'unisons-described', v: 1, firstKey: 49, lastKey: 50, strings: 3, winding: 'plain', layers: 0 },
   ]);
   const read = (
@@ -66,20 +54,9 @@ describe('loopsAndCuts()', () => {
   it('takes a length that was not read from the line between its neighbours', async () => {
     const totals = async (fronts: readonly (readonly [key: number, value: number])[]) => {
       const context = memoryContext();
-      const { id } = await openJob(context, {
-        title: 'three notes',
-        piano: { form: 'grand', firstKey: 49, lastKey: 51, referencePitch_hz: 440 },
-      });
       const run = { firstKey: 49, lastKey: 51 };
+      const id = await openOneSection(context, run);
       await addFacts(context, id, [
-        {
-          kind: 'section-described',
-          v: 1,
-          section: 'treble',
-          ...run,
-          bridge: 'long',
-          frontTermination: 'agraffe',
-        },
         { kind: 'unisons-described', v: 1, ...run, strings: 1, winding: 'plain', layers: 0 },
       ]);
       const { job } = await recordReadings(

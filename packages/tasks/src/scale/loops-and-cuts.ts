@@ -69,31 +69,23 @@ export function loopsAndCuts(
   const { notes: found } = asFoundRecord(job);
   const foundOf = new Map(found.map((note) => [note.key, note]));
   const endOf = wireEnds(found, policy);
+  const endsOf = (key: number): Ends => {
+    const note = foundOf.get(key)!;
+    return {
+      front: endOf(note, 'front-length'),
+      back: endOf(note, 'back-length'),
+      hitchPin: endOf(note, 'hitch-pin-diameter'),
+    };
+  };
   const newPinOf = newPinDiameters(job);
   return job.sections.flatMap(({ section, firstKey, lastKey }) => {
     const notes = scale.notes.filter(
       ({ key, string }) => firstKey <= key && key <= lastKey && string.kind === 'plain',
     );
     if (notes.length === 0) return [];
-    const ends = new Map(
-      notes.flatMap(({ key }): [number, Ends][] => {
-        const own = foundOf.get(key);
-        if (own === undefined) return [];
-        return [
-          [
-            key,
-            {
-              front: endOf(own, 'front-length'),
-              back: endOf(own, 'back-length'),
-              hitchPin: endOf(own, 'hitch-pin-diameter'),
-            },
-          ],
-        ];
-      }),
-    );
     const strings = notes.flatMap((note) => {
       const diameter = steelOf(note);
-      const { back } = ends.get(note.key)!;
+      const { back } = endsOf(note.key);
       const backLength = back.from === 'starting figure' ? undefined : back.value;
       return Array.from({ length: note.strings }, (_, index): LoopedString => {
         return { key: note.key, string: index + 1, size: Math.round(diameter * 1e7), diameter, backLength };
@@ -111,7 +103,7 @@ export function loopsAndCuts(
           wireToCut(
             joined,
             indices.map((index) => strings[index]!),
-            { noteOf, ends, newPinOf, policy },
+            { noteOf, endsOf, newPinOf, policy },
             language,
           ),
         ),
@@ -170,12 +162,12 @@ function wireToCut(
   strings: readonly { readonly key: number; readonly string: number; readonly diameter: Metres }[],
   {
     noteOf,
-    ends,
+    endsOf,
     newPinOf,
     policy,
   }: {
     readonly noteOf: ReadonlyMap<number, ScaleNote>;
-    readonly ends: ReadonlyMap<number, Ends>;
+    readonly endsOf: (key: number) => Ends;
     readonly newPinOf: NewPinOf;
     readonly policy: CutPolicy;
   },
@@ -195,7 +187,7 @@ function wireToCut(
       );
   };
   const toCut = strings.map(({ key, string }) => {
-    const { front, back, hitchPin } = ends.get(key)!;
+    const { front, back, hitchPin } = endsOf(key);
     remark(say('front length'), front, 0);
     remark(say('back length'), back, 0);
     if (joined === 'looped') remark(say('hitch pin'), hitchPin, 1);
