@@ -7,10 +7,12 @@ import { BecketServer } from '../apps/web/e2e/server.ts';
 
 /** What the page notes of one reading, in ms of its own clock. */
 export interface EntryTimes {
-  /** From the Enter key to the end of the frame that shows the value read back. */
+  /** From the Enter key to the end of the page's work on the frame that shows the value read back. */
   readonly toPicture: number;
-  /** From the Enter key to the end of the frame that says that it is kept: it is on the disk by then. */
+  /** From the Enter key to the end of the page's work on the frame that says that it is kept: it is on the disk by then. */
   readonly toKept: number;
+  /** The time stamp of the key. */
+  readonly pressed: number;
 }
 
 export interface EntryBrowser {
@@ -87,7 +89,12 @@ export async function enterReading(page: Page, text: string): Promise<EntryTimes
   return times;
 }
 
+/** The time from each of these keys to the display of what it changed, by the Event Timing API (W3C): in steps of 8 ms. */
+export const untilDisplay = (page: Page, keys: readonly number[]): Promise<number[]> =>
+  page.evaluate((pressed) => window.entryWatch.untilDisplay(pressed), [...keys]);
+
 interface EntryWatch {
+  untilDisplay(keys: readonly number[]): number[];
   expect(text: string): void;
   shown(): Promise<EntryTimes>;
 }

@@ -5,6 +5,7 @@ import {
   openDemoGrid,
   openEntryBrowser,
   type screens,
+  untilDisplay,
 } from './entry-browser.ts';
 import type { BenchTopic, Figure } from './harness.ts';
 
@@ -33,7 +34,7 @@ function figuresOf(name: string, times: readonly number[], aim?: string): Figure
 /** A further reading of every note's speaking length: each a little off the first, as a further reading is. */
 async function lengthsToType(page: Page): Promise<string[]> {
   const cells = page.locator('[data-cell="speaking-length"]');
-  const first = await cells.evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value));
+  const first = await cells.evaluateAll((all) => all.map((one) => one.textContent ?? ''));
   return first.map((text, index) => String(Number(text || '500') + 0.5 + (index % 3) / 10));
 }
 
@@ -51,7 +52,7 @@ async function typeAll(page: Page, texts: readonly string[]): Promise<EntryTimes
 async function compassOn(
   screen: keyof typeof screens,
   rate: number,
-): Promise<{ times: EntryTimes[]; keys: number; seconds: number }> {
+): Promise<{ times: EntryTimes[]; displays: number[]; keys: number; seconds: number }> {
   const browser = await openEntryBrowser(screen);
   try {
     const { page } = browser;
@@ -64,7 +65,11 @@ async function compassOn(
     const start = performance.now();
     const times = await typeAll(page, texts);
     const seconds = (performance.now() - start - HAND_MS * texts.length) / 1000;
-    return { times, keys: texts.reduce((sum, text) => sum + text.length + 1, 0), seconds };
+    const displays = await untilDisplay(
+      page,
+      times.map(({ pressed }) => pressed),
+    );
+    return { times, displays, keys: texts.reduce((sum, text) => sum + text.length + 1, 0), seconds };
   } finally {
     await browser.close();
   }
@@ -86,6 +91,9 @@ export const topic: BenchTopic = {
       ...figuresOf('Enter to the picture of the value, tablet', pictures(plain)),
       ...figuresOf(`the same, ${slow}`, pictures(slowed), aim),
       ...figuresOf(`the same on a phone, ${slow}`, pictures(slowedPhone), aim),
+      ...figuresOf('Enter to its display by Event Timing (steps of 8 ms), tablet', plain.displays),
+      ...figuresOf(`the same, ${slow}`, slowed.displays, aim),
+      ...figuresOf(`the same on a phone, ${slow}`, slowedPhone.displays, aim),
       ...figuresOf('Enter to the sign that it is kept, tablet', signs(plain)),
       ...figuresOf(`the same, ${slow}`, signs(slowed)),
       ...figuresOf(`the same on a phone, ${slow}`, signs(slowedPhone)),

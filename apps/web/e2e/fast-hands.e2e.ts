@@ -1,6 +1,6 @@
 import { foldSettling, isKnownFact } from '@becket/journal';
 import type { Locator, Page } from '@playwright/test';
-import { fieldOf } from './grid-field.ts';
+import { fieldOf, holds } from './grid-field.ts';
 import { entriesOnServer, seedJob } from './seed-job.ts';
 import { expect, test } from './server.ts';
 
@@ -166,17 +166,17 @@ test('a value taken back at once does not stand on in its cell', async ({ page, 
   const job = await seedJob(server, 'Second thoughts');
   await introduce(page, server.url);
   await page.goto(`${server.url}/#/job/${job}/record`);
-  const field = await fieldOf(page, 'C4 wire diameter');
-  await expect(field).toHaveValue('');
+  await expect(await fieldOf(page, 'C4 wire diameter')).toHaveValue('');
   // Both keys before anything could be kept or drawn.
-  await page.evaluate(() => {
+  await page.evaluate(async () => {
     const typed = document.activeElement as HTMLInputElement;
     typed.value = '0.95';
     const press = (at: Element, init: KeyboardEventInit) =>
       at.dispatchEvent(new KeyboardEvent('keydown', { bubbles: true, cancelable: true, ...init }));
     press(typed, { key: 'Enter' });
+    await Promise.resolve();
     press(document.activeElement!, { key: 'z', ctrlKey: true });
   });
   await expect(page.locator('.read-back-words')).toContainText('Taken back: C4 wire diameter');
-  await expect(field).toHaveValue('');
+  await holds(page, 'C4 wire diameter', '');
 });

@@ -175,9 +175,8 @@ const hidden: Readonly<Record<string, Hidden>> = {
     at: 'record',
     job: 'demo',
     open: async ({ page }) => {
-      // A row far from the screen has no fields.
-      await page.locator('[data-row="49"]').scrollIntoViewIfNeeded();
-      const cell = page.locator('[data-row="49"] [data-cell="speaking-length"]');
+      await page.locator('[data-row="49"] [data-cell="speaking-length"]').click();
+      const cell = page.locator('.cell-field .cell');
       await cell.fill('9999,5');
       await cell.press('Enter');
       await expect(page.locator('[data-read-back], [role="alert"], [role="status"]').first()).toBeVisible();

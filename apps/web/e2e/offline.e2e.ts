@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { BrowserContext, Page } from '@playwright/test';
 import { unzipSync } from 'fflate';
 import { readJournalLines } from '../../../packages/journal/src/index.ts';
-import { fieldOf, gridCell } from './grid-field.ts';
+import { fieldOf, gridCell, holds } from './grid-field.ts';
 import { type BecketServer, expect, test } from './server.ts';
 
 /** A device of its own: a browser that knows nothing of the others, with the demo job open. */
@@ -13,17 +13,6 @@ async function deviceWith(page: Page, server: BecketServer, name: string): Promi
   // The screens are kept on the device before the network goes.
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
 }
-/** Waits until a value stands there, in the field or in what stands for it. */
-const holds = (page: Page, name: string, value: string, within: { timeout?: number } = {}) =>
-  expect
-    .poll(
-      () =>
-        gridCell(page, name).evaluate((at) =>
-          at instanceof HTMLInputElement ? at.value : (at.textContent ?? ''),
-        ),
-      within,
-    )
-    .toBe(value);
 
 async function type(page: Page, name: string, value: string): Promise<void> {
   await (await fieldOf(page, name)).fill(value);

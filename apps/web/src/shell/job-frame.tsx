@@ -17,8 +17,8 @@ import { ServerAway } from '../store/server-link.ts';
 import { AppraisePage } from '../tasks/appraise/appraise-page.tsx';
 import { HandOverPage } from '../tasks/hand-over/hand-over-page.tsx';
 import { OrderPage } from '../tasks/order/order-page.tsx';
+import { firstCellOf } from '../tasks/record/cell-at.ts';
 import { RecordPage } from '../tasks/record/record-page.tsx';
-import { cellAt } from '../tasks/record/rows-near.ts';
 import { SettlePage } from '../tasks/settle/settle-page.tsx';
 import { StringPage } from '../tasks/string/string-page.tsx';
 
@@ -99,7 +99,7 @@ export function JobFrame({ job: id, task, part }: Props) {
 
   const chooseNote = (key: number) => {
     desk.selectedKey.set(key);
-    if (task === 'record') cellAt(key)?.focus();
+    if (task === 'record') firstCellOf(key)?.focus();
     else if (task !== 'scale' && task !== 'appraise') go({ place: 'job', job: id, task: 'record' });
   };
 

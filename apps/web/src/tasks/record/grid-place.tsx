@@ -1,46 +1,33 @@
-import { noteName } from '@becket/core';
-import type { Absence, ReadingQuantityName, Ulid } from '@becket/journal';
-import type { TaskContext } from '@becket/tasks';
+import type { Absence } from '@becket/journal';
 import {
   type CSSProperties,
-  type KeyboardEvent,
   useCallback,
   useContext,
   useDeferredValue,
   useEffect,
+  useLayoutEffect,
   useMemo,
   useRef,
 } from 'react';
 import { flushSync } from 'react-dom';
-import { sentenceOf } from '../../desk/sentence-of.ts';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
-import { afterPicture } from '../../parts/after-picture.ts';
 import { Field } from '../../parts/field.tsx';
 import { LanguageContext, useLanguage } from '../../parts/language.tsx';
-import { useObservable, usePart } from '../../parts/observable.ts';
-import { queue } from '../../parts/queue.ts';
+import { type Observable, observable, useObservable, usePart } from '../../parts/observable.ts';
 import { useSame } from '../../parts/use-same.ts';
-import { type CellPlace, cellAfter, cellIn, cellOf, columnsFor, type GridCell, gridRows } from './grid.ts';
+import { cellAt, firstCellOf, showCell } from './cell-at.ts';
+import { CellField, type CellInHand } from './cell-field.tsx';
+import { useCellKeeping } from './cell-keeping.ts';
+import { type CellPlace, cellAfter, cellIn, columnsFor, gridRows } from './grid.ts';
 import { GridRow } from './grid-row.tsx';
 import { GridTools, ordinals } from './grid-tools.tsx';
-import { inHandOf, instrumentInHand } from './instruments-state.ts';
+import { inHandOf } from './instruments-state.ts';
 import { type Question, questionsOf } from './questions.ts';
 import { ReadBackBar } from './read-back-bar.tsx';
-import { type Outcome, readBackTurns } from './read-back-turns.ts';
 import { readingOrder } from './reading-order.ts';
-import {
-  type Committed,
-  commitCell,
-  notKept,
-  readBackAtOnce,
-  recordViewOf,
-  type Step,
-  sayAbsence,
-  shownText,
-  undoStep,
-} from './record-state.ts';
-import { cellAt, markFarRows } from './rows-near.ts';
+import { recordViewOf, shownText } from './record-state.ts';
+import { isToBeKept, typedTexts } from './typed-texts.ts';
 import { WoundDoubts } from './wound-doubts.tsx';
 
 /** The grid of the compass: a row a note, a column a quantity; Enter goes on. */
@@ -54,8 +41,6 @@ export function GridPlace() {
   const round = usePart(view, (shown) => shown.round);
   const withFurther = usePart(view, (shown) => shown.withFurther);
   const wantedColumn = usePart(view, (shown) => shown.column);
-  const inTurn = useRef(queue());
-  const active = useRef<{ key: number; quantity: ReadingQuantityName } | undefined>(undefined);
 
   const notes = useMemo(
     () => record.notes.filter((note) => section === undefined || note.section?.section === section),
@@ -72,197 +57,180 @@ export function GridPlace() {
     : (columns[0]?.quantity ?? 'speaking-length');
 
   // The latest of everything, for handlers that stay the same so that 88 rows need not be drawn again.
-  const inHand = useObservable(inHandOf(desk.id));
-  const latest = useRef({ rows, unit, inHand });
-  latest.current = { rows, unit, inHand };
+  const instruments = useObservable(inHandOf(desk.id));
+  const now = useRef({ rows, unit, inHand: instruments });
+  now.current = { rows, unit, inHand: instruments };
 
-  const beginTurn = useMemo(() => readBackTurns(view), [view]);
+  const texts = useRef(typedTexts()).current;
+  useLayoutEffect(() => texts.giveWayTo(entries), [texts, entries]);
+  const inHand = useRef(observable<CellInHand | undefined>(undefined)).current;
+  const told = useRef(observable('')).current;
+  const field = useRef<HTMLInputElement>(null);
+  const box = useRef<HTMLDivElement>(null);
+  const frame = useRef<HTMLDivElement>(null);
 
-  /** The cell as it stands in the journal now, which the screen may yet have to show. */
-  const find = useCallback(
-    async (key: number, quantity: ReadingQuantityName) => {
-      const now = await desk.latest();
-      if (now === undefined) return undefined;
-      const cell = cellOf(now.record, key, quantity, readingOrder(now.entries));
-      return cell && { ...cell, key, job: now.job };
-    },
-    [desk],
-  );
-
-  /** Keeps what belongs to this cell: said as soon as it is kept, before anything else is drawn that follows from it. */
-  const keep = useCallback(
-    async (
-      outcome: Outcome,
-      { key, quantity }: CellPlace,
-      task: (context: TaskContext, job: Ulid) => Promise<Committed | undefined>,
-    ) => {
-      await desk.runTyped(async (context, id) => {
-        try {
-          outcome(await task(context, id));
-        } catch (error) {
-          const refusal = sentenceOf(error, language);
-          outcome({ readBack: notKept(noteName(key), quantity, refusal, language), step: undefined });
-          throw error;
-        }
-      });
-    },
-    [desk, language],
-  );
-
-  /** Brings the cell that comes next into view while the hand rests: its Enter then has nothing to move. */
-  const showNext = useCallback(() => {
-    const at = active.current;
-    const { order: enterOrder, round: taken } = view.get();
-    if (at === undefined || document.activeElement !== cellAt(at.key, at.quantity)) return;
-    const next = cellAfter(latest.current.rows, { ...at, direction: 1, order: enterOrder, round: taken });
-    const nearby = next && next.key - at.key === 1 ? cellAt(next.key, next.quantity) : null;
-    nearby?.scrollIntoView({ block: 'nearest' });
-  }, [view]);
-
-  const commit = useCallback(
-    (key: number, quantity: ReadingQuantityName, text: string, doubted?: Ulid) => {
-      const { round: ownRound, reason } = view.get();
-      const { rows: shownRows, unit: typedIn, inHand: held } = latest.current;
-      // A reading that is in question is corrected in its own place, whichever round is being taken.
-      const roundIn = ({ readings }: GridCell) => {
-        const place = readings.findIndex(({ entry }) => entry === doubted);
-        return place === -1 ? ownRound : place + 1;
-      };
-      const shown = cellIn(shownRows, key, quantity);
-      const atOnce =
-        shown && readBackAtOnce({ ...shown, text, unit: typedIn, round: roundIn(shown.cell) }, language);
-      const outcome = beginTurn(atOnce);
-      void inTurn.current(async () => {
-        // What is typed is seen first: to keep it takes as long as a picture.
-        await afterPicture();
-        await keep(outcome, { key, quantity }, async (context, id) => {
-          const found = await find(key, quantity);
-          if (found === undefined) return undefined;
-          const { note, cell } = found;
-          const instrument = instrumentInHand(found.job, held, quantity)?.instrument;
-          const what = { key, note, cell, text, unit: typedIn, round: roundIn(cell), reason, instrument };
-          const committed = await commitCell(context, id, what);
-          const step = committed?.step && { ...committed.step, typed: { key, quantity, text } };
-          return committed && { ...committed, step };
-        });
-        void afterPicture().then(showNext);
-      });
-    },
-    [beginTurn, find, keep, language, showNext, view],
-  );
-
-  const goOn = useCallback(
-    (key: number, quantity: ReadingQuantityName, direction: 1 | -1) => {
+  const nextOf = useCallback(
+    (place: CellPlace, direction: 1 | -1) => {
       const { order: enterOrder, round: taken } = view.get();
-      const from = { key, quantity, direction, order: enterOrder, round: taken };
-      const next = cellAfter(latest.current.rows, from);
-      if (next === undefined) return;
-      // On a small screen only one column is there to go to.
-      if (next.quantity !== quantity) flushSync(() => view.update({ column: next.quantity }));
-      cellAt(next.key, next.quantity)?.focus();
+      return cellAfter(now.current.rows, { ...place, direction, order: enterOrder, round: taken });
     },
     [view],
   );
 
-  const answerWith = useCallback(
-    (answer: Absence) => {
-      const at = active.current;
-      if (at === undefined) return;
-      const { reason } = view.get();
-      const outcome = beginTurn(undefined);
-      void inTurn.current(() =>
-        keep(outcome, at, async (context, id) => {
-          const found = await find(at.key, at.quantity);
-          return found && sayAbsence(context, id, { ...found, answer, reason });
-        }),
-      );
-      goOn(at.key, at.quantity, 1);
+  /** Brings the cell that comes next into view while the hand rests: its Enter then has nothing to move. */
+  const showNext = useCallback(() => {
+    const at = inHand.get();
+    if (at?.isTyped !== true) return;
+    const next = nextOf(at, 1);
+    const words = next && next.key - at.key === 1 && cellAt(next);
+    if (words) showCell(words);
+  }, [inHand, nextOf]);
+
+  const keeping = useCellKeeping({ desk, view, texts, language, now, onRest: showNext });
+
+  /** Keeps what was typed into a cell, where that is something else than the cell says. */
+  const keepTyped = useCallback(
+    (at: CellPlace, text: string) => {
+      const found = cellIn(now.current.rows, at.key, at.quantity);
+      if (found === undefined) return;
+      const typed = texts.at(at);
+      const shown = shownText(found.cell, view.get().round, now.current.unit, language);
+      if (isToBeKept(text, typed.get(), shown)) keeping.keepTyped(at, text);
+      else if (typed.get()?.is === 'refused') typed.set(undefined);
     },
-    [beginTurn, find, goOn, keep, view],
+    [keeping, language, texts, view],
   );
 
-  /**
-   * A value that is taken back before its row was drawn with it leaves the row as it was drawn: what was typed would stand
-   * on in its cell, and be kept again when the cell is left.
-   */
-  const clearTyped = useCallback(
-    async ({ key, quantity, text }: NonNullable<Step['typed']>) => {
-      const field = document.querySelector<HTMLInputElement>(`[data-row="${key}"] [data-cell="${quantity}"]`);
-      const found = await find(key, quantity);
-      if (field === null || found === undefined || field.value !== text) return;
-      field.value = shownText(found.cell, view.get().round, latest.current.unit, language);
-      if (document.activeElement === field) field.select();
-    },
-    [find, language, view],
-  );
+  /** Keeps what stands in the field, and leaves the field where it is. */
+  const keepField = useCallback(() => {
+    const at = inHand.get();
+    if (at?.isTyped === true && field.current !== null) keepTyped(at, field.current.value);
+  }, [inHand, keepTyped]);
 
-  const undo = useCallback(() => {
-    const { reason } = view.get();
-    void inTurn.current(async () => {
-      const step = view.get().steps.at(-1);
-      if (step === undefined) return;
-      const readBack = await desk.run((context, id) => undoStep(context, id, step, reason));
-      if (readBack === undefined) return;
-      if (step.typed !== undefined) await clearTyped(step.typed);
-      view.update({ readBack, steps: view.get().steps.filter((one) => one !== step) });
-    });
-  }, [clearTyped, desk, view]);
+  /** Lays the field over its cell, wherever that stands by now. */
+  const putField = useCallback((at: CellInHand | undefined) => {
+    const words = at?.isTyped === true && cellAt(at);
+    if (!words || !box.current || !frame.current) return;
+    const cell = words.getBoundingClientRect();
+    const around = frame.current.getBoundingClientRect();
+    const { style } = box.current;
+    style.transform = `translate(${cell.left - around.left}px, ${cell.top - around.top}px)`;
+    style.width = `${cell.width}px`;
+    style.height = `${cell.height}px`;
+  }, []);
 
-  /** Control Z takes the last step back, unless something is half typed: then it is the browser's own. */
-  const takeBackKey = (event: KeyboardEvent) => {
-    const { target, key } = event;
-    if (!(event.ctrlKey || event.metaKey) || event.shiftKey || key.toLowerCase() !== 'z') return;
-    if (!(target instanceof HTMLInputElement) || !target.matches('[data-cell]')) return;
-    if (target.value !== target.defaultValue) return;
-    event.preventDefault();
-    undo();
-  };
-
-  const enter = useCallback(
-    (key: number, quantity: ReadingQuantityName) => {
-      active.current = { key, quantity };
-      if (view.get().column !== quantity) view.update({ column: quantity });
+  const isSteppingOut = useRef(false);
+  /** Brings the field to a cell: the value it comes from is kept, the focus stays in it or goes to it. */
+  const open = useCallback(
+    (place: CellPlace) => {
+      if (isSteppingOut.current) return;
+      const before = inHand.get();
+      if (before?.isTyped !== true || !isSameCell(before, place)) {
+        const typedThere = field.current?.value ?? '';
+        // On a small screen only one column is there to go to.
+        if (view.get().column !== place.quantity) flushSync(() => view.update({ column: place.quantity }));
+        const here = { ...place, isTyped: true };
+        const words = cellAt(place);
+        if (words) showCell(words);
+        if (before) cellAt(before)?.removeAttribute('aria-hidden');
+        // For speech the field takes its place.
+        words?.setAttribute('aria-hidden', 'true');
+        putField(here);
+        inHand.set(here);
+        if (before?.isTyped === true) keepTyped(before, typedThere);
+      }
       // The map follows when the hand rests: to draw it takes longer than the cell that is typed into.
       setTimeout(() => {
-        if (active.current?.key === key) desk.selectedKey.set(key);
-      }, mapRest_ms);
+        const at = inHand.get();
+        if (at === undefined || !isSameCell(at, place)) return;
+        desk.selectedKey.set(place.key);
+        // The focus did not change with the cell, and so nobody has said it.
+        if (before?.isTyped === true && at.isTyped) told.set(inWords(cellAt(place)));
+      }, handRest_ms);
+      if (document.activeElement === field.current) return;
+      field.current?.focus();
+      field.current?.select();
     },
-    [desk, view],
+    [desk, inHand, keepTyped, putField, told, view],
+  );
+
+  const leave = useCallback(() => {
+    keepField();
+    const at = inHand.get();
+    // A window that is left keeps the focus where it is.
+    if (at === undefined || document.activeElement === field.current) return;
+    cellAt(at)?.removeAttribute('aria-hidden');
+    inHand.set({ ...at, isTyped: false });
+  }, [inHand, keepField]);
+
+  const stepOut = useCallback(() => {
+    const at = inHand.get();
+    if (at === undefined) return;
+    isSteppingOut.current = true;
+    cellAt(at)?.focus();
+    isSteppingOut.current = false;
+  }, [inHand]);
+
+  const goOn = useCallback(
+    (direction: 1 | -1) => {
+      const at = inHand.get();
+      const next = at && nextOf(at, direction);
+      // At the end of the column there is nowhere to go: the value is kept all the same.
+      if (next === undefined) keepField();
+      else open(next);
+    },
+    [inHand, keepField, nextOf, open],
+  );
+
+  const answerWith = useCallback(
+    (answer: Absence) => {
+      const at = inHand.get();
+      const found = at && cellIn(now.current.rows, at.key, at.quantity);
+      if (at === undefined || found === undefined) return;
+      keeping.answer(at, answer);
+      // It stands for what was typed there.
+      const typed = texts.at(at);
+      if (typed.get()?.is === 'refused') typed.set(undefined);
+      const { unit: typedIn } = now.current;
+      const text = typed.get()?.text ?? shownText(found.cell, view.get().round, typedIn, language);
+      if (field.current) field.current.value = text;
+      goOn(1);
+    },
+    [goOn, inHand, keeping, language, texts, view],
   );
 
   useEffect(() => {
     // A tablet that is laid aside keeps what was typed and not yet entered. A page that is closed or loaded again does
     // not: what is half typed then may be half a number.
     let isLeaving = false;
-    const leave = () => {
+    const goAway = () => {
       isLeaving = true;
     };
-    const keepTyped = () => {
+    const putAway = () => {
       if (document.visibilityState === 'visible') isLeaving = false;
-      const typing = document.activeElement;
-      const at = active.current;
-      if (document.visibilityState !== 'hidden' || isLeaving || at === undefined) return;
-      if (typing instanceof HTMLInputElement && typing.dataset.cell === at.quantity)
-        commit(at.key, at.quantity, typing.value);
+      else if (!isLeaving) keepField();
     };
-    addEventListener('pagehide', leave);
-    document.addEventListener('visibilitychange', keepTyped);
+    addEventListener('pagehide', goAway);
+    document.addEventListener('visibilitychange', putAway);
     return () => {
-      removeEventListener('pagehide', leave);
-      document.removeEventListener('visibilitychange', keepTyped);
+      removeEventListener('pagehide', goAway);
+      document.removeEventListener('visibilitychange', putAway);
     };
-  }, [commit]);
+  }, [keepField]);
 
   useEffect(() => {
     // Whoever comes from the plan, a chart or the strip check comes to a note.
     const key = desk.selectedKey.get();
-    if (key !== undefined) cellAt(key)?.scrollIntoView({ block: 'center' });
+    if (key !== undefined) firstCellOf(key)?.scrollIntoView({ block: 'center' });
   }, [desk]);
 
-  const table = useRef<HTMLTableElement>(null);
-  const shownKeys = useSame(rows.map(({ key }) => key));
-  // biome-ignore lint/correctness/useExhaustiveDependencies: other notes are other rows of the table
-  useEffect(() => markFarRows(table.current?.querySelectorAll('[data-row]') ?? []), [shownKeys]);
+  // Questions and other columns move the cells.
+  useLayoutEffect(() => putField(inHand.get()));
+  useEffect(() => {
+    const observer = new ResizeObserver(() => putField(inHand.get()));
+    if (frame.current) observer.observe(frame.current);
+    return () => observer.disconnect();
+  }, [inHand, putField]);
 
   const sections = useSame([
     ...new Set(record.notes.map((note) => note.section?.section).filter((name) => name !== undefined)),
@@ -271,7 +239,7 @@ export function GridPlace() {
   const { say } = language;
 
   return (
-    <section aria-label={say('Readings')} className="grid-place" onKeyDown={takeBackKey}>
+    <section aria-label={say('Readings')} className="grid-place">
       <GridTools desk={desk} columns={columns} column={column} sections={sections} />
       {job.seal !== undefined && <ReasonForChange />}
       {openQuestions > 0 && (
@@ -286,58 +254,78 @@ export function GridPlace() {
       <p className="faint">
         {say('A value is kept once you leave its cell; what is half typed in it is not.')}
       </p>
-      <table
-        ref={table}
-        className="grid"
-        data-round={round}
-        style={{ '--columns': columns.length } as CSSProperties}
-      >
-        <caption className="unseen">
-          {say(
-            'Readings of the compass, {ordinal} reading of each string, in {unit, select, mm {millimetres} other {inches}}. Enter goes on; a question mark says unknown, a dash none, a slash does not apply.',
-            { ordinal: say(ordinals[round - 1] ?? ordinals[0]), unit },
-          )}
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">{say('note')}</th>
-            {columns.map(({ quantity, short, label }) => (
-              <th
-                key={quantity}
-                scope="col"
-                data-quantity={quantity}
-                data-on={quantity === column || undefined}
-              >
-                <abbr title={say(label)}>{say(short)}</abbr> <span className="faint">{unit}</span>
-              </th>
+      <div ref={frame} className="grid-frame">
+        <table className="grid" data-round={round} style={{ '--columns': columns.length } as CSSProperties}>
+          <caption className="unseen">
+            {say(
+              'Readings of the compass, {ordinal} reading of each string, in {unit, select, mm {millimetres} other {inches}}. Enter goes on; a question mark says unknown, a dash none, a slash does not apply.',
+              { ordinal: say(ordinals[round - 1] ?? ordinals[0]), unit },
+            )}
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">{say('note')}</th>
+              {columns.map(({ quantity, short, label }) => (
+                <th
+                  key={quantity}
+                  scope="col"
+                  data-quantity={quantity}
+                  data-on={quantity === column || undefined}
+                >
+                  <abbr title={say(label)}>{say(short)}</abbr> <span className="faint">{unit}</span>
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row) => (
+              <GridRow
+                key={row.key}
+                row={row}
+                language={language}
+                columns={columns}
+                column={column}
+                unit={unit}
+                round={round}
+                questions={questions.get(row.key) ?? noQuestions}
+                texts={texts}
+                onCorrect={keeping.correct}
+                onOpen={open}
+              />
             ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <GridRow
-              key={row.key}
-              row={row}
-              language={language}
-              columns={columns}
-              column={column}
-              unit={unit}
-              round={round}
-              questions={questions.get(row.key) ?? noQuestions}
-              onCommit={commit}
-              onGoOn={goOn}
-              onEnter={enter}
-            />
-          ))}
-        </tbody>
-      </table>
+          </tbody>
+        </table>
+        <CellField
+          inHand={inHand}
+          field={field}
+          box={box}
+          rows={rows}
+          unit={unit}
+          round={round}
+          language={language}
+          questions={questions}
+          texts={texts}
+          onGoOn={goOn}
+          onStepOut={stepOut}
+          onLeave={leave}
+          onUndo={keeping.undo}
+        />
+      </div>
+      <Told told={told} />
       <WoundDoubts />
-      <ReadBack onUndo={undo} onSay={answerWith} />
+      <ReadBack onUndo={keeping.undo} onSay={answerWith} />
     </section>
   );
 }
 
-const mapRest_ms = 150;
+const isSameCell = (one: CellPlace, other: CellPlace): boolean =>
+  one.key === other.key && one.quantity === other.quantity;
+
+/** A cell as it is spoken. */
+const inWords = (cell: Element | null): string =>
+  [cell?.ariaLabel, cell?.textContent, cell?.ariaDescription].filter(Boolean).join(', ');
+
+const handRest_ms = 150;
 const noQuestions: readonly Question[] = [];
 
 function ReasonForChange() {
@@ -363,15 +351,21 @@ function ReasonForChange() {
   );
 }
 
+/** Says to a screen reader which cell the field has come to. */
+const Told = ({ told }: { told: Observable<string> }) => (
+  <span role="status" className="unseen">
+    {useObservable(told)}
+  </span>
+);
+
 /** Apart from the grid, so that a value is read back without the grid being drawn again. */
 function ReadBack({ onUndo, onSay }: { onUndo: () => void; onSay: (answer: Absence) => void }) {
   const { desk } = useDesk();
   const view = recordViewOf(desk.id);
-  const readBack = usePart(view, (shown) => shown.readBack);
   const step = usePart(view, (shown) => shown.steps.at(-1));
   return (
     <ReadBackBar
-      readBack={readBack}
+      view={view}
       canUndo={step !== undefined}
       undoTitle={step?.title}
       onUndo={onUndo}

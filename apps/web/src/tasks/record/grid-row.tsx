@@ -1,12 +1,13 @@
 import type { Language } from '@becket/core';
 import type { ReadingQuantityName, Ulid } from '@becket/journal';
-import { memo, useEffect, useRef } from 'react';
-import { type LengthUnit, lengthNumber, uncertaintyText } from '../../parts/length-text.ts';
-import { lengthKindOf } from '../../piano/length-kind.ts';
-import type { GridCell, GridColumn, GridRow as Row } from './grid.ts';
+import { memo, useRef } from 'react';
+import type { LengthUnit } from '../../parts/length-text.ts';
+import { useWritten } from '../../parts/use-written.ts';
+import { cellId } from './cell-at.ts';
+import { cellLook } from './cell-look.ts';
+import type { CellPlace, GridCell, GridColumn, GridRow as Row } from './grid.ts';
 import { type Question, suggestionText } from './questions.ts';
-import { shownText } from './record-state.ts';
-import { cellAt } from './rows-near.ts';
+import type { TypedTexts } from './typed-texts.ts';
 
 interface RowProps {
   readonly row: Row;
@@ -16,15 +17,15 @@ interface RowProps {
   readonly unit: LengthUnit;
   readonly round: number;
   readonly questions: readonly Question[];
-  readonly onCommit: (key: number, quantity: ReadingQuantityName, text: string, doubted?: Ulid) => void;
-  readonly onGoOn: (key: number, quantity: ReadingQuantityName, direction: 1 | -1) => void;
-  readonly onEnter: (key: number, quantity: ReadingQuantityName) => void;
+  readonly texts: TypedTexts;
+  readonly onCorrect: (place: CellPlace, text: string, doubted: Ulid) => void;
+  readonly onOpen: (place: CellPlace) => void;
 }
 
 /** One note of the grid, with what is in question of it. Drawn again only when something of it changed. */
 export const GridRow = memo(
   function GridRow(props: RowProps) {
-    const { row, language, columns, column, unit, round, questions, onCommit, onGoOn, onEnter } = props;
+    const { row, language, columns, column, unit, round, questions, texts, onCorrect, onOpen } = props;
     const { say } = language;
     const { note } = row;
     return (
@@ -53,7 +54,7 @@ export const GridRow = memo(
                   : `${note.strings}×`}
             </span>
           </th>
-          {row.cells.map((cell, index) => (
+          {row.cells.map((cell) => (
             <td
               key={cell.quantity}
               data-quantity={cell.quantity}
@@ -61,17 +62,16 @@ export const GridRow = memo(
               className={cell.applies ? undefined : 'not-here'}
             >
               {cell.applies ? (
-                <CellInput
-                  label={`${note.note} ${columns[index] && say(columns[index].label)}`}
+                <CellWords
+                  note={note.note}
                   language={language}
                   rowKey={row.key}
                   cell={cell}
                   unit={unit}
                   round={round}
                   question={questions.find(({ quantity }) => quantity === cell.quantity)}
-                  onCommit={onCommit}
-                  onGoOn={onGoOn}
-                  onEnter={onEnter}
+                  texts={texts}
+                  onOpen={onOpen}
                 />
               ) : (
                 <span aria-label={say('does not belong to this string')} role="img">
@@ -95,14 +95,10 @@ export const GridRow = memo(
                     type="button"
                     className="button quiet"
                     onClick={() => {
-                      onCommit(
-                        row.key,
-                        question.quantity,
-                        suggestionText(question.suggestion_si!, unit),
-                        question.entry,
-                      );
+                      const place = { key: row.key, quantity: question.quantity };
+                      onCorrect(place, suggestionText(question.suggestion_si!, unit), question.entry);
                       // The question goes away with its button: the focus goes back to the cell it was about.
-                      cellAt(row.key, question.quantity)?.focus();
+                      onOpen(place);
                     }}
                   >
                     {say('It is {length}', {
@@ -130,96 +126,55 @@ export const GridRow = memo(
     before.row.beginsSection === after.row.beginsSection,
 );
 
-interface CellProps
-  extends Pick<RowProps, 'language' | 'unit' | 'round' | 'onCommit' | 'onGoOn' | 'onEnter'> {
-  readonly label: string;
+interface CellProps extends Pick<RowProps, 'language' | 'unit' | 'round' | 'texts' | 'onOpen'> {
+  readonly note: string;
   readonly rowKey: number;
   readonly cell: GridCell;
   readonly question: Question | undefined;
 }
 
-function CellInput(props: CellProps) {
-  const { label, language, rowKey, cell, unit, round, question, onCommit, onGoOn, onEnter } = props;
-  const { say } = language;
-  const input = useRef<HTMLInputElement>(null);
-  const { quantity, figure, readings, absence } = cell;
-  const text = shownText(cell, round, unit, language);
-  const shownBefore = useRef(text);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the sign of an answer, which was typed, makes room for it
-  useEffect(() => {
-    const typing = input.current;
-    if (typing === null) return;
-    const isFocused = document.activeElement === typing;
-    // What is being typed is never written over. A cell that nobody has typed into follows even while it has the
-    // focus: left with what it showed before, it would be taken for a correction.
-    if (!isFocused || typing.value === shownBefore.current) {
-      typing.value = text;
-      if (isFocused) typing.select();
-    }
-    shownBefore.current = text;
-  }, [text, absence]);
-  const isSeveral = figure !== undefined && readings.length > 1;
-  const several = isSeveral
-    ? say('{figure} from {readings} readings {uncertainty}', {
-        figure: lengthNumber(figure.value, unit, lengthKindOf(quantity), language),
-        readings: readings.length,
-        uncertainty: uncertaintyText(figure.standardUncertainty, unit, lengthKindOf(quantity), language),
-      })
-    : undefined;
+/** A cell as words. For speech and for the keyboard it is a field, and it becomes the field when it is met. */
+function CellWords({ note, language, rowKey, cell, unit, round, question, texts, onOpen }: CellProps) {
+  const place = { key: rowKey, quantity: cell.quantity };
+  const look = cellLook({ note, cell, question, unit, round, language });
+  const typed = texts.at(place);
+  const frame = useRef<HTMLDivElement>(null);
+  const words = useRef<HTMLSpanElement>(null);
+  useWritten(() => {
+    const { shown, answer } = look;
+    const text = typed.get()?.text ?? shown;
+    frame.current!.toggleAttribute('data-refused', typed.get()?.is === 'refused');
+    words.current!.textContent = text || (answer ?? '');
+    words.current!.classList.toggle('answer', text === '' && answer !== undefined);
+  }, typed);
   return (
-    <div className="cell-frame">
-      {/* Drawn where the row is far from the screen: for speech and for the keyboard it is the field itself. */}
+    <div
+      ref={frame}
+      className="cell-frame"
+      data-question={look.isInQuestion || undefined}
+      data-several={look.count && true}
+    >
       {/* biome-ignore lint/a11y/useSemanticElements: it stands for such an element, which would cost every picture of the page */}
       <span
+        ref={words}
         role="textbox"
+        id={cellId(place)}
         tabIndex={0}
-        className="cell-afar"
-        aria-label={label}
-        onFocus={() => cellAt(rowKey, quantity)?.focus()}
-      >
-        {text || (absence && say(absence))}
-      </span>
-      <input
-        ref={input}
         className="cell"
-        data-cell={quantity}
-        data-question={question === undefined ? undefined : true}
-        data-several={isSeveral || undefined}
-        aria-label={label}
-        aria-description={
-          [absence && say(absence), several, question?.sentence].filter(Boolean).join('; ') || undefined
-        }
-        placeholder={absence && say(absence)}
-        defaultValue={text}
-        inputMode="decimal"
-        enterKeyHint="next"
-        autoComplete="off"
-        spellCheck={false}
-        onFocus={(event) => {
-          event.target.select();
-          onEnter(rowKey, quantity);
+        data-cell={cell.quantity}
+        aria-label={look.label}
+        aria-description={look.description}
+        // The focus goes straight to the field: it is not let go of between, and a keyboard on the screen stays.
+        onMouseDown={(event) => {
+          if (event.button !== 0) return;
+          event.preventDefault();
+          onOpen(place);
         }}
-        onBlur={(event) => {
-          if (event.target.value.trim() !== text) onCommit(rowKey, quantity, event.target.value);
-        }}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter' || event.key === 'ArrowDown' || event.key === 'ArrowUp') {
-            event.preventDefault();
-            const isBack = event.key === 'ArrowUp' || (event.key === 'Enter' && event.shiftKey);
-            const here = event.currentTarget;
-            onGoOn(rowKey, quantity, isBack ? -1 : 1);
-            // At the end of the column there is nowhere to go: keep the value all the same.
-            if (document.activeElement === here && here.value.trim() !== text)
-              onCommit(rowKey, quantity, here.value);
-          } else if (event.key === 'Escape') {
-            event.currentTarget.value = text;
-            event.currentTarget.select();
-          }
-        }}
+        onFocus={() => onOpen(place)}
       />
-      {isSeveral && (
+      {look.count !== undefined && (
         <small className="cell-note" aria-hidden="true">
-          {say('{count} readings', { count: readings.length })}
+          {look.count}
         </small>
       )}
     </div>

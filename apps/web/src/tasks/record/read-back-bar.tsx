@@ -1,11 +1,17 @@
-import { type Message, message } from '@becket/core';
+import { type Language, type Message, message } from '@becket/core';
 import type { Absence } from '@becket/journal';
-import { memo } from 'react';
+import { memo, useRef } from 'react';
 import { useLanguage } from '../../parts/language.tsx';
+import type { Observable } from '../../parts/observable.ts';
+import { useWritten } from '../../parts/use-written.ts';
 import type { ReadBack } from './record-state.ts';
 
-interface Props {
-  readonly readBack: ReadBack | undefined;
+interface Props extends ButtonsProps {
+  /** Where the last value stands; it is read back from there as soon as it changes. */
+  readonly view: Pick<Observable<{ readonly readBack: ReadBack | undefined }>, 'get' | 'subscribe'>;
+}
+
+interface ButtonsProps {
   readonly canUndo: boolean;
   readonly undoTitle: string | undefined;
   readonly onUndo: () => void;
@@ -19,41 +25,67 @@ const answers: readonly { answer: Absence; words: Message; key: string }[] = [
 ];
 
 /** Reads the last value back, large, and holds what can be done with one hand. */
-export function ReadBackBar({ readBack, canUndo, undoTitle, onUndo, onSay }: Props) {
+export function ReadBackBar({ view, ...buttons }: Props) {
   const { say } = useLanguage();
+  const bar = useRef<HTMLDivElement>(null);
+  const words = useRef<HTMLOutputElement>(null);
+  const hint = useRef<HTMLSpanElement>(null);
+  const lines = useRef<HTMLDivElement>(null);
+  const title = useRef<HTMLSpanElement>(null);
+  const value = useRef<HTMLSpanElement>(null);
+  const also = useRef<HTMLSpanElement>(null);
+  const written = useRef<{ readBack: ReadBack | undefined; say: Language['say'] }>(undefined);
+  useWritten(() => {
+    const { readBack } = view.get();
+    // Much else changes in the view.
+    if (written.current?.readBack === readBack && written.current?.say === say) return;
+    written.current = { readBack, say };
+    const isRefused = readBack?.is === 'not saved';
+    bar.current!.dataset.is = readBack?.is ?? '';
+    bar.current!.classList.toggle('refused', isRefused);
+    // Busy until it is kept: it is seen at once, and spoken once.
+    words.current!.ariaBusy = String(readBack?.is === 'being kept');
+    hint.current!.hidden = readBack !== undefined;
+    lines.current!.hidden = readBack === undefined;
+    title.current!.textContent = readBack === undefined ? '' : titleInWords(readBack, say);
+    value.current!.textContent = readBack?.value ?? '';
+    value.current!.className = isRefused ? 'warn' : 'read-back-value';
+    also.current!.textContent = readBack?.alsoAs === undefined ? '' : ` = ${readBack.alsoAs}`;
+  }, view);
   return (
-    <div className={readBack?.is === 'not saved' ? 'read-back refused' : 'read-back'} data-is={readBack?.is}>
-      {/* Busy until it is kept: it is seen at once, and spoken once. */}
-      <output className="read-back-words" aria-live="polite" aria-busy={readBack?.is === 'being kept'}>
-        {readBack === undefined ? (
-          <span className="faint">{say('The last value is read back here.')}</span>
-        ) : (
-          <div className="read-back-lines">
-            <span className="read-back-title">
-              {readBack.is === 'being kept'
-                ? say('Being kept: {title}', { title: readBack.title })
-                : readBack.is === 'saved'
-                  ? say('Kept: {title}', { title: readBack.title })
-                  : readBack.is === 'taken back'
-                    ? say('Taken back: {title}', { title: readBack.title })
-                    : `▲ ${say('Not kept: {title}', { title: readBack.title })}`}
-            </span>
-            <span>
-              <span className={readBack.is === 'not saved' ? 'warn' : 'read-back-value'}>
-                {readBack.value}
-              </span>
-              {readBack.alsoAs !== undefined && <span className="read-back-also"> = {readBack.alsoAs}</span>}
-            </span>
-          </div>
-        )}
+    <div ref={bar} className="read-back">
+      <output ref={words} className="read-back-words" aria-live="polite">
+        <span ref={hint} className="faint">
+          {say('The last value is read back here.')}
+        </span>
+        <div ref={lines} className="read-back-lines">
+          <span ref={title} className="read-back-title" />
+          <span>
+            <span ref={value} />
+            <span ref={also} className="read-back-also" />
+          </span>
+        </div>
       </output>
-      <ReadBackButtons canUndo={canUndo} undoTitle={undoTitle} onUndo={onUndo} onSay={onSay} />
+      <ReadBackButtons {...buttons} />
     </div>
   );
 }
 
+function titleInWords({ is, title }: ReadBack, say: Language['say']): string {
+  switch (is) {
+    case 'being kept':
+      return say('Being kept: {title}', { title });
+    case 'saved':
+      return say('Kept: {title}', { title });
+    case 'taken back':
+      return say('Taken back: {title}', { title });
+    case 'not saved':
+      return `▲ ${say('Not kept: {title}', { title })}`;
+  }
+}
+
 /** Apart from the words, which change with every value; these stay as they were drawn. */
-const ReadBackButtons = memo(function ReadBackButtons(props: Omit<Props, 'readBack'>) {
+const ReadBackButtons = memo(function ReadBackButtons(props: ButtonsProps) {
   const { canUndo, undoTitle, onUndo, onSay } = props;
   const { say } = useLanguage();
   return (

@@ -235,7 +235,7 @@ export function StringsPlace() {
         </>
       )}
       <ReadBackBar
-        readBack={shown.readBack}
+        view={view}
         canUndo={shown.steps.length > 0}
         undoTitle={shown.steps.at(-1)?.title}
         onUndo={undo}
