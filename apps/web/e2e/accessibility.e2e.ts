@@ -23,7 +23,7 @@ async function smallTargets(page: Page): Promise<SmallTarget[]> {
   return page.evaluate((exceptions) => {
     const target = Number.parseFloat(getComputedStyle(document.documentElement).getPropertyValue('--target'));
     const controls = document.querySelectorAll<HTMLElement>(
-      'button, a[href], input, select, textarea, summary, [role="button"], [role="slider"]',
+      'button, a[href], input, select, textarea, summary, [role="button"], [role="slider"], [role="textbox"]',
     );
     return [...controls].flatMap((control) => {
       // A label that holds its control is a target with it.

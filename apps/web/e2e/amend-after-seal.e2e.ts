@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { foldJob, isSealIntact } from '@becket/journal';
 import { readPdf } from '../../../packages/papers/src/testing/read-pdf.ts';
+import { fieldOf, gridCell, holds } from './grid-field.ts';
 import { entriesOnServer, seedJob } from './seed-job.ts';
 import { expect, test } from './server.ts';
 
@@ -34,11 +35,11 @@ test('a sealed record is changed with a reason alone; the seal stays whole and t
   const sealed = await entriesOnServer(server, job);
 
   await goTo('Readings');
-  const cell = page.getByRole('textbox', { name: 'C3 wire diameter' });
+  const cell = gridCell(page, 'C3 wire diameter');
   const readBack = page.locator('.read-back-words');
 
   await test.step('without a reason a change is refused, and nothing is written', async () => {
-    await cell.fill('1.08');
+    await (await fieldOf(page, 'C3 wire diameter')).fill('1.08');
     await cell.press('Enter');
     await expect(page.getByRole('alert')).toContainText(
       /Cannot change the as-found record.*a reason is needed/,
@@ -47,7 +48,7 @@ test('a sealed record is changed with a reason alone; the seal stays whole and t
     await expect(page.getByText('Every later change is an amendment and needs a reason.')).toBeVisible();
     expect(await entriesOnServer(server, job)).toEqual(sealed);
     // What was typed is not thrown away with it.
-    await expect(cell).toHaveValue('1.08');
+    await holds(page, 'C3 wire diameter', '1.08');
   });
 
   await test.step('with a reason it is kept, as an amendment', async () => {

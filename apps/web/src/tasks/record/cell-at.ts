@@ -10,6 +10,13 @@ export const cellAt = (place: CellPlace): HTMLElement | null => document.getElem
 export const firstCellOf = (key: number): HTMLElement | null =>
   document.querySelector(`[data-row="${key}"] [data-cell]`);
 
+/** Takes a cell from speech and from Tab while the field lies over it, and gives it back. */
+export function coverCell(cell: HTMLElement | null, isCovered: boolean): void {
+  if (isCovered) cell?.setAttribute('aria-hidden', 'true');
+  else cell?.removeAttribute('aria-hidden');
+  cell?.setAttribute('tabindex', isCovered ? '-1' : '0');
+}
+
 /** Brings a cell to where nothing lies over it. The browser is asked only where it is not there: it takes its time. */
 export function showCell(cell: Element): void {
   const { top, bottom } = cell.getBoundingClientRect();

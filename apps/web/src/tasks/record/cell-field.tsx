@@ -44,7 +44,7 @@ export function CellField(props: Props) {
   const count = useRef<HTMLElement>(null);
 
   /** What the field says of its cell, when it came there or last followed it. */
-  const written = useRef({ here: nowhere, shown: '', text: '' });
+  const written = useRef({ here: nowhere, text: '', stands: '' });
   const write = () => {
     const here = inHand.get() ?? nowhere;
     const found = cellIn(rows, here.key, here.quantity);
@@ -58,18 +58,19 @@ export function CellField(props: Props) {
     frame.current!.toggleAttribute('data-several', look.count !== undefined);
     frame.current!.toggleAttribute('data-refused', typed?.is === 'refused');
     count.current!.textContent = look.count ?? '';
-    input.ariaLabel = look.label;
+    input.setAttribute('aria-label', look.label);
     const refusal = typed?.is === 'refused' ? say('was refused, and is not kept') : undefined;
-    input.ariaDescription = [refusal, look.description].filter(Boolean).join('; ') || null;
+    input.setAttribute('aria-description', [refusal, look.description].filter(Boolean).join('; '));
     input.placeholder = look.answer ?? '';
     const before = written.current;
     const text = typed?.text ?? look.shown;
-    written.current = { here, shown: look.shown, text };
+    // What was refused can be let go for what is recorded; what is being kept is as good as recorded.
+    written.current = { here, text, stands: typed?.is === 'refused' ? look.shown : text };
     // A field that nobody has typed into follows its cell: left with what stood there before, it would be taken for a
     // correction. What is being typed is never written over.
     if (here === before.here && (input.value !== before.text || text === before.text)) return;
     input.value = text;
-    input.select();
+    if (here.isTyped) input.select();
   };
   useWritten(write, inHand, textIn(inHand, texts));
 
@@ -81,7 +82,7 @@ export function CellField(props: Props) {
     } else if (key === 'Tab') {
       onStepOut();
     } else if (key === 'Escape') {
-      input.value = written.current.shown;
+      input.value = written.current.stands;
       input.select();
     } else if (isUndo(event) && input.value === written.current.text) {
       // Where something is half typed it is the browser's own.

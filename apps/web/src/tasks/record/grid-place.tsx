@@ -16,7 +16,7 @@ import { Field } from '../../parts/field.tsx';
 import { LanguageContext, useLanguage } from '../../parts/language.tsx';
 import { type Observable, observable, useObservable, usePart } from '../../parts/observable.ts';
 import { useSame } from '../../parts/use-same.ts';
-import { cellAt, firstCellOf, showCell } from './cell-at.ts';
+import { cellAt, coverCell, firstCellOf, showCell } from './cell-at.ts';
 import { CellField, type CellInHand } from './cell-field.tsx';
 import { useCellKeeping } from './cell-keeping.ts';
 import { type CellPlace, cellAfter, cellIn, columnsFor, gridRows } from './grid.ts';
@@ -132,9 +132,8 @@ export function GridPlace() {
         const here = { ...place, isTyped: true };
         const words = cellAt(place);
         if (words) showCell(words);
-        if (before) cellAt(before)?.removeAttribute('aria-hidden');
-        // For speech the field takes its place.
-        words?.setAttribute('aria-hidden', 'true');
+        if (before) coverCell(cellAt(before), false);
+        coverCell(words, true);
         putField(here);
         inHand.set(here);
         if (before?.isTyped === true) keepTyped(before, typedThere);
@@ -159,7 +158,7 @@ export function GridPlace() {
     const at = inHand.get();
     // A window that is left keeps the focus where it is.
     if (at === undefined || document.activeElement === field.current) return;
-    cellAt(at)?.removeAttribute('aria-hidden');
+    coverCell(cellAt(at), false);
     inHand.set({ ...at, isTyped: false });
   }, [inHand, keepField]);
 
@@ -167,6 +166,7 @@ export function GridPlace() {
     const at = inHand.get();
     if (at === undefined) return;
     isSteppingOut.current = true;
+    coverCell(cellAt(at), false);
     cellAt(at)?.focus();
     isSteppingOut.current = false;
   }, [inHand]);
@@ -323,7 +323,9 @@ const isSameCell = (one: CellPlace, other: CellPlace): boolean =>
 
 /** A cell as it is spoken. */
 const inWords = (cell: Element | null): string =>
-  [cell?.ariaLabel, cell?.textContent, cell?.ariaDescription].filter(Boolean).join(', ');
+  [cell?.getAttribute('aria-label'), cell?.textContent, cell?.getAttribute('aria-description')]
+    .filter(Boolean)
+    .join(', ');
 
 const handRest_ms = 150;
 const noQuestions: readonly Question[] = [];

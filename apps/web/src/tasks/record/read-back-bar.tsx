@@ -44,7 +44,7 @@ export function ReadBackBar({ view, ...buttons }: Props) {
     bar.current!.dataset.is = readBack?.is ?? '';
     bar.current!.classList.toggle('refused', isRefused);
     // Busy until it is kept: it is seen at once, and spoken once.
-    words.current!.ariaBusy = String(readBack?.is === 'being kept');
+    words.current!.setAttribute('aria-busy', String(readBack?.is === 'being kept'));
     hint.current!.hidden = readBack !== undefined;
     lines.current!.hidden = readBack === undefined;
     title.current!.textContent = readBack === undefined ? '' : titleInWords(readBack, say);
