@@ -60,6 +60,8 @@ test('one field serves the whole grid, and goes where its cell goes', async ({ p
     await page.keyboard.press('ArrowUp');
     await expect(page.locator('[data-mark="first"]')).toHaveValue('0.9.5');
     await expect(page.locator('[data-mark="first"]')).toHaveAccessibleDescription(/was refused/);
+    await page.keyboard.press('Escape');
+    await expect(page.locator('[data-mark="first"]')).toHaveValue('');
     await page.keyboard.type('0.95');
     await page.keyboard.press('Enter');
     await expect(readBack(page)).toContainText('Kept: D4 wire diameter');
