@@ -38,7 +38,8 @@
         observer.disconnect();
         resolve(afterThisFrame());
       });
-      observer.observe(document.body, {
+      // No more of the page than is looked at: to watch costs the picture too.
+      observer.observe(document.querySelector('.read-back') ?? document.body, {
         subtree: true,
         childList: true,
         characterData: true,
