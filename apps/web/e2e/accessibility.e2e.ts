@@ -1,10 +1,7 @@
 import type { Page } from '@playwright/test';
-import { axe } from './axe.ts';
+import { axe, levels } from './axe.ts';
 import { places } from './places.ts';
 import { expect, test } from './server.ts';
-
-/** WCAG 2.2 at level AA and everything below it. */
-const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 /**
  * Targets that WCAG 2.2, 2.5.8 lets be smaller: links in a sentence (inline), and what the browser draws itself and a

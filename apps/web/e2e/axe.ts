@@ -1,6 +1,9 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 
+/** WCAG 2.2 at level AA and everything below it. */
+export const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
 /**
  * A look at the page by the rules of accessibility, of which only what is broken is wanted.
  *

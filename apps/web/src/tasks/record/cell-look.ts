@@ -1,10 +1,9 @@
 import type { Language } from '@becket/core';
-import { readingQuantities } from '@becket/journal';
 import { type LengthUnit, lengthNumber, uncertaintyText } from '../../parts/length-text.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
 import type { GridCell } from './grid.ts';
 import type { Question } from './questions.ts';
-import { shownText } from './record-state.ts';
+import { shownText, titleOf } from './record-state.ts';
 
 interface Of {
   /** The name of its note. */
@@ -44,7 +43,7 @@ export function cellLook({ note, cell, question, unit, round, language }: Of): C
           uncertainty: uncertaintyText(figure.standardUncertainty, unit, lengthKindOf(quantity), language),
         });
   return {
-    label: `${note} ${say(readingQuantities[quantity].label)}`,
+    label: titleOf(note, quantity, language),
     shown,
     answer,
     description: [answer, several, question?.sentence].filter(Boolean).join('; ') || undefined,

@@ -88,17 +88,25 @@ export function GridPlace() {
 
   const keeping = useCellKeeping({ desk, view, texts, language, now, onRest: showNext });
 
+  /** What a cell says now: by what was typed into it, and by its row. Undefined where there is no such cell. */
+  const saidBy = useCallback(
+    (at: CellPlace) => {
+      const found = cellIn(now.current.rows, at.key, at.quantity);
+      const shown = found && shownText(found.cell, view.get().round, now.current.unit, language);
+      return shown === undefined ? undefined : { typed: texts.at(at), shown };
+    },
+    [language, texts, view],
+  );
+
   /** Keeps what was typed into a cell, where that is something else than the cell says. */
   const keepTyped = useCallback(
     (at: CellPlace, text: string) => {
-      const found = cellIn(now.current.rows, at.key, at.quantity);
-      if (found === undefined) return;
-      const typed = texts.at(at);
-      const shown = shownText(found.cell, view.get().round, now.current.unit, language);
-      if (isToBeKept(text, typed.get(), shown)) keeping.keepTyped(at, text);
-      else if (typed.get()?.is === 'refused') typed.set(undefined);
+      const said = saidBy(at);
+      if (said === undefined) return;
+      if (isToBeKept(text, said.typed.get(), said.shown)) keeping.keepTyped(at, text);
+      else if (said.typed.get()?.is === 'refused') said.typed.set(undefined);
     },
-    [keeping, language, texts, view],
+    [keeping, saidBy],
   );
 
   /** Keeps what stands in the field, and leaves the field where it is. */
@@ -185,18 +193,15 @@ export function GridPlace() {
   const answerWith = useCallback(
     (answer: Absence) => {
       const at = inHand.get();
-      const found = at && cellIn(now.current.rows, at.key, at.quantity);
-      if (at === undefined || found === undefined) return;
+      const said = at && saidBy(at);
+      if (at === undefined || said === undefined) return;
       keeping.answer(at, answer);
       // It stands for what was typed there.
-      const typed = texts.at(at);
-      if (typed.get()?.is === 'refused') typed.set(undefined);
-      const { unit: typedIn } = now.current;
-      const text = typed.get()?.text ?? shownText(found.cell, view.get().round, typedIn, language);
-      if (field.current) field.current.value = text;
+      if (said.typed.get()?.is === 'refused') said.typed.set(undefined);
+      if (field.current) field.current.value = said.typed.get()?.text ?? said.shown;
       goOn(1);
     },
-    [goOn, inHand, keeping, language, texts, view],
+    [goOn, inHand, keeping, saidBy],
   );
 
   useEffect(() => {

@@ -120,7 +120,8 @@ export function readBackAtOnce(
   }
 }
 
-const titleOf = (note: string, quantity: ReadingQuantityName, { say }: Language): string =>
+/** 'C#3 wire diameter': what a cell is called, on the screen and in what is read back of it. */
+export const titleOf = (note: string, quantity: ReadingQuantityName, { say }: Language): string =>
   `${note} ${say(readingQuantities[quantity].label)}`;
 
 /** The same reading written otherwise, 1.0 for 1, corrects nothing. */
