@@ -66,6 +66,22 @@ export async function openDemoGrid(page: Page): Promise<void> {
   await page.getByRole('table', { name: /Readings of the compass/ }).waitFor();
 }
 
+/** The least that could be asked of this browser: a page with one field and what is read back of it, and no program. */
+export async function openPlainPage(page: Page): Promise<void> {
+  await page.goto('about:blank');
+  await page.evaluate(() => {
+    document.body.innerHTML =
+      '<input><p class="read-back" data-is="saved"><output class="read-back-value"></output></p>';
+    const field = document.querySelector('input')!;
+    const readBack = document.querySelector('output')!;
+    field.addEventListener('keydown', ({ key }) => {
+      if (key !== 'Enter') return;
+      readBack.textContent = field.value;
+      field.select();
+    });
+  });
+}
+
 /**
  * Types a value and Enter, and waits until the read-back says that it is kept.
  * What is timed is timed inside the page: driving it from here adds nothing to the figures.
@@ -84,7 +100,7 @@ export async function enterReading(page: Page, text: string): Promise<EntryTimes
   await page.keyboard.up('Enter');
   if (times === undefined)
     throw new Error(
-      `Cannot time this reading: '${text}' was not read back within 20 s, but '${await page.locator('.read-back-words').textContent()}'. Look whether the value was refused, or stood there already.`,
+      `Cannot time this reading: '${text}' was not read back within 20 s, but '${await page.locator('.read-back').textContent()}'. Look whether the value was refused, or stood there already.`,
     );
   return times;
 }

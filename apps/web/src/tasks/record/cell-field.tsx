@@ -70,7 +70,8 @@ export function CellField(props: Props) {
     // correction. What is being typed is never written over.
     if (here === before.here && (input.value !== before.text || text === before.text)) return;
     input.value = text;
-    if (here.isTyped) input.select();
+    // Without asking for the focus, which it has: that would lay out the page for a picture that changes yet.
+    if (here.isTyped) input.setSelectionRange(0, text.length);
   };
   useWritten(write, inHand, textIn(inHand, texts));
 

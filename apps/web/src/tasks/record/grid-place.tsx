@@ -140,9 +140,10 @@ export function GridPlace() {
         const here = { ...place, isTyped: true };
         const words = cellAt(place);
         if (words) showCell(words);
+        // Measured before anything is written: the page is laid out once, for its picture.
+        putField(here);
         if (before) coverCell(cellAt(before), false);
         coverCell(words, true);
-        putField(here);
         inHand.set(here);
         if (before?.isTyped === true) keepTyped(before, typedThere);
       }
