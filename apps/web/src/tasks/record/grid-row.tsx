@@ -88,7 +88,7 @@ export const GridRow = memo(
             data-quantity={question.quantity}
           >
             <td colSpan={columns.length + 1}>
-              <div className="question">
+              <div className="question-line">
                 <span>? {question.sentence}</span>
                 {question.suggestion_si !== undefined && (
                   <button

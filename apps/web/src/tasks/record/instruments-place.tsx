@@ -42,7 +42,7 @@ export function InstrumentsPlace() {
           {say('None is described yet: no uncertainty can be stated of a single reading then.')}
         </p>
       )}
-      <ul className="plain-list" aria-label={say('Instruments of this job')}>
+      <ul className="plain-list row-list" aria-label={say('Instruments of this job')}>
         {known.map((one) => (
           <li key={one.instrument}>
             <span>

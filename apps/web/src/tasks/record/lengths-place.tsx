@@ -75,7 +75,7 @@ function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
       {outliers.length > 0 && (
         <>
           <h4>{say('Off the line')}</h4>
-          <ul className="plain-list">
+          <ul className="plain-list row-list">
             {outliers.map((one) => (
               <li key={one.key}>
                 <span>◇ {one.outlier?.sentence}</span>
@@ -88,7 +88,7 @@ function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
       {reason === undefined && gaps.length > 0 && (
         <>
           <h4>{say('Not read, filled from the line')}</h4>
-          <ul className="plain-list">
+          <ul className="plain-list row-list">
             {gaps.map((one) => (
               <li key={one.key}>
                 <span>
@@ -110,7 +110,7 @@ function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
       {contradictions.length > 0 && (
         <>
           <h4>{say('Wound strings that do not add up')}</h4>
-          <ul className="plain-list">
+          <ul className="plain-list row-list">
             {contradictions.map(({ check, keys, sentence }) => {
               const note = notes.find(({ key }) => key === keys[0]);
               return (

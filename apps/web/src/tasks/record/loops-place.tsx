@@ -71,7 +71,7 @@ export function LoopsPlace() {
             </p>
           )}
           {asked.length > 0 && (
-            <ul className="plain-list" aria-label={say('Questions')}>
+            <ul className="plain-list row-list" aria-label={say('Questions')}>
               {asked.map(({ kind, sentence, noted }) => (
                 <li key={`${kind}/${sentence}`}>
                   <span>

@@ -48,7 +48,7 @@ export function PlaceReadings({ section }: { section: string | undefined }) {
         add={say('Add a reading')}
         onAdd={() => setOpen(true)}
       />
-      <ul className="plain-list">
+      <ul className="plain-list row-list">
         {placeReadingsOf(job, section).map((one) => {
           const { quantity, place, asRead, value_si, origin, span_m, loaded, instrument } = one;
           const { dimension } = readingQuantities[quantity];

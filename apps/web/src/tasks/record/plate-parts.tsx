@@ -27,7 +27,7 @@ export function PlateParts({ section }: { section: string }) {
         add={say('Add a piece')}
         onAdd={() => setOpen(true)}
       />
-      <ul className="plain-list">
+      <ul className="plain-list row-list">
         {job.plateParts
           .filter((one) => one.section === section)
           .map((one) => (

@@ -22,7 +22,7 @@ export function SamplesKept() {
         add={say('Add a sample')}
         onAdd={() => setOpen(true)}
       />
-      <ul className="plain-list">
+      <ul className="plain-list row-list">
         {job.samples.map((one) => (
           <Line key={one.entry} fact={one} spoken={say('sample {label}', { label: one.label })}>
             <strong>{one.label}</strong> {one.what},{' '}

@@ -121,7 +121,7 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
       {doubtful.length === 0 ? (
         <p>{say('Every note is at least 90 % sure.')}</p>
       ) : (
-        <ul className="plain-list">
+        <ul className="plain-list row-list">
           {doubtful.map(({ key, note, size, diameter, odds, otherwise, readings }) => (
             <li key={key}>
               <span>
@@ -211,7 +211,7 @@ function Stamps() {
     <section aria-labelledby="stamps">
       <h3 id="stamps">{say('Size stamps: {count}', { count: job.sizeStamps.length })}</h3>
       {job.sizeStamps.length > 0 && (
-        <ul className="plain-list">
+        <ul className="plain-list row-list">
           {job.sizeStamps.map(({ entry, key, on, text, lattice, says }) => (
             <li key={entry}>
               <span>
