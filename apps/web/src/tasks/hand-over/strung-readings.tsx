@@ -122,7 +122,7 @@ export function StrungReadings() {
           )}
         </div>
         <Choice
-          label={say('String')}
+          label={say('[of a note] String')}
           value={string}
           onChange={setString}
           options={strings.map((one) => ({ value: one, words: one === 'not said' ? say('not said') : one }))}

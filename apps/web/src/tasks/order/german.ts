@@ -132,7 +132,6 @@ export const german: Catalogue = {
   '{count, plural, one {# string is} other {# strings are}} not measured':
     '{count, plural, one {# Saite ist} other {# Saiten sind}} nicht gemessen',
   'Measure a string': 'Eine Saite messen',
-  '[of a piano] String': 'Saite',
   choose: 'wählen',
   What: 'Was',
   'Reading, {unit}': 'Messwert, {unit}',

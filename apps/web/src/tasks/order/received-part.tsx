@@ -81,7 +81,7 @@ export function Received({ order, all }: { order: Order; all: Orders }) {
       </p>
       <form className="order-form" onSubmit={keep} aria-label={say('Measure a string')}>
         <SelectField
-          label={say('[of a piano] String')}
+          label={say('[of a note] String')}
           value={form.string}
           onChange={(string) => entry.take({ string })}
           options={[

@@ -93,7 +93,7 @@ export function PassMishaps({ pass }: { pass: Pass }) {
           <TextField label={say('In words')} hint={say('may stay empty')} value={words} onChange={setWords} />
         </div>
         <Choice
-          label={say('String')}
+          label={say('[of a note] String')}
           value={string}
           onChange={setString}
           options={strings.map((value) => ({

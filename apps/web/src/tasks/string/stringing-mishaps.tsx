@@ -98,7 +98,7 @@ export function StringingMishaps({ stringing, suggested }: Props) {
           <TextField label={say('In words')} hint={say('may stay empty')} value={more} onChange={setMore} />
         </div>
         <Choice
-          label={say('String')}
+          label={say('[of a note] String')}
           value={string}
           onChange={(one) => setTyped((now) => ({ ...now, string: one }))}
           options={strings.map((value) => ({ value, words: value }))}
