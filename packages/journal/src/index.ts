@@ -119,6 +119,7 @@ export {
 } from './photo/photo-bytes.ts';
 export { type PhotoDistance, type PhotoScale, photoScale } from './photo/photo-distances.ts';
 // The as-found record, the strip check and the seal
+export { answersThatStand } from './record/answers-that-stand.ts';
 export {
   type Absence,
   type AsFoundNote,

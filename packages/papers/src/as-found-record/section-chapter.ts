@@ -2,6 +2,7 @@ import { isInKeyRange, type Language, message, noteName } from '@becket/core';
 import {
   type Absence,
   type AsFoundNote,
+  answersThatStand,
   type FactOf,
   isAsFoundFact,
   type Job,
@@ -175,7 +176,7 @@ function seenInSection(
         where: placeInWords(place, language, section),
         found: answer.is === 'known' ? answer.text : absentCell(answer.is, answer.reason, language),
       })),
-    ...job.absences
+    ...answersThatStand(job)
       .filter(({ quantity, place }) => isHere(place) && !isInNoteTable(notes, quantity, place))
       .map(({ quantity, place, answer, reason }) => ({
         thing: say(readingQuantities[quantity].label),
