@@ -120,6 +120,23 @@ describe('readings string by string', () => {
     expect(stringRows(job, { section: 'tenor', quantity: 'wire-diameter' })[39]?.absence).toBe('none');
   });
 
+  it('give way to an answer of their string, and come back with one step', async () => {
+    const { context, id, enter } = await start();
+    await enter(1, '1.02');
+    await enter(1, '1.03', { point: 'near the bridge' });
+    await enter(2, '1.04');
+    const row = async (at: number) =>
+      stringRows(await readJob(context, id), { section: 'tenor', quantity: 'wire-diameter' }).find(
+        ({ name }) => name === `C4·${at}`,
+      )!;
+    const committed = await enter(1, '?');
+    expect(await row(1)).toMatchObject({ readings: [], absence: 'unknown' });
+    expect((await row(2)).readings).toHaveLength(1);
+    await undoStep(context, id, committed!.step!, '');
+    expect((await row(1)).readings.map(({ asRead }) => asRead.value)).toEqual([1.02, 1.03]);
+    expect((await row(1)).absence).toBeUndefined();
+  });
+
   it('are taken back in one step', async () => {
     const { context, id, enter } = await start();
     const committed = await enter(1, '1.02');

@@ -11,13 +11,19 @@ import {
   type Ulid,
   unitsForDimension,
 } from '@becket/journal';
-import { type ReadingToRecord, recordAbsence, recordReadings, type TaskContext } from '@becket/tasks';
+import {
+  type ReadingToRecord,
+  readJob,
+  recordAbsence,
+  recordReadings,
+  type TaskContext,
+} from '@becket/tasks';
 import { type LengthUnit, lengthText, otherUnit } from '../../parts/length-text.ts';
 import { type Observable, observable } from '../../parts/observable.ts';
 import { numberAsTyped } from '../../parts/typed-number.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
 import type { Instrument } from './instruments-state.ts';
-import { type Committed, readingText } from './record-state.ts';
+import { type Committed, readingText, reasonFor, takeBack } from './record-state.ts';
 import { absenceKeys } from './typed-cell.ts';
 import { readTypedReading } from './typed-reading.ts';
 
@@ -122,6 +128,20 @@ export function stringRows(
     });
 }
 
+/** The as-found readings of a quantity that name this string. */
+const readingsOfString = (
+  { readings }: Job,
+  quantity: ReadingQuantityName,
+  { key, string }: { readonly key: number; readonly string: number },
+): StandingReading[] =>
+  readings.filter(
+    (one) =>
+      one.quantity === quantity &&
+      one.stage === 'as found' &&
+      one.place.key === key &&
+      one.place.string === string,
+  );
+
 function hasQuantity(job: Job, key: number, quantity: ReadingQuantityName): boolean {
   const unison = job.unisons.get(key);
   const which = belongsTo[quantity];
@@ -191,7 +211,8 @@ interface Around {
 }
 
 /**
- * Keeps what was typed for one string: a number is a further reading, a sign one of the three answers.
+ * Keeps what was typed for one string: a number is a further reading, a sign one of the three answers, which takes back
+ * the readings of that string that it contradicts.
  *
  * Gives back undefined when nothing was typed. Throws as the tasks do; nothing is kept then.
  */
@@ -211,11 +232,21 @@ export async function commitString(
   const said = around.reason.trim() === '' ? {} : { reason: around.reason.trim() };
   const answer = absenceKeys.find(({ answer: full, typed }) => typed.includes(word) || full === word)?.answer;
   if (answer !== undefined) {
+    // Before anything is taken back: what is refused leaves everything as it was.
+    const why = await reasonFor(
+      context,
+      job,
+      around.reason,
+      say('found to be: {answer}', { answer: say(answer) }),
+    );
+    const contradicted = readingsOfString(await readJob(context, job), quantity, { key, string });
+    const entries: Ulid[] = [];
+    for (const { entry } of contradicted) entries.push(...(await takeBack(context, job, entry, why)));
     const changed = await recordAbsence(context, job, { quantity, place: { key, string }, answer, ...said });
-    const entry = changed.absences.at(-1)?.entry;
+    const last = changed.absences.at(-1)?.entry;
     return {
       readBack: { is: 'saved', title, value: say(answer), alsoAs: undefined },
-      step: { title, entries: entry === undefined ? [] : [entry] },
+      step: { title, entries: last === undefined ? entries : [...entries, last] },
     };
   }
   const reading = { ...readingOf(text, { key, string }, around, language), ...said };
