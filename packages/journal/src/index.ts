@@ -70,6 +70,7 @@ export type { StringPlace } from './facts/wire-path.ts';
 // A job as a file
 export { readJournalLines, type UnreadLine, writeJournalLines } from './file/journal-lines.ts';
 // From entries to a job
+export { factMeant } from './fold/amendment.ts';
 export { type AllowanceKept, foldAllowances } from './fold/fold-allowances.ts';
 export { foldHandOver, type HandOver } from './fold/fold-hand-over.ts';
 export { foldJob } from './fold/fold-job.ts';

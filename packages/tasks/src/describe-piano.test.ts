@@ -1,14 +1,13 @@
-import type { Fact } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
-import { addFacts, RecordIsSealed, readJob } from './context.ts';
+import { RecordIsSealed, readJob } from './context.ts';
 import { describePiano, describeSections, describeUnisons } from './describe-piano.ts';
 import { correctOpening, openJob } from './open-job.ts';
 import { recordFacts } from './record-facts.ts';
 import { recordReadings, takeBackEntry } from './record-reading.ts';
 import { memoryContext } from './testing/memory-context.ts';
+import { sealAsItStands } from './testing/seal-as-it-stands.ts';
 
 const upright = { form: 'vertical', firstKey: 1, lastKey: 85, referencePitch_hz: 435 } as const;
-const seal: Fact = { kind: 'sealed', v: 1, digest: 'a'.repeat(64), entries: 1, covers: [] };
 const treble = {
   section: 'treble',
   firstKey: 64,
@@ -56,7 +55,7 @@ describe('the compass of a piano', () => {
 describe('after the seal', () => {
   it('what the piano is needs a reason to be changed, and the amendment carries it', async () => {
     const { context, id } = await start();
-    await addFacts(context, id, [seal]);
+    await sealAsItStands(context, id);
     await expect(describePiano(context, id, { ...upright, year: 1905 })).rejects.toThrow(RecordIsSealed);
     await describePiano(context, id, { ...upright, year: 1905, reason: 'the number on the plate' });
     const job = await readJob(context, id);
@@ -68,12 +67,18 @@ describe('after the seal', () => {
     const { context, id } = await start();
     const sample = { kind: 'sample-kept', what: 'wire', label: 'B1', place: {} } as const;
     const { entries } = await recordFacts(context, id, [sample]);
-    await addFacts(context, id, [seal]);
+    await sealAsItStands(context, id);
     const takeBack = (reason: string) =>
       takeBackEntry(context, id, entries[0]!, { reason, otherwise: 'taken back while recording' });
     await expect(takeBack(' ')).rejects.toThrow('a reason is needed');
     expect((await readJob(context, id)).samples).toHaveLength(1);
-    expect((await takeBack('the bag was lost')).amendments).toMatchObject([{ reason: 'the bag was lost' }]);
+    const lost = await takeBack('the bag was lost');
+    expect(lost.amendments).toMatchObject([{ reason: 'the bag was lost' }]);
+    // To bring it back changes the record as well.
+    const undo = (reason: string) =>
+      takeBackEntry(context, id, lost.amendments[0]!.entry, { reason, otherwise: 'undone' });
+    await expect(undo('')).rejects.toThrow('a reason is needed');
+    expect((await undo('the bag was found')).amendments).toMatchObject([{ reason: 'the bag was found' }]);
     // The moment as a person reads it.
     await expect(takeBack('')).rejects.toThrow(/sealed on \d+ \w+ \d{4}, \d\d:\d\d UTC: a reason/);
   });

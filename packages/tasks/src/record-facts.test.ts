@@ -1,10 +1,10 @@
-import type { Fact } from '@becket/journal';
 import { describe, expect, it } from 'vitest';
-import { addFacts, RecordIsSealed, readJob } from './context.ts';
+import { RecordIsSealed, readJob } from './context.ts';
 import { openDemoJob } from './demo/open-demo-job.ts';
 import { changeOrderTotals, recordDamage } from './found-after-strip.ts';
 import { type FactToRecord, recordFacts } from './record-facts.ts';
 import { memoryContext } from './testing/memory-context.ts';
+import { sealAsItStands } from './testing/seal-as-it-stands.ts';
 
 const stamp: FactToRecord = {
   kind: 'size-stamp',
@@ -26,7 +26,6 @@ async function demo() {
   const { id, entryCount } = await openDemoJob(context);
   return { context, id, entryCount };
 }
-const seal: Fact = { kind: 'sealed', v: 1, digest: 'a'.repeat(64), entries: 1, covers: [] };
 
 describe('recordFacts()', () => {
   it('keeps one of each kind, in the order they are given', async () => {
@@ -95,7 +94,7 @@ describe('recordFacts()', () => {
 
   it('wants a reason once the record is sealed, and notes the amendment', async () => {
     const { context, id } = await demo();
-    await addFacts(context, id, [seal]);
+    await sealAsItStands(context, id);
     await expect(recordFacts(context, id, [stamp])).rejects.toThrow(RecordIsSealed);
     const { job } = await recordFacts(context, id, [{ ...stamp, reason: 'seen under the dust' }]);
     expect(job.amendments.map(({ reason }) => reason)).toEqual(['seen under the dust']);
@@ -114,7 +113,7 @@ describe('recordDamage()', () => {
   it('waits for the seal, and then keeps lines of a change order that can be summed', async () => {
     const { context, id } = await demo();
     await expect(recordDamage(context, id, damage)).rejects.toThrow('it is not sealed yet');
-    await addFacts(context, id, [seal]);
+    await sealAsItStands(context, id);
     await recordDamage(context, id, { ...damage, priceMinorUnits: 45000, currency: 'EUR', days: 3 });
     await recordDamage(context, id, { ...damage, priceMinorUnits: 5050, currency: 'EUR', days: 0.5 });
     const job = await recordDamage(context, id, damage);
@@ -128,7 +127,7 @@ describe('recordDamage()', () => {
 
   it('refuses a place or a photo that is not of this job, and a price without its currency', async () => {
     const { context, id } = await demo();
-    await addFacts(context, id, [seal]);
+    await sealAsItStands(context, id);
     await expect(recordDamage(context, id, { ...damage, place: { section: 'attic' } })).rejects.toThrow(
       'attic',
     );

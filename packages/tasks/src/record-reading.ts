@@ -2,6 +2,7 @@ import { english, type Language, noteName } from '@becket/core';
 import {
   dimensionOfUnit,
   type FactOf,
+  factMeant,
   isAsFoundFact,
   type Job,
   type Place,
@@ -205,7 +206,8 @@ export async function takeBackEntry(
   const given = reason.trim();
   const { seal } = await readJob(context, job);
   if (given === '' && seal !== undefined) {
-    const fact = (await entriesOf(context, job)).find(({ id }) => id === entry)?.fact;
+    const facts = new Map((await entriesOf(context, job)).map(({ id, fact }) => [id, fact]));
+    const fact = factMeant({ kind: 'withdrawn', v: 1, entry, reason: otherwise }, (id) => facts.get(id));
     if (fact !== undefined && isAsFoundFact(fact)) throw new RecordIsSealed(seal.at, context.language);
   }
   return withdrawEntry(context, job, entry, given || otherwise);

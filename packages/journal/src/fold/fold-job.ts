@@ -1,12 +1,14 @@
 import { message } from '@becket/core';
 import { type Entry, isKnownFact, type UnknownFact } from '../entry.ts';
 import { type Fact, type FactOf, isAsFoundFact } from '../facts/index.ts';
-import { amendmentOf } from './amendment.ts';
+import { amendmentOf, factMeant } from './amendment.ts';
 import { foldFurther } from './fold-further.ts';
 import { keepFold, longestKnownFold } from './folds-known.ts';
 import type { Amendment, Job, Section, Standing, StandingReading, UnisonDescription } from './job.ts';
+import { lateEntries } from './late-entries.ts';
 import { compareEntries } from './order.ts';
 import { standing } from './standing.ts';
+import { withdrawnIds } from './withdrawn-ids.ts';
 
 /**
  * The state of a job from its entries.
@@ -53,6 +55,7 @@ export function foldAnew(ordered: readonly Entry[]): Job {
   }
 
   const withdrawnEntries = withdrawnIds(ordered);
+  const late = lateEntries(ordered, withdrawnEntries);
   const sections = new Map<string, Section>();
   const unisons = new Map<number, UnisonDescription>();
   const readings: StandingReading[] = [];
@@ -96,7 +99,7 @@ export function foldAnew(ordered: readonly Entry[]): Job {
       unknownEntries.push(entry as Entry<UnknownFact>);
       continue;
     }
-    if (seal !== undefined) noteAmendment(entry as Entry<Fact>, ordered, amendments);
+    if (seal !== undefined || late.has(entry.id)) noteAmendment(entry as Entry<Fact>, ordered, amendments);
     switch (fact.kind) {
       case 'job-opened':
         opened = standing(entry, fact);
@@ -259,37 +262,12 @@ function uniqueInOrder(entries: Iterable<Entry>): Entry[] {
   return [...byId.values()].sort(compareEntries);
 }
 
-/**
- * Ids taken out of the state by a later withdrawal or correction.
- *
- * Walked from the last entry to the first, so that a withdrawal which was itself withdrawn has no effect: that is redo.
- * A correction that was corrected in its turn still keeps out what it corrected; one that was withdrawn does not.
- */
-function withdrawnIds(ordered: readonly Entry[]): Set<string> {
-  const position = new Map(ordered.map((entry, index) => [entry.id, index]));
-  const undone = new Set<string>();
-  const replaced = new Set<string>();
-  for (let index = ordered.length - 1; index >= 0; index -= 1) {
-    const entry = ordered[index]!;
-    if (undone.has(entry.id) || !isKnownFact(entry.fact)) continue;
-    const target = targetOf(entry.fact);
-    // An entry can only speak of what came before it.
-    if (target === undefined || (position.get(target) ?? index) >= index) continue;
-    (entry.fact.kind === 'withdrawn' ? undone : replaced).add(target);
-  }
-  return new Set([...undone, ...replaced]);
-}
-
-function targetOf(fact: Fact): string | undefined {
-  if (fact.kind === 'withdrawn') return fact.entry;
-  if (fact.kind === 'reading' || fact.kind === 'observation' || fact.kind === 'finding') return fact.replaces;
-  return undefined;
-}
-
 function noteAmendment(entry: Entry<Fact>, ordered: readonly Entry[], amendments: Amendment[]): void {
   const { fact } = entry;
   const withdrawn =
-    fact.kind === 'withdrawn' ? ordered.find((other) => other.id === fact.entry)?.fact : undefined;
+    fact.kind === 'withdrawn'
+      ? factMeant(fact, (id) => ordered.find((other) => other.id === id)?.fact)
+      : undefined;
   const amendment = amendmentOf(entry, withdrawn);
   if (amendment !== undefined) amendments.push(amendment);
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Fact } from '../facts/index.ts';
 import { foldJob } from '../fold/fold-job.ts';
 import { entryOf } from '../testing/arbitrary-entries.ts';
+import { sealOf } from './seal.ts';
 import { stripCheck } from './strip-check.ts';
 
 /** Two wound notes of two strings in one section, and nothing else said. */
@@ -133,8 +134,10 @@ describe('foldJob() with damage found after the strip', () => {
   };
 
   it('lists it, and does not take it for an amendment of the sealed record', () => {
-    const seal: Fact = { kind: 'sealed', v: 1, digest: 'a'.repeat(64), entries: 1, covers: [] };
-    const job = foldJob([...described, seal, damage].map((fact, index) => entryOf(index, index + 1, fact)));
+    const before = described.map((fact, index) => entryOf(index, index + 1, fact));
+    const seal: Fact = { kind: 'sealed', v: 1, ...sealOf(before) };
+    const after = [seal, damage].map((fact, index) => entryOf(10 + index, 10 + index, fact));
+    const job = foldJob([...before, ...after]);
     expect(job.damages.map(({ what }) => what)).toEqual(['a crack in the bridge cap']);
     expect(job.amendments).toEqual([]);
   });

@@ -4,6 +4,7 @@ import { addFacts, readJob, type TaskContext } from '../context.ts';
 import { openDemoJob } from '../demo/open-demo-job.ts';
 import { openJob } from '../open-job.ts';
 import { memoryContext } from '../testing/memory-context.ts';
+import { sealAsItStands } from '../testing/seal-as-it-stands.ts';
 import { compareSurveys, type SurveyChange } from './compare-surveys.ts';
 import { copyEarlierSurvey } from './copy-earlier-survey.ts';
 import { type FindingToRecord, recordFindings } from './record-finding.ts';
@@ -194,9 +195,7 @@ describe('copyEarlierSurvey()', () => {
 
   it('gives a reason after the seal, and leaves photos with their job', async () => {
     const { context, earlier, today } = await twoJobs();
-    await addFacts(context, today.id, [
-      { kind: 'sealed', v: 1, digest: 'a'.repeat(64), entries: 1, covers: [] },
-    ]);
+    await sealAsItStands(context, today.id);
     const { job } = await copyEarlierSurvey(context, today.id, earlier.id);
     expect(job.amendments.map(({ reason }) => reason)).toEqual([
       'copied from the survey of 4 May 2021',

@@ -76,6 +76,8 @@ export const german: Catalogue = {
     'Jede spätere Änderung ist ein Nachtrag und braucht einen Grund.',
   '{count, plural, one {# amendment} other {# amendments}} since.':
     'Seither {count, plural, one {# Nachtrag} other {# Nachträge}}.',
+  '{count} of them without a reason, from a device that did not know of the seal ({names}). The as-found record under Papers lists them.':
+    '{count} davon ohne Grund, von einem Gerät, das vom Siegel nicht wusste ({names}). Die Bestandsaufnahme unter „Papiere“ führt sie auf.',
   'emptied while recording': 'beim Aufnehmen geleert',
   'the emptying of {title}': 'das Leeren von {title}',
   'typed again while recording': 'beim Aufnehmen neu eingegeben',

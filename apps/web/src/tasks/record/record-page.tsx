@@ -168,6 +168,7 @@ function SealNote() {
   const { localMoment, say, sayNodes } = useLanguage();
   const { job } = useDesk();
   if (job.seal === undefined) return null;
+  const unaware = job.amendments.filter(({ reason }) => reason === undefined);
   return (
     <p className="notice">
       {sayNodes('{sealed} on {moment} by {by}, over {entries} entries.', {
@@ -181,6 +182,14 @@ function SealNote() {
         : say('{count, plural, one {# amendment} other {# amendments}} since.', {
             count: job.amendments.length,
           })}
+      {unaware.length > 0 &&
+        ` ${say(
+          '{count} of them without a reason, from a device that did not know of the seal ({names}). The as-found record under Papers lists them.',
+          {
+            count: unaware.length,
+            names: [...new Set(unaware.map(({ by }) => by))].join(', '),
+          },
+        )}`}
     </p>
   );
 }
