@@ -36,7 +36,8 @@ export {
 
 // What stands out in it
 
-export { type ScaleFinding, type ScaleRule, scaleFindings, scaleRules } from './scale-findings.ts';
+export { type ScaleFinding, type ScaleRule, scaleRules } from './scale-finding.ts';
+export { scaleFindings } from './scale-findings.ts';
 
 // Letting the strings down
 
