@@ -81,6 +81,21 @@ describe('commitCell()', () => {
     expect(await shown()).toBe('1.025');
   });
 
+  test('what was corrected does not come back with an answer or an emptied cell; one step brings the correction again', async () => {
+    for (const text of ['?', '']) {
+      await type('1.5');
+      await type('1.05');
+      await type('1.04');
+      const done = await type(text);
+      expect((await cellOf(40, 'wire-diameter')).cell.readings).toEqual([]);
+      await undoStep(context, job, done!.step!, '');
+      expect((await cellOf(40, 'wire-diameter')).cell.readings.map(({ asRead }) => asRead.value)).toEqual([
+        1.04,
+      ]);
+      await type('');
+    }
+  });
+
   test('what cannot be read leaves everything as it was', async () => {
     const before = (await context.store.entries(job)).entries.length;
     expect((await type('1.2.3'))?.readBack.is).toBe('not saved');

@@ -190,7 +190,7 @@ export async function commitCell(
     case 'nothing': {
       if (before === undefined) return undefined;
       const why = await reasonFor(context, job, reason, say('emptied while recording'));
-      const withdrawal = await takeBack(context, job, before.entry, why);
+      const withdrawal = await takeBackWhole(context, job, before.entry, why);
       return {
         readBack: { is: 'taken back', title, value: readingText(before, unit, language), alsoAs: undefined },
         step: { title: say('the emptying of {title}', { title }), entries: withdrawal },
@@ -255,7 +255,8 @@ export async function sayAbsence(
   // Before anything is taken back: what is refused leaves everything as it was.
   const why = await reasonFor(context, job, reason, say('found to be: {answer}', { answer: say(answer) }));
   const entries: Ulid[] = [];
-  for (const reading of cell.readings) entries.push(...(await takeBack(context, job, reading.entry, why)));
+  for (const reading of cell.readings)
+    entries.push(...(await takeBackWhole(context, job, reading.entry, why)));
   const changed = await recordAbsence(context, job, {
     quantity: cell.quantity,
     place: { key },
@@ -312,6 +313,28 @@ export async function takeBack(
     ({ fact }) => fact.kind === 'withdrawn' && (fact as { entry?: Ulid }).entry === entry,
   );
   return withdrawal === undefined ? [] : [withdrawal.id];
+}
+
+/**
+ * Takes a reading back with every reading that it corrected: a correction that is withdrawn alone lets what it corrected
+ * stand again.
+ */
+export async function takeBackWhole(
+  context: TaskContext,
+  job: Ulid,
+  reading: Ulid,
+  reason: string,
+): Promise<Ulid[]> {
+  const { entries } = await context.store.entries(job);
+  const corrected = new Map(
+    entries.map(({ id, fact }) => [id, fact.kind === 'reading' && (fact as { replaces?: Ulid }).replaces]),
+  );
+  const chain = new Set<Ulid>();
+  for (let at: Ulid | false | undefined = reading; at && !chain.has(at); at = corrected.get(at))
+    chain.add(at);
+  const withdrawals: Ulid[] = [];
+  for (const entry of chain) withdrawals.push(...(await takeBack(context, job, entry, reason)));
+  return withdrawals;
 }
 
 export function readingText(

@@ -23,7 +23,7 @@ import { type Observable, observable } from '../../parts/observable.ts';
 import { numberAsTyped } from '../../parts/typed-number.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
 import type { Instrument } from './instruments-state.ts';
-import { type Committed, readingText, reasonFor, takeBack } from './record-state.ts';
+import { type Committed, readingText, reasonFor, takeBackWhole } from './record-state.ts';
 import { absenceKeys } from './typed-cell.ts';
 import { readTypedReading } from './typed-reading.ts';
 
@@ -241,7 +241,7 @@ export async function commitString(
     );
     const contradicted = readingsOfString(await readJob(context, job), quantity, { key, string });
     const entries: Ulid[] = [];
-    for (const { entry } of contradicted) entries.push(...(await takeBack(context, job, entry, why)));
+    for (const { entry } of contradicted) entries.push(...(await takeBackWhole(context, job, entry, why)));
     const changed = await recordAbsence(context, job, { quantity, place: { key, string }, answer, ...said });
     const last = changed.absences.at(-1)?.entry;
     return {
