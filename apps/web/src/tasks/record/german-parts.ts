@@ -160,6 +160,11 @@ export const german: Catalogue = {
     '{part}, Abschnitt {section}: {is, select, new {messen} other {ändern}}',
   '{loop}, twist {twist}': '{loop}, Drall {twist}',
   'Take it back': 'Zurücknehmen',
+  "Cannot keep {part}: a name of its own is needed, the section '{section}' has a piece of that name. Change that one, or call this one otherwise.":
+    '{part} lässt sich nicht speichern: Gebraucht wird ein eigener Name, im Abschnitt „{section}“ heißt schon ein Teil so. Ändern Sie jenes, oder nennen Sie dieses anders.',
+  'Change {what}': '{what} ändern',
+  'it was read': 'es wurde gemessen',
+  'such as F#3; empty where the answer holds everywhere': 'etwa F#3; leer, wenn die Antwort überall gilt',
   "Cannot rename the section '{section}' or take it out: {count, plural, one {# thing is} other {# things are}} noted under that name and would lose {count, plural, one {its} other {their}} place. Keep the name, or take back first what is noted of it under Seen, in the survey and with the photos.":
     'Der Abschnitt „{section}“ lässt sich nicht umbenennen oder herausnehmen: {count, plural, one {# Angabe steht} other {# Angaben stehen}} unter diesem Namen und {count, plural, one {verlöre ihren} other {verlören ihren}} Platz. Den Namen behalten oder zuerst zurücknehmen, was unter „Gesehen“, im Befund und bei den Fotos steht.',
   'Take back the acceptance of {name}': 'Das Hinnehmen von {name} zurücknehmen',

@@ -28,14 +28,16 @@ export function PartHead({
   );
 }
 
-/** A line with the way to take it back. */
+/** A line with the ways to change it and to take it back. */
 export function Line({
   fact,
   spoken,
+  onChange,
   children,
 }: {
   fact: Standing<object>;
   spoken: string;
+  onChange: () => void;
   children: ReactNode;
 }) {
   const { say } = useLanguage();
@@ -44,18 +46,31 @@ export function Line({
   return (
     <li>
       <span>{children}</span>
-      <button
-        type="button"
-        className="button quiet"
-        aria-label={say('Take back {what}', { what: spoken })}
-        onClick={once(() =>
-          desk.run((context, id) =>
-            takeBackEntry(context, id, fact.entry, { ...said, otherwise: say('taken back while recording') }),
-          ),
-        )}
-      >
-        {say('Take back')}
-      </button>
+      <span className="button-row">
+        <button
+          type="button"
+          className="button quiet"
+          aria-label={say('Change {what}', { what: spoken })}
+          onClick={onChange}
+        >
+          {say('Change')}
+        </button>
+        <button
+          type="button"
+          className="button quiet"
+          aria-label={say('Take back {what}', { what: spoken })}
+          onClick={once(() =>
+            desk.run((context, id) =>
+              takeBackEntry(context, id, fact.entry, {
+                ...said,
+                otherwise: say('taken back while recording'),
+              }),
+            ),
+          )}
+        >
+          {say('Take back')}
+        </button>
+      </span>
     </li>
   );
 }

@@ -4,6 +4,8 @@ import {
   newPlatePartForm,
   type PlaceReadingForm,
   placeReadingOf,
+  platePartForm,
+  platePartInPlaceOf,
   platePartOf,
   sampleOf,
   softPartForm,
@@ -79,6 +81,43 @@ describe('platePartOf()', () => {
     expect(
       platePartOf({ ...form, part: 'bar 1', distances: [{ from: 'strut', distance: '38.1' }] }, 'mm'),
     ).toMatchObject({ distances: [{ from: 'strut', distance_m: 0.0381 }] });
+  });
+});
+
+describe('platePartInPlaceOf()', () => {
+  const standing = {
+    entry: 'first',
+    kind: 'plate-part',
+    v: 1,
+    part: 'bar 1',
+    section: 'tenor',
+    isMovable: true,
+    distances: [
+      { from: 'strut', distance_m: 0.0381 },
+      { from: 'agraffe', distance_m: 0.12 },
+    ],
+  } as unknown as Job['plateParts'][number];
+  const around = { unit: 'mm', before: standing, known: [standing] } as const;
+  const form = platePartForm(standing, 'mm');
+
+  test('takes the place of a piece by its name, with every distance as it was', () => {
+    const { fact, takesBack } = platePartInPlaceOf({ ...form, note: 'worn' }, around);
+    expect(fact).toMatchObject({ part: 'bar 1', note: 'worn', distances: standing.distances });
+    expect(takesBack).toBeUndefined();
+  });
+
+  test('takes back the piece that changes its name or its section', () => {
+    expect(platePartInPlaceOf({ ...form, part: 'bar 2' }, around).takesBack).toBe('first');
+    expect(platePartInPlaceOf({ ...form, section: 'bass' }, around).takesBack).toBe('first');
+  });
+
+  test('refuses a further piece of the same name, whose distances would be lost', () => {
+    expect(() => platePartInPlaceOf(form, { ...around, before: undefined })).toThrow(
+      "Cannot keep bar 1: a name of its own is needed, the section 'tenor' has a piece of that name.",
+    );
+    expect(() =>
+      platePartInPlaceOf({ ...form, section: 'bass' }, { ...around, before: undefined }),
+    ).not.toThrow();
   });
 });
 

@@ -175,6 +175,54 @@ export function platePartOf(
   };
 }
 
+/** The form of a plate part as it stands. */
+export function platePartForm(
+  { part, section, isMovable, distances, note }: Job['plateParts'][number],
+  unit: LengthUnit,
+  language: Language = english,
+): PlatePartForm {
+  return {
+    part,
+    section,
+    isMovable,
+    distances: distances.map(({ from, distance_m }) => ({
+      from,
+      distance: lengthToType(distance_m, unit, language),
+    })),
+    note: note ?? '',
+  };
+}
+
+/**
+ * The plate part that a form describes in place of one that stands, and the entry to take back with it where it changes
+ * its name or section. Throws as `platePartOf` does, and when another piece has that name: its distances would be lost.
+ */
+export function platePartInPlaceOf(
+  form: PlatePartForm,
+  {
+    unit,
+    before,
+    known,
+  }: {
+    readonly unit: LengthUnit;
+    readonly before: Job['plateParts'][number] | undefined;
+    readonly known: Job['plateParts'];
+  },
+  language: Language = english,
+): { readonly fact: FactToRecord; readonly takesBack: string | undefined } {
+  const fact = platePartOf(form, unit, language);
+  const part = form.part.trim();
+  const namesake = known.find((one) => one.part === part && one.section === form.section);
+  if (namesake !== undefined && namesake.entry !== before?.entry)
+    throw new RangeError(
+      language.say(
+        "Cannot keep {part}: a name of its own is needed, the section '{section}' has a piece of that name. Change that one, or call this one otherwise.",
+        { part, section: form.section },
+      ),
+    );
+  return { fact, takesBack: namesake === undefined ? before?.entry : undefined };
+}
+
 export type LoopStyle = FactOf<'winding-described'>['loopStyle'];
 export const loopStyles: readonly LoopStyle[] = [
   'single loop',

@@ -1,11 +1,12 @@
-import { recordFacts } from '@becket/tasks';
+import type { Job } from '@becket/journal';
 import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
+import { keepInPlaceOf } from './keep-in-place-of.ts';
 import { Line, PartHead } from './part-list.tsx';
-import { newPlatePartForm, platePartOf } from './parts-state.ts';
+import { newPlatePartForm, platePartForm, platePartInPlaceOf } from './parts-state.ts';
 import { useSaidReason } from './reason-field.tsx';
 import { RecordSheet } from './record-sheet.tsx';
 import { SectionSelect } from './section-choice.tsx';
@@ -18,20 +19,20 @@ export function PlateParts({ section }: { section: string }) {
   const { say } = language;
   const { job } = useDesk();
   const { unit } = useSettings();
-  const [isOpen, setOpen] = useState(false);
+  const [open, setOpen] = useState<PlatePart | 'new'>();
   return (
     <section aria-labelledby="plate-parts">
       <PartHead
         id="plate-parts"
         words={say('Bars, rests and movable pieces')}
         add={say('Add a piece')}
-        onAdd={() => setOpen(true)}
+        onAdd={() => setOpen('new')}
       />
       <ul className="plain-list row-list">
         {job.plateParts
           .filter((one) => one.section === section)
           .map((one) => (
-            <Line key={one.entry} fact={one} spoken={one.part}>
+            <Line key={one.entry} fact={one} spoken={one.part} onChange={() => setOpen(one)}>
               <strong>{one.part}</strong>, {one.isMovable ? say('movable') : say('fixed')}
               {one.distances.map(({ from, distance_m }) => (
                 <span key={from}>
@@ -45,18 +46,37 @@ export function PlateParts({ section }: { section: string }) {
             </Line>
           ))}
       </ul>
-      {isOpen && <PlatePartSheet section={section} onClose={() => setOpen(false)} />}
+      {open !== undefined && (
+        <PlatePartSheet
+          section={section}
+          before={open === 'new' ? undefined : open}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
     </section>
   );
 }
 
-function PlatePartSheet({ section, onClose }: { section: string; onClose: () => void }) {
+type PlatePart = Job['plateParts'][number];
+
+function PlatePartSheet({
+  section,
+  before,
+  onClose,
+}: {
+  section: string;
+  /** What is changed; undefined for a new one. */
+  before: PlatePart | undefined;
+  onClose: () => void;
+}) {
   const language = useLanguage();
   const { say } = language;
-  const { desk } = useDesk();
+  const { desk, job } = useDesk();
   const { unit } = useSettings();
   const said = useSaidReason();
-  const [form, setForm] = useState(() => newPlatePartForm(section));
+  const [form, setForm] = useState(() =>
+    before === undefined ? newPlatePartForm(section) : platePartForm(before, unit, language),
+  );
   const change = (index: number, part: Partial<(typeof form.distances)[number]>) =>
     setForm({
       ...form,
@@ -68,9 +88,14 @@ function PlatePartSheet({ section, onClose }: { section: string; onClose: () => 
       keep={say('Keep the piece')}
       onClose={onClose}
       onKeep={() =>
-        desk.run(async (context, id) =>
-          recordFacts(context, id, [{ ...platePartOf(form, unit, language), ...said }]),
-        )
+        desk.run(async (context, id) => {
+          const { fact, takesBack } = platePartInPlaceOf(
+            form,
+            { unit, before, known: job.plateParts },
+            language,
+          );
+          return keepInPlaceOf(context, id, fact, takesBack, said);
+        })
       }
     >
       <div className="fields">

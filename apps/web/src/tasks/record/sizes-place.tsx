@@ -1,5 +1,5 @@
 import { noteName } from '@becket/core';
-import { type InferredWireSizes, recordFacts, takeBackEntry, wireLatticeNames } from '@becket/tasks';
+import { type InferredWireSizes, wireLatticeNames } from '@becket/tasks';
 import { useEffect, useState } from 'react';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
@@ -10,22 +10,11 @@ import { lengthText } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { inferSizesAway } from '../../worker/sizes-away.ts';
-import { ReasonField, useSaidReason } from './reason-field.tsx';
 import './record-parts.css';
-import { once } from '../../parts/once.ts';
-import { Problem } from '../../parts/problem.tsx';
-import { TextField } from '../../parts/text-field.tsx';
 import { recordViewOf } from './record-state.ts';
 import { SizeChart } from './size-chart.tsx';
-import {
-  biasSentence,
-  newStampForm,
-  numberingOf,
-  numberingSentence,
-  oddsText,
-  sizeRuns,
-  stampOf,
-} from './sizes-state.ts';
+import { biasSentence, numberingOf, numberingSentence, oddsText, sizeRuns } from './sizes-state.ts';
+import { Stamps } from './stamps.tsx';
 import { bothUnits } from './typed-length.ts';
 
 /** Which sizes the worn wire most probably was, and what speaks for it. */
@@ -189,114 +178,5 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
         </ul>
       )}
     </>
-  );
-}
-
-function Stamps() {
-  const language = useLanguage();
-  const { say, sayNodes } = language;
-  const { desk, job } = useDesk();
-  const said = useSaidReason();
-  const [form, setForm] = useState(newStampForm());
-  const problem = useObservable(desk.problem);
-
-  async function submit(): Promise<void> {
-    const done = await desk.run(async (context, id) =>
-      recordFacts(context, id, [{ ...stampOf(form, language), ...said }]),
-    );
-    if (done) setForm({ ...newStampForm(), on: form.on, lattice: form.lattice, says: form.says });
-  }
-
-  return (
-    <section aria-labelledby="stamps">
-      <h3 id="stamps">{say('Size stamps: {count}', { count: job.sizeStamps.length })}</h3>
-      {job.sizeStamps.length > 0 && (
-        <ul className="plain-list row-list">
-          {job.sizeStamps.map(({ entry, key, on, text, lattice, says }) => (
-            <li key={entry}>
-              <span>
-                {sayNodes(
-                  '{note} “{text}” {says, select, starts {starts here} other {ends here}}, on the {on, select, bridge {bridge} plate {plate} other {elsewhere}}, {numbering}',
-                  {
-                    note: <strong>{noteName(key)}</strong>,
-                    text,
-                    says: says === 'starts here' ? 'starts' : 'ends',
-                    on,
-                    numbering:
-                      lattice === 'unknown'
-                        ? say('numbering unknown')
-                        : say('{lattice} number', { lattice: say(lattice) }),
-                  },
-                )}
-              </span>
-              <button
-                type="button"
-                className="button quiet"
-                aria-label={say('Take back the stamp {text} at {note}', { text, note: noteName(key) })}
-                onClick={once(() =>
-                  desk.run((context, id) =>
-                    takeBackEntry(context, id, entry, {
-                      ...said,
-                      otherwise: say('taken back while recording'),
-                    }),
-                  ),
-                )}
-              >
-                {say('Take back')}
-              </button>
-            </li>
-          ))}
-        </ul>
-      )}
-      <form onSubmit={once(submit)} aria-label={say('Add a stamp')}>
-        <ReasonField />
-        <Problem says={problem} />
-        <div className="row-form">
-          <TextField
-            label={say('Note it stands at')}
-            hint={say('such as F#3')}
-            value={form.note}
-            onChange={(value) => setForm({ ...form, note: value })}
-          />
-          <TextField
-            label={say('What is stamped')}
-            hint={say('as it stands there, such as 14½')}
-            maxLength={40}
-            value={form.text}
-            onChange={(value) => setForm({ ...form, text: value })}
-          />
-        </div>
-        <div className="tools stamp-choices">
-          <Choice
-            label={say('Where')}
-            value={form.on}
-            onChange={(on) => setForm({ ...form, on })}
-            options={(['bridge', 'plate', 'elsewhere'] as const).map((value) => ({
-              value,
-              words: say(value),
-            }))}
-          />
-          <Choice
-            label={say('The size')}
-            value={form.says}
-            onChange={(says) => setForm({ ...form, says })}
-            options={(['starts here', 'ends here'] as const).map((value) => ({ value, words: say(value) }))}
-          />
-          <Choice
-            label={say('Its numbering')}
-            value={form.lattice}
-            onChange={(lattice) => setForm({ ...form, lattice })}
-            options={(['unknown', 'US', 'metric'] as const).map((value) => ({
-              value,
-              words: say(value),
-              spoken: say('numbering {lattice}', { lattice: say(value) }),
-            }))}
-          />
-        </div>
-        <button type="submit" className="button strong">
-          {say('Keep the stamp')}
-        </button>
-      </form>
-    </section>
   );
 }
