@@ -4,21 +4,20 @@ import {
   useCallback,
   useContext,
   useDeferredValue,
-  useEffect,
   useLayoutEffect,
   useMemo,
   useRef,
 } from 'react';
-import { flushSync } from 'react-dom';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Field } from '../../parts/field.tsx';
 import { LanguageContext, useLanguage } from '../../parts/language.tsx';
 import { type Observable, observable, useObservable, usePart } from '../../parts/observable.ts';
 import { useSame } from '../../parts/use-same.ts';
-import { cellAt, coverCell, firstCellOf, showCell } from './cell-at.ts';
+import { cellAt, showCell } from './cell-at.ts';
 import { CellField, type CellInHand } from './cell-field.tsx';
 import { useCellKeeping } from './cell-keeping.ts';
+import { useFieldMoves } from './field-moves.ts';
 import { type CellPlace, cellAfter, cellIn, columnsFor, gridRows } from './grid.ts';
 import { GridRow } from './grid-row.tsx';
 import { GridTools, ordinals } from './grid-tools.tsx';
@@ -64,10 +63,6 @@ export function GridPlace() {
   const texts = useRef(typedTexts()).current;
   useLayoutEffect(() => texts.giveWayTo(entries), [texts, entries]);
   const inHand = useRef(observable<CellInHand | undefined>(undefined)).current;
-  const told = useRef(observable('')).current;
-  const field = useRef<HTMLInputElement>(null);
-  const box = useRef<HTMLDivElement>(null);
-  const frame = useRef<HTMLDivElement>(null);
 
   const nextOf = useCallback(
     (place: CellPlace, direction: 1 | -1) => {
@@ -109,87 +104,13 @@ export function GridPlace() {
     [keeping, saidBy],
   );
 
-  /** Keeps what stands in the field, and leaves the field where it is. */
-  const keepField = useCallback(() => {
-    const at = inHand.get();
-    if (at?.isTyped === true && field.current !== null) keepTyped(at, field.current.value);
-  }, [inHand, keepTyped]);
-
-  /** Lays the field over its cell, wherever that stands by now. */
-  const putField = useCallback((at: CellInHand | undefined) => {
-    const words = at?.isTyped === true && cellAt(at);
-    if (!words || !box.current || !frame.current) return;
-    const cell = words.getBoundingClientRect();
-    const around = frame.current.getBoundingClientRect();
-    const { style } = box.current;
-    style.transform = `translate(${cell.left - around.left}px, ${cell.top - around.top}px)`;
-    style.width = `${cell.width}px`;
-    style.height = `${cell.height}px`;
-  }, []);
-
-  const isSteppingOut = useRef(false);
-  /** Brings the field to a cell: the value it comes from is kept, the focus stays in it or goes to it. */
-  const open = useCallback(
-    (place: CellPlace) => {
-      if (isSteppingOut.current) return;
-      const before = inHand.get();
-      if (before?.isTyped !== true || !isSameCell(before, place)) {
-        const typedThere = field.current?.value ?? '';
-        // On a small screen only one column is there to go to.
-        if (view.get().column !== place.quantity) flushSync(() => view.update({ column: place.quantity }));
-        const here = { ...place, isTyped: true };
-        const words = cellAt(place);
-        if (words) showCell(words);
-        // Measured before anything is written: the page is laid out once, for its picture.
-        putField(here);
-        if (before) coverCell(cellAt(before), false);
-        coverCell(words, true);
-        inHand.set(here);
-        if (before?.isTyped === true) keepTyped(before, typedThere);
-      }
-      // The map follows when the hand rests: to draw it takes longer than the cell that is typed into.
-      setTimeout(() => {
-        const at = inHand.get();
-        if (at === undefined || !isSameCell(at, place)) return;
-        desk.selectedKey.set(place.key);
-        // The focus did not change with the cell, and so nobody has said it.
-        if (before?.isTyped === true && at.isTyped) told.set(inWords(cellAt(place)));
-      }, handRest_ms);
-      if (document.activeElement === field.current) return;
-      field.current?.focus();
-      field.current?.select();
-    },
-    [desk, inHand, keepTyped, putField, told, view],
-  );
-
-  const leave = useCallback(() => {
-    keepField();
-    const at = inHand.get();
-    // A window that is left keeps the focus where it is.
-    if (at === undefined || document.activeElement === field.current) return;
-    coverCell(cellAt(at), false);
-    inHand.set({ ...at, isTyped: false });
-  }, [inHand, keepField]);
-
-  const stepOut = useCallback(() => {
-    const at = inHand.get();
-    if (at === undefined) return;
-    isSteppingOut.current = true;
-    coverCell(cellAt(at), false);
-    cellAt(at)?.focus();
-    isSteppingOut.current = false;
-  }, [inHand]);
-
-  const goOn = useCallback(
-    (direction: 1 | -1) => {
-      const at = inHand.get();
-      const next = at && nextOf(at, direction);
-      // At the end of the column there is nowhere to go: the value is kept all the same.
-      if (next === undefined) keepField();
-      else open(next);
-    },
-    [inHand, keepField, nextOf, open],
-  );
+  const { field, box, frame, told, open, leave, stepOut, goOn, putText } = useFieldMoves({
+    desk,
+    view,
+    inHand,
+    nextOf,
+    keepTyped,
+  });
 
   const answerWith = useCallback(
     (answer: Absence) => {
@@ -199,44 +120,11 @@ export function GridPlace() {
       keeping.answer(at, answer);
       // It stands for what was typed there.
       if (said.typed.get()?.is === 'refused') said.typed.set(undefined);
-      if (field.current) field.current.value = said.typed.get()?.text ?? said.shown;
+      putText(said.typed.get()?.text ?? said.shown);
       goOn(1);
     },
-    [goOn, inHand, keeping, saidBy],
+    [goOn, inHand, keeping, putText, saidBy],
   );
-
-  useEffect(() => {
-    // A tablet that is laid aside keeps what was typed and not yet entered. A page that is closed or loaded again does
-    // not: what is half typed then may be half a number.
-    let isLeaving = false;
-    const goAway = () => {
-      isLeaving = true;
-    };
-    const putAway = () => {
-      if (document.visibilityState === 'visible') isLeaving = false;
-      else if (!isLeaving) keepField();
-    };
-    addEventListener('pagehide', goAway);
-    document.addEventListener('visibilitychange', putAway);
-    return () => {
-      removeEventListener('pagehide', goAway);
-      document.removeEventListener('visibilitychange', putAway);
-    };
-  }, [keepField]);
-
-  useEffect(() => {
-    // Whoever comes from the plan, a chart or the strip check comes to a note.
-    const key = desk.selectedKey.get();
-    if (key !== undefined) firstCellOf(key)?.scrollIntoView({ block: 'center' });
-  }, [desk]);
-
-  // Questions and other columns move the cells.
-  useLayoutEffect(() => putField(inHand.get()));
-  useEffect(() => {
-    const observer = new ResizeObserver(() => putField(inHand.get()));
-    if (frame.current) observer.observe(frame.current);
-    return () => observer.disconnect();
-  }, [inHand, putField]);
 
   const sections = useSame([
     ...new Set(record.notes.map((note) => note.section?.section).filter((name) => name !== undefined)),
@@ -324,16 +212,6 @@ export function GridPlace() {
   );
 }
 
-const isSameCell = (one: CellPlace, other: CellPlace): boolean =>
-  one.key === other.key && one.quantity === other.quantity;
-
-/** A cell as it is spoken. */
-const inWords = (cell: Element | null): string =>
-  [cell?.getAttribute('aria-label'), cell?.textContent, cell?.getAttribute('aria-description')]
-    .filter(Boolean)
-    .join(', ');
-
-const handRest_ms = 150;
 const noQuestions: readonly Question[] = [];
 
 function ReasonForChange() {
