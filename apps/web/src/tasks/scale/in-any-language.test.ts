@@ -3,17 +3,14 @@ import type { Job } from '@becket/journal';
 import { analysedScale, comparedScales, openDemoJob, proposeScale, tidiedScale } from '@becket/tasks';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { testContext } from '../../testing/test-job.ts';
+import { answerWords } from './answer-words.ts';
 import { scaleCharts } from './charts.ts';
 import { beatText, changeLines, comparisonCharts, scaleChoices, summarySentences } from './compare-state.ts';
+import { analysedDraft, draftFromScale } from './draft.ts';
 import { passagesToHear, startingChoice } from './hear-state.ts';
-import {
-  analysedDraft,
-  answerWords,
-  draftFromScale,
-  pinnedWords,
-  sensitivityLines,
-} from './propose-state.ts';
+import { pinnedWords } from './pinned-notes.ts';
 import { keysText } from './scale-words.ts';
+import { slipLines } from './slip-lines.ts';
 
 /** English with everything that is said between brackets, so that what is not said stands out. */
 const bracketed = {
@@ -78,7 +75,7 @@ describe('what Scale says', () => {
       passagesToHear(job, [before, after], startingChoice, undefined, bracketed).leftOut!,
       ...[before, after].flatMap(({ notes }) =>
         [notes[0]!, notes.at(-1)!].flatMap((note) =>
-          sensitivityLines(note, 'ASTM A228 minimum', 'in', bracketed).flatMap((line) => Object.values(line)),
+          slipLines(note, 'ASTM A228 minimum', 'in', bracketed).flatMap((line) => Object.values(line)),
         ),
       ),
       pinnedWords(new Set(), bracketed),

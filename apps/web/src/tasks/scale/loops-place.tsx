@@ -20,10 +20,11 @@ import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { pairOf, scaleChoices, standingPair } from './compare-state.ts';
+import { draftFromScale } from './draft.ts';
 import { countOf, LeftOut } from './left-out.tsx';
 import { baseline, drawnSection } from './loop-drawing.ts';
 import { LoopsPlan } from './loops-plan.tsx';
-import { draftFromScale, proposeStateOf } from './propose-state.ts';
+import { proposeStateOf } from './propose-state.ts';
 import { wireText } from './scale-words.ts';
 import { useInferredSizes } from './use-inferred-sizes.ts';
 

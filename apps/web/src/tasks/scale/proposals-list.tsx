@@ -7,8 +7,9 @@ import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { ChosenLine } from './compare-place.tsx';
 import { pairOf } from './compare-state.ts';
+import { draftFromScale } from './draft.ts';
 import { countOf, LeftOut } from './left-out.tsx';
-import { draftFromScale, proposeStateOf } from './propose-state.ts';
+import { proposeStateOf } from './propose-state.ts';
 
 /** Every scale that may be strung, and the choice of one. */
 export function Proposals() {

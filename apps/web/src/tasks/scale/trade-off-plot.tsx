@@ -3,7 +3,7 @@ import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import { useSettings } from '../../desk/use-device.ts';
 import { useLanguage } from '../../parts/language.tsx';
-import { answerWords, proofWords } from './propose-state.ts';
+import { answerWords, proofWords } from './answer-words.ts';
 
 interface Props {
   readonly answers: readonly PlannedScale[];
