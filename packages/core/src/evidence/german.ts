@@ -12,6 +12,14 @@ export const german: Catalogue = {
   'speaking length': 'klingende Länge',
   'winding length': 'Länge der Umspinnung',
   'pin diameter': 'Wirbeldurchmesser',
+  'front length': 'Vorderlänge',
+  'back length': 'Hinterlänge',
+  'bare end at the front': 'blankes Ende vorn',
+  'bare end at the bridge': 'blankes Ende am Steg',
+  'loop to winding start': 'Öse bis Beginn der Umspinnung',
+  'pin length': 'Wirbellänge',
+  'pin height above the plate': 'Wirbelhöhe über der Gussplatte',
+  'hitch pin diameter': 'Durchmesser des Anhangstifts',
   'pin torque': 'Drehmoment des Wirbels',
   core: 'Kerndraht',
   '{note}: {typed} is not possible as {label}: {low} to {high} {unit} is. {suggestion, select, none {Is it so?} other {{suggestion}?}}':
@@ -26,8 +34,8 @@ export const german: Catalogue = {
     '{note}: {label} {typed} ist mehr als zum Bass hin, etwa {beside}; zum Diskant hin nimmt das gewöhnlich nicht zu. Stimmt das?',
   '{note}: the {label} of {typed} is less than that towards the treble, about {beside}; it does not usually grow towards the treble. Is it so?':
     '{note}: {label} {typed} ist weniger als zum Diskant hin, etwa {beside}; zum Diskant hin nimmt das gewöhnlich nicht zu. Stimmt das?',
-  '{note}: the {label} of {typed} differs from {string, select, unknown {another string} other {string {string}}} of the same unison, {unlike}. Is it so?':
-    '{note}: {label} {typed} ist anders als bei {string, select, unknown {einer anderen Saite} other {Saite {string}}} desselben Chors, {unlike}. Stimmt das?',
+  '{note}: the {label} of {typed} differs from {string, select, unknown {the reading of the note} other {string {string} of the same unison}}, {unlike}. Is it so?':
+    '{note}: {label} {typed} ist anders als {string, select, unknown {der Messwert des Tons} other {bei Saite {string} desselben Chors}}, {unlike}. Stimmt das?',
   'Measure {note} next{at, select, unworn { where nothing wore the wire (at the coil or under the felt)} other {}}: {why, select, doubt {its readings leave a doubt} other {it has no reading}}, {fits} fits; of {now} notes expected wrong about {after} will be left.':
     'Als Nächstes {note} messen{at, select, unworn {, wo nichts den Draht abgenutzt hat (an der Windung oder unter dem Filz)} other {}}: {why, select, doubt {Die Messwerte lassen Zweifel} other {Es gibt keinen Messwert}}, {fits} passt; von {now} voraussichtlich falschen Tönen bleiben etwa {after}.',
   'The stamp {label} belongs to {own}, not to {lattice}.':

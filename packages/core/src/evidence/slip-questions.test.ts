@@ -140,8 +140,56 @@ describe('slipQuestions() about the figure', () => {
     );
   });
 
+  it('names the reading of the note where no string is named: a note of one string has no other', () => {
+    const [question] = slipQuestions(
+      { key: 40, string: 1, value: 1.065, unit: 'mm' },
+      wire(around([40, 1.04], [39, 1.065, 1])),
+    );
+    expect(question!.sentence).toBe(
+      'C4: the wire diameter of 1.065 mm differs from the reading of the note, 1.04 mm. Is it so?',
+    );
+  });
+
   it('does not hold a string against its own earlier reading', () => {
     expect(kinds({ key: 40, string: 1, value: 1.07, unit: 'mm' }, wire(around([40, 1.04, 1])))).toEqual([]);
+  });
+});
+
+describe('slipQuestions() about the lengths beside the speaking length', () => {
+  const possible = [0.001, 1] as const;
+  it.each([
+    { quantity: 'front-length', run: [96, 88, 101, 93], value: 3.7, unit: 'mm', text: '3.7 in' },
+    { quantity: 'back-length', run: [120, 118, 115, 114], value: 11.7, unit: 'mm', text: '117 mm' },
+    { quantity: 'loop-to-winding', run: [140, 138, 137, 135], value: 1390, unit: 'mm', text: '139 mm' },
+    { quantity: 'bare-front', run: [18, 19, 17, 18], value: 180, unit: 'mm', text: '18 mm' },
+    { quantity: 'pin-length', run: [62, 62, 62, 62], value: 62, unit: 'in', text: '62 mm' },
+    { quantity: 'hitch-pin-diameter', run: [4.2, 4.2, 4.3, 4.2], value: 0.42, unit: 'mm', text: '4.2 mm' },
+  ] as const)(
+    'asks $value $unit as $quantity among its neighbours, and means $text',
+    ({ quantity, run, value, unit, text }) => {
+      const policy = COMMON_SLIP_POLICIES[quantity];
+      const beside = around([38, run[0]], [39, run[1]], [41, run[2]], [42, run[3]]);
+      const [question, ...more] = slipQuestions(
+        { key: 40, value, unit },
+        { policy, possible, around: beside },
+      );
+      expect(more).toEqual([]);
+      expect(question).toMatchObject({ kind: 'unit', suggestion: { text } });
+    },
+  );
+
+  it('asks nothing of pins that stand in rows, of one length on every note, or of a back length that a rest shortens', () => {
+    const rows = around([39, 62, 1], [39, 81, 2], [39, 101, 3], [40, 61, 1]);
+    const front = { policy: COMMON_SLIP_POLICIES['front-length'], possible, around: rows };
+    expect(kinds({ key: 40, string: 3, value: 100, unit: 'mm' }, front)).toEqual([]);
+    const pins = { policy: COMMON_SLIP_POLICIES['pin-length'], possible, around: around([38, 62], [39, 62]) };
+    expect(kinds({ key: 40, value: 62, unit: 'mm' }, pins)).toEqual([]);
+    const back = {
+      policy: COMMON_SLIP_POLICIES['back-length'],
+      possible,
+      around: around([38, 120], [39, 118]),
+    };
+    expect(kinds({ key: 40, value: 70, unit: 'mm' }, back)).toEqual([]);
   });
 });
 

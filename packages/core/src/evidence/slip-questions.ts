@@ -130,6 +130,72 @@ export const COMMON_SLIP_POLICIES = {
     growth_si: undefined,
     inUnison_si: 8e-3,
   },
+  // Pins stand in rows: the strings of one unison differ in front of the bridge, and only a slip makes them twice as long.
+  'front-length': {
+    label: message('front length'),
+    furthest: 0.9,
+    reach: 4,
+    alikeInARow: undefined,
+    growth_si: undefined,
+    inUnison_si: undefined,
+  },
+  'back-length': {
+    label: message('back length'),
+    furthest: 0.7,
+    reach: 4,
+    alikeInARow: undefined,
+    growth_si: undefined,
+    inUnison_si: undefined,
+  },
+  // Wound by hand: bare ends are alike within a few millimetres, and never ten times as long as those beside them.
+  'bare-front': {
+    label: message('bare end at the front'),
+    furthest: 1,
+    reach: 4,
+    alikeInARow: undefined,
+    growth_si: undefined,
+    inUnison_si: 8e-3,
+  },
+  'bare-back': {
+    label: message('bare end at the bridge'),
+    furthest: 1,
+    reach: 4,
+    alikeInARow: undefined,
+    growth_si: undefined,
+    inUnison_si: 8e-3,
+  },
+  'loop-to-winding': {
+    label: message('loop to winding start'),
+    furthest: 0.6,
+    reach: 4,
+    alikeInARow: undefined,
+    growth_si: undefined,
+    inUnison_si: 8e-3,
+  },
+  'pin-length': {
+    label: message('pin length'),
+    furthest: 0.2,
+    reach: 8,
+    alikeInARow: undefined,
+    growth_si: undefined,
+    inUnison_si: undefined,
+  },
+  'pin-height': {
+    label: message('pin height above the plate'),
+    furthest: 0.9,
+    reach: 8,
+    alikeInARow: undefined,
+    growth_si: undefined,
+    inUnison_si: undefined,
+  },
+  'hitch-pin-diameter': {
+    label: message('hitch pin diameter'),
+    furthest: 0.4,
+    reach: 8,
+    alikeInARow: undefined,
+    growth_si: undefined,
+    inUnison_si: undefined,
+  },
   'pin-diameter': {
     label: message('pin diameter'),
     furthest: 0.05,
@@ -409,7 +475,7 @@ function unisonQuestion(
   return {
     kind: 'change inside a unison',
     sentence: language.say(
-      '{note}: the {label} of {typed} differs from {string, select, unknown {another string} other {string {string}}} of the same unison, {unlike}. Is it so?',
+      '{note}: the {label} of {typed} differs from {string, select, unknown {the reading of the note} other {string {string} of the same unison}}, {unlike}. Is it so?',
       {
         ...toldOf(reading, policy, language),
         string: unlike.string ?? 'unknown',
