@@ -129,3 +129,34 @@ test('an answer by string takes the reading of that string back, and undo brings
   await expect(first.getByRole('button', { name: /^Take back 1\.085 mm/ })).toBeVisible();
   await expect(field).not.toHaveAttribute('placeholder', 'none');
 });
+
+test('by string, Enter goes on in the order that is chosen, and from one section into the next', async ({
+  page,
+  server,
+}) => {
+  await openDemo(page, server.url);
+  await goTo(page, 'By string');
+  await page.getByRole('radio', { name: 'tenor', exact: true }).check({ force: true });
+  await page.getByLabel('What is read').selectOption('wire-diameter');
+  await page.getByLabel('Enter goes to').selectOption('every-second');
+  const names = await page
+    .locator('input[data-string]')
+    .evaluateAll((all) => all.map((one) => one.getAttribute('data-string')!));
+  // The second strings of the last two notes of the tenor.
+  const seconds = names.filter((name) => name.endsWith('·2'));
+  const [from, to] = [seconds.at(-4)!, seconds.at(-2)!];
+  const field = (name: string) => page.locator(`input[data-string="${name}"]`);
+  await field(from).focus();
+  await page.keyboard.type('.96');
+  await page.keyboard.press('Enter');
+  await expect(field(to)).toBeFocused();
+  await page.keyboard.type('.95');
+  await page.keyboard.press('Enter');
+  // Two notes on is the first of the low treble: the section changes, and the value was kept.
+  await expect(page.getByRole('radio', { name: 'low treble', exact: true })).toBeChecked();
+  await expect(page.locator('input[data-string="B4·2"]')).toBeFocused();
+  await page.keyboard.press('Shift+Enter');
+  await expect(page.getByRole('radio', { name: 'tenor', exact: true })).toBeChecked();
+  await expect(field(to)).toBeFocused();
+  await expect(page.getByRole('button', { name: `Take back 0.950 mm, ${to}` })).toBeVisible();
+});

@@ -1,6 +1,7 @@
 import { message } from '@becket/core';
 import { type Absence, type ReadingQuantityName, readingQuantities } from '@becket/journal';
 import { type KeyboardEvent, memo, useCallback, useDeferredValue, useEffect, useMemo, useRef } from 'react';
+import { flushSync } from 'react-dom';
 import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
@@ -19,6 +20,7 @@ import { ReasonField } from './reason-field.tsx';
 import './record-parts.css';
 import { reasonFor, recordViewOf, takeBack, undoStep } from './record-state.ts';
 import { SectionChoice, useSection } from './section-choice.tsx';
+import { type StringOrder, stringAfter, stringOrders } from './string-order.ts';
 import {
   commitString,
   pointsOf,
@@ -68,8 +70,8 @@ export function StringsPlace() {
   const readCount = rows.filter(({ readings, absence }) => readings.length > 0 || absence).length;
 
   // The latest of everything, for handlers that stay the same so that rows need not be drawn again.
-  const latest = useRef({ rows, round, instrument, unit, reason: shown.reason });
-  latest.current = { rows, round, instrument, unit, reason: shown.reason };
+  const latest = useRef({ job, section, rows, round, instrument, unit, reason: shown.reason });
+  latest.current = { job, section, rows, round, instrument, unit, reason: shown.reason };
 
   const commit = useCallback(
     (name: string, text: string) => {
@@ -122,13 +124,31 @@ export function StringsPlace() {
     return () => document.removeEventListener('visibilitychange', keepTyped);
   }, [commit]);
 
-  const goOn = useCallback((name: string, direction: 1 | -1): boolean => {
-    const { rows: now } = latest.current;
-    const next = now[now.findIndex((one) => one.name === name) + direction];
-    if (next === undefined) return false;
-    inputOf(next.name)?.focus();
-    return true;
-  }, []);
+  const goOn = useCallback(
+    (name: string, direction: 1 | -1): boolean => {
+      const { job: now, rows: own, section: here, round: ownRound } = latest.current;
+      const from = own.find((one) => one.name === name);
+      const next =
+        from &&
+        stringAfter(now, {
+          section: here,
+          quantity: ownRound.quantity,
+          from,
+          order: ownRound.order,
+          direction,
+        });
+      if (next === undefined) return false;
+      // What is typed is kept as the field is left, before its section leaves the page.
+      const field = inputOf(name);
+      if (next.section !== here) {
+        field?.blur();
+        flushSync(() => view.update({ section: next.section }));
+      }
+      inputOf(next.row.name)?.focus();
+      return true;
+    },
+    [view],
+  );
 
   const enter = useCallback(
     (row: StringRow) => {
@@ -329,6 +349,15 @@ function RoundFields({
         value={round.surface}
         onChange={(surface) => onChange({ ...round, surface })}
         options={surfaceChoices.map(({ value, words }) => ({ value, words: say(words) }))}
+      />
+      <SelectField
+        label={say('Enter goes to')}
+        value={round.order}
+        onChange={(order) => onChange({ ...round, order })}
+        options={(Object.keys(stringOrders) as StringOrder[]).map((value) => ({
+          value,
+          words: say(stringOrders[value]),
+        }))}
       />
       <InstrumentInHand quantity={round.quantity} />
       <p className="instruments-link">

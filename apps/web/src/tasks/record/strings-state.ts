@@ -24,6 +24,7 @@ import { numberAsTyped } from '../../parts/typed-number.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
 import type { Instrument } from './instruments-state.ts';
 import { type Committed, readingText, reasonFor, takeBackWhole } from './record-state.ts';
+import type { StringOrder } from './string-order.ts';
 import { absenceKeys } from './typed-cell.ts';
 import { readTypedReading } from './typed-reading.ts';
 
@@ -167,12 +168,15 @@ export interface StringRound {
   readonly point: string;
   readonly strings: 'not said' | Exclude<Condition['strings'], 'unknown'>;
   readonly surface: 'not said' | NonNullable<Condition['surface']>;
+  /** Where Enter goes. */
+  readonly order: StringOrder;
 }
 export const newStringRound: StringRound = {
   quantity: 'wire-diameter',
   point: '',
   strings: 'not said',
   surface: 'not said',
+  order: 'next',
 };
 
 const roundByJob = new Map<Ulid, Observable<StringRound>>();
