@@ -10,10 +10,8 @@ import {
   parseNote,
 } from '@becket/core';
 import type { Job } from '@becket/journal';
-import type { ReadingToRecord, TestPinToRecord } from '@becket/tasks';
 import type { LengthUnit } from '../../parts/length-text.ts';
 import { readTypedNumber } from '../../parts/typed-number.ts';
-import { readTypedTorque, type TorqueUnit } from './torque-state.ts';
 
 /** A length as it is typed; a number alone is in the unit of the screen. Undefined when nothing was typed. */
 export function typedLength(
@@ -83,74 +81,6 @@ export function stringNumber(text: string, { say }: Language = english): 1 | 2 |
       found: text.trim(),
     }),
   );
-}
-
-/** A pin measured with the micrometer. */
-export function pinDiameterOf(
-  { note, string, value }: { note: string; string: string; value: string },
-  unit: LengthUnit,
-  reason: string,
-  language: Language = english,
-): ReadingToRecord {
-  const { say } = language;
-  const typed = readTypedNumber(value, language);
-  if (typed.is !== 'number')
-    throw new RangeError(
-      typed.is === 'problem'
-        ? typed.sentence
-        : say(
-            'Cannot keep this pin: its diameter is needed, nothing was found. Type what the micrometer shows.',
-          ),
-    );
-  return {
-    quantity: 'pin-diameter',
-    place: { key: requiredNote(note, say('this pin'), language), string: stringNumber(string, language) },
-    value: typed.value,
-    unit: (typed.unit ?? unit) as ReadingToRecord['unit'],
-    ...(reason.trim() === '' ? {} : { reason: reason.trim() }),
-  };
-}
-
-/** A test pin as the form gives it. */
-export function testPinOf(
-  form: {
-    note: string;
-    string: string;
-    diameter: string;
-    length: string;
-    torque: string;
-    unit: string;
-    feel: string;
-    remark: string;
-  },
-  unit: LengthUnit,
-  language: Language = english,
-): TestPinToRecord {
-  const { say } = language;
-  const diameter = typedLength(form.diameter, unit, say('the pin’s diameter'), language);
-  if (diameter === undefined)
-    throw new RangeError(
-      say('Cannot keep this test pin: its diameter is needed, nothing was found. Type it.'),
-    );
-  const torque = readTypedTorque(form.torque, language);
-  const read = torque.unit ?? (form.unit as TorqueUnit);
-  if (read === 'kgf·cm')
-    throw new RangeError(
-      say(
-        "Cannot keep this test pin: a torque in in·lbf or N·m is needed, '{found}' was found. Read it in one of those.",
-        { found: form.torque.trim() },
-      ),
-    );
-  const length = typedLength(form.length, unit, say('the pin’s length'), language);
-  return {
-    key: requiredNote(form.note, say('this test pin'), language),
-    string: stringNumber(form.string, language),
-    pinDiameter_m: diameter,
-    ...(length === undefined ? {} : { pinLength_m: length }),
-    torque: { value: torque.value, unit: read },
-    ...(form.feel === '' ? {} : { feel: form.feel as NonNullable<TestPinToRecord['feel']> }),
-    ...(form.remark.trim() === '' ? {} : { note: form.remark.trim() }),
-  };
 }
 
 /** The note some notes on, or the same one at the end of the compass. */
