@@ -20,6 +20,9 @@ export interface Gap {
   readonly rank: GapRank;
   /** One sentence: what is missing where, what was found instead, and what it costs later. */
   readonly sentence: string;
+  /** The same in parts, where many of one kind are told together: what it costs later, and what was found instead. */
+  readonly cost?: string;
+  readonly found?: string;
   readonly accepted?: {
     readonly by: string;
     readonly reason: string;
@@ -239,7 +242,11 @@ function gapsOfNote(note: AsFoundNote, { say }: Language): Gap[] {
   }
   return note.missing.map((quantity) => {
     const label = say(readingQuantities[quantity].label);
+    const cost = say(costOfQuantity[quantity] ?? message('it cannot be had later.'));
+    const wasLookedFor = note.absences[quantity] === 'unknown';
     return gap({
+      cost,
+      ...(wasLookedFor ? { found: say('somebody looked and could not read it') } : {}),
       name: `${quantity}/${note.note}`,
       place: { key: note.key },
       what: label,
@@ -249,8 +256,8 @@ function gapsOfNote(note: AsFoundNote, { say }: Language): Gap[] {
         {
           label,
           note: note.note,
-          looked: note.absences[quantity] === 'unknown' ? 'yes' : 'no',
-          cost: say(costOfQuantity[quantity] ?? message('it cannot be had later.')),
+          looked: wasLookedFor ? 'yes' : 'no',
+          cost,
         },
       ),
     });
@@ -280,12 +287,20 @@ function gapsOfSection(
     const label = say(observedThings[thing]);
     const hasLooked = observations.length > 0 || measured.is === 'looked in vain';
     const told = { label, section, looked: hasLooked ? 'yes' : 'no', cost: say(cost) };
+    const found = [
+      ...(measured.is === 'in part'
+        ? [say('{left} of {of} strings not noted', { left: measured.left, of: measured.of })]
+        : []),
+      ...(hasLooked ? [say('somebody looked and could not tell')] : []),
+    ].join('; ');
     gaps.push(
       gap({
         name: `${thing}/${section}`,
         place: { section },
         what: label,
         rank,
+        cost: told.cost,
+        ...(found === '' ? {} : { found }),
         sentence:
           measured.is === 'in part'
             ? say(
@@ -316,9 +331,11 @@ function gapsOfSection(
     );
     if (isRead || isAnswered) continue;
     const label = say(readingQuantities[quantity].label);
-    const cost = costOfQuantity[quantity];
+    const told = costOfQuantity[quantity];
+    const cost = told === undefined ? '' : say(told);
     gaps.push(
       gap({
+        ...(cost === '' ? {} : { cost }),
         name: `${quantity}/${section}`,
         place: { section },
         what: label,
@@ -327,7 +344,7 @@ function gapsOfSection(
           label,
           section,
           note: noteName(own[0]?.key ?? 1),
-          cost: cost === undefined ? '' : say(cost),
+          cost,
         }),
       }),
     );

@@ -58,7 +58,10 @@ export const german: Catalogue = {
   'Seal {digest}, over {entries} entries.': 'Siegel {digest}, über {entries} Einträge.',
   'Reason for accepting the ticked gaps': 'Grund, die angehakten Lücken anzunehmen',
   'it stands in the record, with your name': 'er steht in der Aufnahme, mit Ihrem Namen',
-  'Accept the ticked gaps': 'Angehakte Lücken annehmen',
+  'Accepted by name: {count}': 'Namentlich angenommen: {count}',
+  'Later: {cost}': 'Später: {cost}',
+  'Fill what can be had. What cannot, or need not, is ticked and accepted by name, with the reason.':
+    'Füllen, was zu haben ist. Was nicht zu haben oder nicht nötig ist, wird angehakt und mit Grund namentlich angenommen.',
   'Go to {name}': 'Zu {name}',
   'such as a crack along the bridge pins': 'etwa ein Riss an den Stegstiften',
   'if it belongs to one, such as F#3': 'falls es zu einem gehört, etwa F#3',

@@ -80,7 +80,10 @@ export function columnsFor(notes: readonly AsFoundNote[], withFurther: boolean):
 }
 
 /** Whether a quantity belongs to a note. Until somebody has said how it is strung, anything may. */
-export function appliesTo({ belongsTo }: GridColumn, { winding, layers }: AsFoundNote): boolean {
+export function appliesTo(
+  { belongsTo }: GridColumn,
+  { winding, layers }: Pick<AsFoundNote, 'winding' | 'layers'>,
+): boolean {
   if (winding === undefined || belongsTo === 'any') return true;
   if (belongsTo === 'wound twice') return layers === 2;
   return belongsTo === winding;

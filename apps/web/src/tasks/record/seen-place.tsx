@@ -102,7 +102,7 @@ function ThingsSeen({ section }: { section: string | undefined }) {
       </p>
       <ul className="seen-list" aria-label={say('Things seen, {where}', { where })}>
         {things.map((one) => (
-          <li key={one.thing} data-open={one.isOpen || undefined}>
+          <li key={one.thing} data-thing={one.thing} data-open={one.isOpen || undefined}>
             <strong>{say(observedThings[one.thing])}</strong>
             <span className={one.seen === undefined ? 'faint' : undefined}>
               {one.isOpen && <span aria-hidden="true">○ </span>}

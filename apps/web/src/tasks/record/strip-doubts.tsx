@@ -35,7 +35,15 @@ export function StripDoubts() {
         {wound.map(({ check, keys, sentence }) => (
           <li key={`${check}/${keys.join()}`}>
             <span>◇ {sentence}</span>
-            <a className="button quiet" href={address()} onClick={() => select(keys[0])}>
+            <a
+              className="button quiet"
+              href={address()}
+              onClick={() => {
+                // The note is looked at whatever section the readings were last narrowed to.
+                recordViewOf(desk.id).update({ section: undefined });
+                select(keys[0]);
+              }}
+            >
               {say('Go there')}
             </a>
           </li>

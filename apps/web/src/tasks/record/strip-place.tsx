@@ -1,14 +1,14 @@
 import { type Message, message } from '@becket/core';
-import { type Gap, type GapRank, gapRanks, stripCheck } from '@becket/journal';
-import { acceptGaps, sealRecord, withdrawEntry } from '@becket/tasks';
+import { type GapRank, gapRanks, stripCheck } from '@becket/journal';
+import { acceptGaps, sealRecord } from '@becket/tasks';
 import { useMemo, useState } from 'react';
 import { hashOf } from '../../desk/route.ts';
-import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
+import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
 import { TextField } from '../../parts/text-field.tsx';
+import { GapsOfRank } from './gap-list.tsx';
 import { LetDownPlan } from './let-down.tsx';
-import { recordViewOf } from './record-state.ts';
 import { StripDoubts } from './strip-doubts.tsx';
 
 const rankWords: Record<GapRank, Message> = {
@@ -71,6 +71,13 @@ export function StripPlace() {
                 .join(', '),
             })}
       </p>
+      {open.size > 0 && (
+        <p className="faint">
+          {say(
+            'Fill what can be had. What cannot, or need not, is ticked and accepted by name, with the reason.',
+          )}
+        </p>
+      )}
       {job.seal === undefined && check.isPassed && (
         <>
           <p>
@@ -105,7 +112,17 @@ export function StripPlace() {
           </p>
         </>
       )}
-      {open.size > 0 && (
+      <StripDoubts />
+      {gapRanks.map((rank) => (
+        <GapsOfRank
+          key={rank}
+          words={say(rankWords[rank])}
+          gaps={check.gaps.filter((gap) => gap.rank === rank)}
+          chosen={chosen}
+          onChoose={choose}
+        />
+      ))}
+      {taken.length > 0 && (
         <div className="accept">
           <TextField
             label={say('Reason for accepting the ticked gaps')}
@@ -113,31 +130,14 @@ export function StripPlace() {
             value={reason}
             onChange={setReason}
           />
-          <button
-            type="button"
-            className="button"
-            disabled={taken.length === 0 || reason.trim() === ''}
-            onClick={once(accept)}
-          >
-            {taken.length === 0
-              ? say('Accept the ticked gaps')
-              : say('Accept {count} {gaps, plural, one {gap} other {gaps}} by name', {
-                  count: plain(taken.length),
-                  gaps: taken.length,
-                })}
+          <button type="button" className="button" disabled={reason.trim() === ''} onClick={once(accept)}>
+            {say('Accept {count} {gaps, plural, one {gap} other {gaps}} by name', {
+              count: plain(taken.length),
+              gaps: taken.length,
+            })}
           </button>
         </div>
       )}
-      <StripDoubts />
-      {gapRanks.map((rank) => (
-        <Rank
-          key={rank}
-          rank={rank}
-          gaps={check.gaps.filter((gap) => gap.rank === rank)}
-          chosen={chosen}
-          onChoose={choose}
-        />
-      ))}
       {job.seal !== undefined && (
         <p>
           <a
@@ -151,106 +151,4 @@ export function StripPlace() {
       <LetDownPlan />
     </section>
   );
-}
-
-interface RankProps {
-  readonly rank: GapRank;
-  readonly gaps: readonly Gap[];
-  readonly chosen: ReadonlySet<string>;
-  readonly onChoose: (names: readonly string[], isChosen: boolean) => void;
-}
-
-function Rank({ rank, gaps, chosen, onChoose }: RankProps) {
-  const { say } = useLanguage();
-  const { desk, job } = useDesk();
-  const [, select] = useSelectedKey();
-  if (gaps.length === 0) return null;
-  const openNames = gaps.filter(({ accepted }) => accepted === undefined).map(({ name }) => name);
-  const areAllChosen = openNames.length > 0 && openNames.every((name) => chosen.has(name));
-  return (
-    <section aria-label={say(rankWords[rank])}>
-      <h3>{say('{rank}: {count} open', { rank: say(rankWords[rank]), count: openNames.length })}</h3>
-      {openNames.length > 1 && (
-        <label className="tick">
-          <input
-            type="checkbox"
-            checked={areAllChosen}
-            onChange={(event) => onChoose(openNames, event.target.checked)}
-          />
-          {say('tick all {count}', { count: openNames.length })}
-        </label>
-      )}
-      <ul className="gaps">
-        {gaps.map(({ name, sentence, accepted, place }) => (
-          <li key={name}>
-            {accepted === undefined ? (
-              <label className="tick gap-open">
-                <input
-                  type="checkbox"
-                  checked={chosen.has(name)}
-                  onChange={(event) => onChoose([name], event.target.checked)}
-                />
-                <span>{sentence}</span>
-              </label>
-            ) : (
-              <div className="gap-open">
-                <p className="faint">
-                  {`✓ ${sentence} ${say('Accepted by {by}: {reason}.', {
-                    by: accepted.by,
-                    reason: accepted.reason,
-                  })}`}
-                </p>
-                {job.seal === undefined && (
-                  <button
-                    type="button"
-                    className="button quiet"
-                    aria-label={say('Take back the acceptance of {name}', { name })}
-                    onClick={once(() =>
-                      desk.run((context, id) =>
-                        withdrawEntry(context, id, accepted.entry, say('the acceptance was taken back')),
-                      ),
-                    )}
-                  >
-                    {say('Take back')}
-                  </button>
-                )}
-              </div>
-            )}
-            <a
-              className="button quiet"
-              aria-label={say('Go to {name}', { name })}
-              href={hashOf({
-                place: 'job',
-                job: desk.id,
-                ...(name.startsWith('pitch-offset/')
-                  ? { task: 'appraise', part: 'air' }
-                  : {
-                      task: 'record',
-                      ...(place.key === undefined ? { part: partOfGap(name, place.section) } : {}),
-                    }),
-              })}
-              onClick={() => {
-                if (place.key !== undefined) select(place.key);
-                else if (place.section !== undefined)
-                  recordViewOf(desk.id).update({ section: place.section });
-              }}
-            >
-              {say('Go there')}
-            </a>
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
-}
-
-/** The part of Record where a gap of a section, or of the whole piano, is closed. */
-function partOfGap(name: string, section: string | undefined): string {
-  if (name.startsWith('soundboard-crown/')) return 'seen';
-  if (section === undefined) return 'sections';
-  if (name.startsWith('loops/') || name.startsWith('hitch-pins/')) return 'loops';
-  if (name.startsWith('stamps/')) return 'sizes';
-  return /^(pin-diameter|front-length|back-length|loop-to-winding|winding-length)\//.test(name)
-    ? 'strings'
-    : 'seen';
 }
