@@ -61,8 +61,8 @@ export const german: Catalogue = {
     'Abschnitt „{section}“, {label}: nichts notiert{looked, select, yes { (jemand hat nachgesehen und konnte es nicht sagen)} other {}}. {cost}',
   "No {label} is recorded in the section '{section}' ({note} and up): {cost}":
     'Abschnitt „{section}“ (ab {note}), {label}: kein Messwert aufgenommen. {cost}',
-  'somebody looked and could not read it': 'jemand hat nachgesehen und konnte es nicht ablesen',
-  'somebody looked and could not tell': 'jemand hat nachgesehen und konnte es nicht sagen',
+  'somebody looked and could not read it': 'angesehen und nicht abzulesen',
+  'somebody looked and could not tell': 'angesehen und nicht zu sagen',
   '{left} of {of} strings not noted': '{left} von {of} Saiten nicht notiert',
   'loop style and twist': 'Ösenform und Drall',
   'The loop style and the twist of the winding are not noted of {note}{more, plural, =0 {} other { and # more}} {where}: the maker of the bass strings has to be told, or will guess.':
