@@ -130,6 +130,9 @@ export function foldAnew(ordered: readonly Entry[]): Job {
         sizeStamps.push(standing(entry, fact));
         break;
       case 'winding-described':
+        // What is said of every string of a note later holds for each that something was said of alone.
+        if (fact.string === undefined)
+          for (const string of [1, 2, 3]) windings.delete(`${fact.key}/${string}`);
         windings.set(`${fact.key}/${fact.string ?? 'all'}`, standing(entry, fact));
         break;
       case 'wire-path':

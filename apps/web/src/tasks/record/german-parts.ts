@@ -162,6 +162,11 @@ export const german: Catalogue = {
   'Take it back': 'Zurücknehmen',
   "Cannot keep {part}: a name of its own is needed, the section '{section}' has a piece of that name. Change that one, or call this one otherwise.":
     '{part} lässt sich nicht speichern: Gebraucht wird ein eigener Name, im Abschnitt „{section}“ heißt schon ein Teil so. Ändern Sie jenes, oder nennen Sie dieses anders.',
+  'Cannot keep this winding: a note with a string {string} is needed, {note} has {strings, plural, one {# string} other {# strings}}. Check the notes, or choose every string.':
+    'Die Umspinnung lässt sich nicht speichern: Gebraucht wird ein Ton mit einer Saite {string}, {note} hat {strings, plural, one {# Saite} other {# Saiten}}. Prüfen Sie die Töne, oder wählen Sie jede Saite.',
+  'the winding of {where}': 'Umspinnung von {where}',
+  'Of which string': 'Welche Saite',
+  'every string': 'jede Saite',
   'Change {what}': '{what} ändern',
   'it was read': 'es wurde gemessen',
   'such as F#3; empty where the answer holds everywhere': 'etwa F#3; leer, wenn die Antwort überall gilt',

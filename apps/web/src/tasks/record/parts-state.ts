@@ -1,4 +1,4 @@
-import { english, keyRangeAt, type Language, parseNote } from '@becket/core';
+import { english, keyRangeAt, type Language, noteName, parseNote } from '@becket/core';
 import {
   type Absence,
   type FactOf,
@@ -237,7 +237,14 @@ export const twists: readonly Twist[] = ['right', 'left', 'unknown'];
 /** The same winding said of every wound note from one to another. Throws when no wound note lies between. */
 export function windingsOf(
   job: Job,
-  form: { readonly from: string; readonly to: string; readonly loopStyle: LoopStyle; readonly twist: Twist },
+  form: {
+    readonly from: string;
+    readonly to: string;
+    /** Of one string of each note; of every string without it. */
+    readonly string?: number | undefined;
+    readonly loopStyle: LoopStyle;
+    readonly twist: Twist;
+  },
   language: Language = english,
 ): FactToRecord[] {
   const { say } = language;
@@ -257,9 +264,19 @@ export function windingsOf(
         { from: form.from, to: form.to || form.from },
       ),
     );
+  const { string } = form;
+  const short = keys.find((key) => string !== undefined && (job.unisons.get(key)?.strings ?? 0) < string);
+  if (short !== undefined)
+    throw new RangeError(
+      say(
+        'Cannot keep this winding: a note with a string {string} is needed, {note} has {strings, plural, one {# string} other {# strings}}. Check the notes, or choose every string.',
+        { string: string!, note: noteName(short), strings: job.unisons.get(short)!.strings },
+      ),
+    );
   return keys.map((key) => ({
     kind: 'winding-described',
     key,
+    ...(string === undefined ? {} : { string }),
     loopStyle: form.loopStyle,
     twist: form.twist,
   }));

@@ -1,5 +1,4 @@
-import { grouped, type Language, noteName } from '@becket/core';
-import type { Job } from '@becket/journal';
+import { type Language, noteName } from '@becket/core';
 import { recordFacts } from '@becket/tasks';
 import { useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
@@ -7,87 +6,94 @@ import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { PartHead } from './part-list.tsx';
-import { type LoopStyle, loopStyles, type Twist, twists, windingsOf } from './parts-state.ts';
+import { loopStyles, twists, windingsOf } from './parts-state.ts';
 import { useSaidReason } from './reason-field.tsx';
 import { RecordSheet } from './record-sheet.tsx';
+import { type WindingRun, windingForm, windingRuns } from './windings-state.ts';
 
 /** Loop and twist of the wound strings of a section, in runs that are alike. */
 export function WindingsSaid({ section }: { section: string }) {
   const language = useLanguage();
   const { say } = language;
   const { job } = useDesk();
-  const [isOpen, setOpen] = useState(false);
-  const wound = woundKeys(job, section);
-  if (wound.length === 0) return null;
-  const said = new Map(
-    job.windings.map(
-      (one) =>
-        [one.key, say('{loop}, twist {twist}', { loop: say(one.loopStyle), twist: say(one.twist) })] as const,
-    ),
-  );
-  const groups = grouped(wound, (key) => said.get(key) ?? say('nothing noted'));
+  const [open, setOpen] = useState<WindingRun | 'new'>();
+  const runs = windingRuns(job, section);
+  if (runs.length === 0) return null;
   return (
     <section aria-labelledby="windings">
       <PartHead
         id="windings"
         words={say('Windings: loop and twist')}
         add={say('Say a winding')}
-        onAdd={() => setOpen(true)}
+        onAdd={() => setOpen('new')}
       />
-      <dl className="facts">
-        {[...groups].map(([words, keys]) => (
-          <div key={words} style={{ display: 'contents' }}>
-            <dt>{words}</dt>
-            <dd>{runsText(keys, language)}</dd>
-          </div>
-        ))}
-      </dl>
-      {isOpen && <WindingsSheet section={section} onClose={() => setOpen(false)} />}
+      <ul className="plain-list" aria-label={say('Windings: loop and twist')}>
+        {runs.map((run) => {
+          const { firstKey, string, said } = run;
+          const where = runText(run, language);
+          return (
+            <li key={`${firstKey}/${string ?? 'all'}`}>
+              <span>
+                <strong>{where}</strong>{' '}
+                {said === undefined ? (
+                  <span className="faint">{say('nothing noted')}</span>
+                ) : (
+                  say('{loop}, twist {twist}', { loop: say(said.loopStyle), twist: say(said.twist) })
+                )}
+              </span>
+              <button
+                type="button"
+                className="button quiet"
+                aria-label={say('Change {what}', { what: say('the winding of {where}', { where }) })}
+                onClick={() => setOpen(run)}
+              >
+                {say('Change')}
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+      {open !== undefined && (
+        <WindingsSheet
+          runs={runs}
+          run={open === 'new' ? undefined : open}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
     </section>
   );
 }
 
-/** The notes of a section with wound strings, bass to treble. */
-function woundKeys(job: Job, section: string): number[] {
-  const range = job.sections.find((one) => one.section === section);
-  return [...job.unisons.values()]
-    .filter(
-      ({ key, winding }) =>
-        winding === 'wound' && range !== undefined && range.firstKey <= key && key <= range.lastKey,
-    )
-    .map(({ key }) => key)
-    .sort((a, b) => a - b);
+/** 'A0 to C1', 'E1', 'G1·2' */
+function runText({ firstKey, lastKey, string }: WindingRun, { say }: Language): string {
+  if (string !== undefined) return `${noteName(firstKey)}·${string}`;
+  return firstKey === lastKey
+    ? noteName(firstKey)
+    : say('{first} to {last}', { first: noteName(firstKey), last: noteName(lastKey) });
 }
 
-/** 'A0 to C1, E1' */
-function runsText(keys: readonly number[], { say }: Language): string {
-  const runs: [number, number][] = [];
-  for (const key of keys) {
-    const run = runs.at(-1);
-    if (run !== undefined && run[1] === key - 1) run[1] = key;
-    else runs.push([key, key]);
-  }
-  return runs
-    .map(([first, last]) =>
-      first === last
-        ? noteName(first)
-        : say('{first} to {last}', { first: noteName(first), last: noteName(last) }),
-    )
-    .join(', ');
-}
+const ofEveryString = 'every string';
 
-function WindingsSheet({ section, onClose }: { section: string; onClose: () => void }) {
+function WindingsSheet({
+  runs,
+  run,
+  onClose,
+}: {
+  runs: readonly WindingRun[];
+  /** What is changed; undefined for a new one. */
+  run: WindingRun | undefined;
+  onClose: () => void;
+}) {
   const language = useLanguage();
   const { say } = language;
   const { desk, job } = useDesk();
   const said = useSaidReason();
-  const keys = woundKeys(job, section);
-  const [form, setForm] = useState<{ from: string; to: string; loopStyle: LoopStyle; twist: Twist }>({
-    from: keys[0] === undefined ? '' : noteName(keys[0]),
-    to: keys.at(-1) === undefined ? '' : noteName(keys.at(-1)!),
-    loopStyle: 'single loop',
-    twist: 'right',
-  });
+  const [form, setForm] = useState(() => windingForm(runs, run));
+  const most = Math.max(
+    ...[...job.unisons.values()]
+      .filter(({ key }) => runs.some(({ firstKey, lastKey }) => firstKey <= key && key <= lastKey))
+      .map(({ strings }) => strings),
+  );
   return (
     <RecordSheet
       title={say('Loop and twist of wound strings')}
@@ -98,7 +104,11 @@ function WindingsSheet({ section, onClose }: { section: string; onClose: () => v
           recordFacts(
             context,
             id,
-            windingsOf(job, form, language).map((fact) => ({ ...fact, ...said })),
+            windingsOf(
+              job,
+              { ...form, string: form.string === ofEveryString ? undefined : Number(form.string) },
+              language,
+            ).map((fact) => ({ ...fact, ...said })),
           ),
         )
       }
@@ -111,6 +121,19 @@ function WindingsSheet({ section, onClose }: { section: string; onClose: () => v
         />
         <TextField label={say('To note')} value={form.to} onChange={(to) => setForm({ ...form, to })} />
       </div>
+      {most > 1 && (
+        <Choice
+          label={say('Of which string')}
+          value={form.string}
+          onChange={(string) => setForm({ ...form, string })}
+          options={[
+            { value: ofEveryString, words: say('every string') },
+            ...(['1', '2', '3'] as const)
+              .slice(0, most)
+              .map((value) => ({ value, words: value, spoken: say('string {string}', { string: value }) })),
+          ]}
+        />
+      )}
       <Choice
         label={say('Loop')}
         value={form.loopStyle}
