@@ -124,6 +124,22 @@ describe('the wire of a string', () => {
     ]);
   });
 
+  test('numbered on, a wire that lies round two pins keeps two of them', async () => {
+    const { context, id, strings } = await board();
+    await keepAction(context, id, loopOnFrom(strings, 0)!, { at: 0, said: {} });
+    const now = async () => loopStrings(await readJob(context, id), 'tenor');
+    const round = { hitchPin: 'a', otherHitchPin: 'b', note: '' };
+    await keepAction(context, id, sayOfWire((await now())[4]!, round, 4), { at: 4, said: {} });
+    await keepAction(context, id, numberPinsFrom(await now(), 2, '10'), { at: 2, said: {} });
+    expect(await pins(context, id)).toEqual([
+      undefined,
+      undefined,
+      ...['10', '10', '11', '11', '13', '13', '14', '14', '15'],
+    ]);
+    expect((await now())[4]?.path).toMatchObject({ hitchPin: '11', otherHitchPin: '12' });
+    expect(loopMap(await readJob(context, id)).questions).toEqual([]);
+  });
+
   test('keeps its pin and its note when it is said again, and loses them to another wire', async () => {
     const { context, id, strings } = await board();
     const form = { hitchPin: '3', otherHitchPin: '4', note: 'bent' };

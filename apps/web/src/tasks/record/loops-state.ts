@@ -117,7 +117,8 @@ export function sayOfWire(
 }
 
 /**
- * The hitch pins of every wire from a string to the end of its section, numbered on from a number, one pin a wire.
+ * The hitch pins of every wire from a string to the end of its section, numbered on from a number, one pin a wire; a wire
+ * that was said to lie round two has two.
  * Wires that nobody has said yet are left out: what would be numbered is not known.
  */
 export function numberPinsFrom(
@@ -136,6 +137,7 @@ export function numberPinsFrom(
     );
   const seen = new Set<string>();
   const facts: FactToRecord[] = [];
+  let pin = first;
   for (const { path } of strings.slice(index)) {
     if (path === undefined || seen.has(path.entry)) continue;
     seen.add(path.entry);
@@ -143,7 +145,8 @@ export function numberPinsFrom(
       kind: 'wire-path',
       strings: path.strings,
       joined: path.joined,
-      hitchPin: String(first + facts.length),
+      hitchPin: String(pin++),
+      ...(path.otherHitchPin === undefined ? {} : { otherHitchPin: String(pin++) }),
       ...(path.note === undefined ? {} : { note: path.note }),
     });
   }
