@@ -160,3 +160,19 @@ test('by string, Enter goes on in the order that is chosen, and from one section
   await expect(field(to)).toBeFocused();
   await expect(page.getByRole('button', { name: `Take back 0.950 mm, ${to}` })).toBeVisible();
 });
+
+test('what does not add up leads to the column to measure again', async ({ page, server }) => {
+  await openDemo(page, server.url);
+  await goTo(page, 'Lengths');
+  const doubt = page
+    .getByRole('listitem')
+    .filter({ hasText: '◇ D#2: bare front 15.0 mm, winding 1116.0 mm' });
+  await doubt.getByRole('button', { name: 'Measure D#2' }).click();
+  await expect(page.getByLabel('Column')).toHaveValue('winding-length');
+  await page
+    .getByRole('navigation', { name: 'Parts of Record' })
+    .getByRole('link', { name: 'Lengths' })
+    .click();
+  await page.getByRole('button', { name: 'Measure G#2' }).click();
+  await expect(page.getByLabel('Column')).toHaveValue('speaking-length');
+});

@@ -1,3 +1,5 @@
+import type { WoundCheckName } from '@becket/core';
+import type { ReadingQuantityName } from '@becket/journal';
 import { fittedLengths, type NoteLength, type SectionLengths } from '@becket/tasks';
 import { useMemo } from 'react';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
@@ -6,8 +8,19 @@ import { go } from '../../desk/use-route.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { lengthText } from '../../parts/length-text.ts';
 import './record-parts.css';
+import { furtherColumns } from './grid.ts';
 import { recordViewOf } from './record-state.ts';
 import { bothUnits } from './typed-length.ts';
+
+/** What to measure again first where a check fails: what is read with the least ease. Common practice, no source. */
+const toMeasure: Readonly<Record<WoundCheckName, ReadingQuantityName>> = {
+  'winding reaches the termination': 'winding-length',
+  'winding and bare ends do not make the speaking length': 'winding-length',
+  'loop to winding does not reach the bare end': 'loop-to-winding',
+  'diameters do not grow outwards': 'over-all-diameter',
+  'row grows to the treble': 'over-all-diameter',
+  'winding end off the line': 'bare-front',
+};
 
 /** Speaking lengths against a line through their section, and what the wound strings' readings say against each other. */
 export function LengthsPlace() {
@@ -45,13 +58,18 @@ function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
   const gaps = notes.filter(({ read }) => read === undefined);
   const read = notes.length - gaps.length;
 
-  function measure(key: number): void {
-    recordViewOf(desk.id).update({ column: 'speaking-length', section: undefined });
+  function measure(key: number, column: ReadingQuantityName): void {
+    const view = recordViewOf(desk.id);
+    const withFurther = view.get().withFurther || furtherColumns.some(({ quantity }) => quantity === column);
+    view.update({ column, withFurther, section: undefined });
     select(key);
     go({ place: 'job', job: desk.id, task: 'record' });
   }
-  const measureButton = ({ key, note }: Pick<NoteLength, 'key' | 'note'>) => (
-    <button type="button" className="button quiet" onClick={() => measure(key)}>
+  const measureButton = (
+    { key, note }: Pick<NoteLength, 'key' | 'note'>,
+    column: ReadingQuantityName = 'speaking-length',
+  ) => (
+    <button type="button" className="button quiet" onClick={() => measure(key, column)}>
       {say('Measure {note}', { note })}
     </button>
   );
@@ -116,7 +134,7 @@ function SectionOfLengths({ lengths }: { lengths: SectionLengths }) {
               return (
                 <li key={`${check}/${keys.join()}`}>
                   <span>◇ {sentence}</span>
-                  {note !== undefined && measureButton(note)}
+                  {note !== undefined && measureButton(note, toMeasure[check])}
                 </li>
               );
             })}
