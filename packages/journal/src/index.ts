@@ -32,6 +32,7 @@ export {
   type StatedAs,
   waysOfStating,
 } from './facts/instrument-described.ts';
+export { lengthKindOf } from './facts/length-kind.ts';
 export { orderSteps } from './facts/order-made.ts';
 export { type PriceLine, priceLineSchema } from './facts/order-supplier.ts';
 export { type PhotoMark, type PhotoStage, photoMarkSchema, photoStages } from './facts/photo.ts';

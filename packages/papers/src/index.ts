@@ -1,4 +1,5 @@
 // Papers as plain data
+export type { LengthUnit } from '@becket/core';
 export { appraisalAnnexPaper } from './appraisal-annex/appraisal-annex-paper.ts';
 export type { AppraisalFigures } from './appraisal-report/appraisal-figures.ts';
 export { appraisalReportPaper } from './appraisal-report/appraisal-report-paper.ts';
@@ -11,7 +12,6 @@ export { cutListPaper } from './cut-list/cut-list-paper.ts';
 export { estimatePaper } from './estimate/estimate-paper.ts';
 export type { PaperOptions } from './every-paper/paper-options.ts';
 export { placeInWords } from './every-paper/place-in-words.ts';
-export type { LengthUnit } from './figures/lengths.ts';
 export type {
   BearingSection,
   BearingSpread,

@@ -1,21 +1,21 @@
-import { english, inInches, inMillimetres, type Language, metres } from '@becket/core';
+import {
+  english,
+  inInches,
+  inMillimetres,
+  type Language,
+  type LengthKind,
+  type LengthUnit,
+  metres,
+  otherUnit,
+} from '@becket/core';
 
-/** The two ways a length is read in this trade. */
-export type LengthUnit = 'mm' | 'in';
-
-/**
- * How finely a length is told: a wire diameter to a micrometre, a string length to a tenth of a millimetre, what is thin
- * or small to the hundredth where it has one.
- */
-export type LengthKind = 'diameter' | 'length' | 'thin';
+export { type LengthKind, type LengthUnit, otherUnit };
 
 const digits: Record<LengthKind, Record<LengthUnit, number>> = {
   diameter: { mm: 3, in: 4 },
   length: { mm: 1, in: 3 },
   thin: { mm: 2, in: 3 },
 };
-
-export const otherUnit = (unit: LengthUnit): LengthUnit => (unit === 'mm' ? 'in' : 'mm');
 
 /** The number alone, without its unit. */
 export function lengthNumber(

@@ -1,12 +1,17 @@
 import type { Language } from '@becket/core';
-import { type AsFoundNote, type ReadingQuantityName, readingQuantities, surveyThings } from '@becket/journal';
+import {
+  type AsFoundNote,
+  lengthKindOf,
+  type ReadingQuantityName,
+  readingQuantities,
+  surveyThings,
+} from '@becket/journal';
 import { useDesk, useSelectedKey } from '../desk/use-desk.ts';
 import { useSettings } from '../desk/use-device.ts';
 import { useLanguage } from '../parts/language.tsx';
 import { type LengthUnit, lengthText, otherUnit, uncertaintyText } from '../parts/length-text.ts';
 import { NotePhotos } from '../photos/note-photos.tsx';
 import { findingsOfNote } from './finding-marks.ts';
-import { lengthKindOf } from './length-kind.ts';
 import { StringFigures } from './string-figures.tsx';
 
 /** Everything that is known of the strings of one note. */

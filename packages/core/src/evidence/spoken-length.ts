@@ -1,8 +1,8 @@
-import { inInches, inMillimetres, type Metres, metres } from '../units/index.ts';
+import { inInches, inMillimetres, type LengthUnit, type Metres, metres } from '../units/index.ts';
 import { english, type Language } from '../words/index.ts';
 
 /** The unit in which a sentence tells its lengths. */
-export type SentenceUnit = 'mm' | 'in';
+export type SentenceUnit = LengthUnit;
 
 /** How a sentence tells a string length, and a diameter. */
 export interface SpokenLength {

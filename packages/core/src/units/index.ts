@@ -1,4 +1,5 @@
 export { isInKeyRange, type KeyRange, keyRangeAt } from './key-range.ts';
+export { type LengthKind, type LengthUnit, otherUnit } from './length-unit.ts';
 export {
   A4_KEY,
   FIRST_KEY,

@@ -1,3 +1,5 @@
+import type { LengthUnit } from '../units/index.ts';
+
 /*
  * What follows from the country of a locale when nobody has said otherwise. Source: Unicode CLDR supplemental data
  * (measurementData, currencyData), from memory.
@@ -44,4 +46,4 @@ export const currencyOf = (locale: string): string => currencies[countryOf(local
  * The unit a rule is divided in there.
  * @example firstUnitOf('en-US')  // = in
  */
-export const firstUnitOf = (locale: string): 'mm' | 'in' => (countryOf(locale) === 'US' ? 'in' : 'mm');
+export const firstUnitOf = (locale: string): LengthUnit => (countryOf(locale) === 'US' ? 'in' : 'mm');

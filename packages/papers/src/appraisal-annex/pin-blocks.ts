@@ -1,6 +1,6 @@
-import { type Language, sayKnown } from '@becket/core';
+import { type Language, type LengthUnit, sayKnown } from '@becket/core';
 import type { PinFigures } from '../appraisal-report/appraisal-figures.ts';
-import { type LengthUnit, lengthCells, lengthColumns } from '../figures/lengths.ts';
+import { lengthCells, lengthColumns } from '../figures/lengths.ts';
 import { torqueCells, torqueColumns } from '../figures/torques.ts';
 import type { Block } from '../page-tree.ts';
 

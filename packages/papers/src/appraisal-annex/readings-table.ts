@@ -1,7 +1,6 @@
-import type { Language } from '@becket/core';
+import type { Language, LengthUnit } from '@becket/core';
 import { type Job, type ReadingQuantityName, readingQuantities } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
-import type { LengthUnit } from '../figures/lengths.ts';
 import { readingInWords } from '../figures/readings.ts';
 import type { Block } from '../page-tree.ts';
 

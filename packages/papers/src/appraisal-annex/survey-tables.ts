@@ -1,4 +1,4 @@
-import type { Language } from '@becket/core';
+import type { Language, LengthUnit } from '@becket/core';
 import { type Job, surveyThings } from '@becket/journal';
 import type { ComparisonFigures } from '../appraisal-report/appraisal-figures.ts';
 import {
@@ -8,7 +8,7 @@ import {
   surveyByPart,
 } from '../appraisal-report/survey-state.ts';
 import { placeInWords } from '../every-paper/place-in-words.ts';
-import { type LengthUnit, lengthCells, lengthColumns } from '../figures/lengths.ts';
+import { lengthCells, lengthColumns } from '../figures/lengths.ts';
 import type { Block, Cell, Table, TableRow } from '../page-tree.ts';
 
 /** Every line of the survey under its part; a part that nobody looked at says so. */

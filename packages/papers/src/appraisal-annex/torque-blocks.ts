@@ -2,6 +2,7 @@ import {
   inInchPounds,
   inNewtonMetres,
   type Language,
+  type LengthUnit,
   type Message,
   message,
   type NewtonMetres,
@@ -14,7 +15,6 @@ import type {
   TurningKind,
   ZoneFigures,
 } from '../appraisal-report/appraisal-figures.ts';
-import type { LengthUnit } from '../figures/lengths.ts';
 import { torqueCells, torqueColumns, torqueInWords, torqueText, torqueUnit } from '../figures/torques.ts';
 import type { Block, Cell, Chart, Table } from '../page-tree.ts';
 

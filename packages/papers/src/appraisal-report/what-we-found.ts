@@ -1,8 +1,7 @@
-import type { Language } from '@becket/core';
+import type { Language, LengthUnit } from '@becket/core';
 import { type Job, type SurveyThing, surveyThings } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
 import { photosBlock, printedPhoto } from '../every-paper/printed-photo.ts';
-import type { LengthUnit } from '../figures/lengths.ts';
 import type { Block, PrintedPhoto, Table, TableRow } from '../page-tree.ts';
 import type { AppraisalFigures } from './appraisal-figures.ts';
 import {

@@ -1,8 +1,8 @@
-import type { Language } from '@becket/core';
+import type { Language, LengthUnit } from '@becket/core';
 import type { AsFoundNote, Job, ReadingQuantityName } from '@becket/journal';
 import { axisOver } from '../chart/axis.ts';
 import { keyAxis, sectionBands } from '../chart/key-axis.ts';
-import { type LengthUnit, lengthIn } from '../figures/lengths.ts';
+import { lengthIn } from '../figures/lengths.ts';
 import type { Axis, Chart, ChartSeries } from '../page-tree.ts';
 
 /** Wire and length over the whole compass, one question each: a chart appears once it has a point. */

@@ -1,13 +1,14 @@
-import { english, type Language, message } from '@becket/core';
+import { english, type Language, type LengthUnit, message } from '@becket/core';
 import {
   type AsFoundNote,
+  lengthKindOf,
   type ReadingQuantityName,
   readingQuantities,
   type StandingReading,
 } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
-import { type LengthUnit, lengthCells, lengthColumns, lengthInWords } from '../figures/lengths.ts';
-import { countText, lengthKindOf, readingInWords } from '../figures/readings.ts';
+import { lengthCells, lengthColumns, lengthInWords } from '../figures/lengths.ts';
+import { countText, readingInWords } from '../figures/readings.ts';
 import type { Cell, Table } from '../page-tree.ts';
 import { quantitiesShown } from './note-tables.ts';
 

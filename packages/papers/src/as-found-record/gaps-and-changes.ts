@@ -1,4 +1,4 @@
-import { type Language, type Message, message } from '@becket/core';
+import { type Language, type LengthUnit, type Message, message } from '@becket/core';
 import {
   type Amendment,
   type Gap,
@@ -9,7 +9,6 @@ import {
 } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
 import { shortDigest } from '../every-paper/running-lines.ts';
-import type { LengthUnit } from '../figures/lengths.ts';
 import { readingInWords } from '../figures/readings.ts';
 import { shortened } from '../figures/shortened.ts';
 import type { Block, Table } from '../page-tree.ts';

@@ -1,5 +1,6 @@
 import {
   type Language,
+  type LengthUnit,
   METRIC_WIRE_SIZES,
   type Metres,
   message,
@@ -7,10 +8,15 @@ import {
   type SizeLattice,
   US_WIRE_SIZES,
 } from '@becket/core';
-import { type AsFoundNote, type Figure, neededQuantities, type ReadingQuantityName } from '@becket/journal';
-import type { LengthUnit } from '../figures/lengths.ts';
+import {
+  type AsFoundNote,
+  type Figure,
+  lengthKindOf,
+  neededQuantities,
+  type ReadingQuantityName,
+} from '@becket/journal';
 import { lengthColumns } from '../figures/lengths.ts';
-import { evidenceCells, lengthKindOf, quantityCells } from '../figures/readings.ts';
+import { evidenceCells, quantityCells } from '../figures/readings.ts';
 import type { Cell, Table, TableColumn } from '../page-tree.ts';
 
 const keyColumn = ({ say }: Language): TableColumn => ({

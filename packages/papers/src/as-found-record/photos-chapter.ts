@@ -1,7 +1,6 @@
-import type { Language } from '@becket/core';
+import type { Language, LengthUnit } from '@becket/core';
 import { isAsFoundFact, type Job } from '@becket/journal';
 import { photosBlock, printedPhoto } from '../every-paper/printed-photo.ts';
-import type { LengthUnit } from '../figures/lengths.ts';
 import type { Block } from '../page-tree.ts';
 import { isInSection } from './section-chapter.ts';
 

@@ -1,7 +1,7 @@
 import { english } from '@becket/core';
-import { type AsFoundNote, type ReadingQuantityName, readingQuantities } from '@becket/journal';
+import { type AsFoundNote, lengthKindOf, type ReadingQuantityName, readingQuantities } from '@becket/journal';
 import { lengthText } from '../figures/lengths.ts';
-import { lengthKindOf, spreadOf } from '../figures/readings.ts';
+import { spreadOf } from '../figures/readings.ts';
 import type { MachineCell, MachineTable } from '../page-tree.ts';
 
 const columns = [

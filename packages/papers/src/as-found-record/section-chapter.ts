@@ -1,4 +1,4 @@
-import { isInKeyRange, type Language, message, noteName } from '@becket/core';
+import { isInKeyRange, type Language, type LengthUnit, message, noteName } from '@becket/core';
 import {
   type Absence,
   type AsFoundNote,
@@ -13,7 +13,7 @@ import {
 } from '@becket/journal';
 import { placeInWords } from '../every-paper/place-in-words.ts';
 import { shortDigest } from '../every-paper/running-lines.ts';
-import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
+import { lengthInWords } from '../figures/lengths.ts';
 import type { Block, Cell, Table } from '../page-tree.ts';
 import { joinedWords } from '../stringing-sheets/wire-words.ts';
 import { furtherReadings } from './further-readings.ts';

@@ -1,9 +1,9 @@
-import { type Language, sayKnown } from '@becket/core';
+import { type Language, type LengthUnit, sayKnown } from '@becket/core';
 import { asFoundRecord, type BassAllowances, type BassOrder, bassOrder, type Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { runningLines, sealBox } from '../every-paper/running-lines.ts';
-import { type LengthUnit, lengthText } from '../figures/lengths.ts';
+import { lengthText } from '../figures/lengths.ts';
 import { originLine } from '../figures/readings.ts';
 import type { Block, PageTree } from '../page-tree.ts';
 import { loopsTable } from './loops-table.ts';

@@ -1,6 +1,5 @@
-import type { Language } from '@becket/core';
+import type { Language, LengthUnit } from '@becket/core';
 import type { BassString } from '@becket/journal';
-import type { LengthUnit } from '../figures/lengths.ts';
 import { lengthColumns } from '../figures/lengths.ts';
 import type { Cell, Table } from '../page-tree.ts';
 import { hasInnerLayer, type OrderLine } from './order-lines.ts';

@@ -2,19 +2,16 @@ import {
   inNewtons,
   inPoundsForce,
   type Language,
+  type LengthKind,
+  type LengthUnit,
   message,
   type NoteAnalysis,
   newtons,
+  otherUnit,
   sayKnown,
 } from '@becket/core';
 import type { BassQuantity, BassString, Stated } from '@becket/journal';
-import {
-  type LengthKind,
-  type LengthUnit,
-  lengthColumns,
-  lengthText,
-  otherUnit,
-} from '../figures/lengths.ts';
+import { lengthColumns, lengthText } from '../figures/lengths.ts';
 import type { Cell, Table, TableColumn, TableRow } from '../page-tree.ts';
 import { hasInnerLayer, type OrderLine, statedQuantities, strengthTable } from './order-lines.ts';
 

@@ -1,11 +1,10 @@
-import { type Language, sayKnown } from '@becket/core';
+import { type Language, type LengthUnit, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoForOwner } from '../every-paper/piano-facts.ts';
 import { placeInWords } from '../every-paper/place-in-words.ts';
 import { photosBlock, printedPhoto } from '../every-paper/printed-photo.ts';
 import { runningLines, shortDigest } from '../every-paper/running-lines.ts';
-import type { LengthUnit } from '../figures/lengths.ts';
 import type { Block, FactList, PageTree } from '../page-tree.ts';
 import { changeForMachines } from './change-for-machines.ts';
 import { answerInWords, type ChangeLine, changeLines, changeTable, totalsInWords } from './change-lines.ts';

@@ -1,8 +1,8 @@
-import { type Language, message, sayKnown } from '@becket/core';
+import { type Language, type LengthUnit, message, otherUnit, sayKnown } from '@becket/core';
 import type { Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { runningLines } from '../every-paper/running-lines.ts';
-import { type LengthUnit, lengthText, otherUnit } from '../figures/lengths.ts';
+import { lengthText } from '../figures/lengths.ts';
 import type { Block, PageTree, Table, TableRow } from '../page-tree.ts';
 import type { StringingFigures, StringingWire } from '../stringing-sheets/stringing-figures.ts';
 import { joinedInColumn, stringWords, wireWords } from '../stringing-sheets/wire-words.ts';

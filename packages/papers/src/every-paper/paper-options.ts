@@ -1,6 +1,5 @@
-import type { Language } from '@becket/core';
+import type { Language, LengthUnit } from '@becket/core';
 import type { Orders } from '@becket/journal';
-import type { LengthUnit } from '../figures/lengths.ts';
 
 /** What a paper needs to know beside the job. */
 export interface PaperOptions {

@@ -1,6 +1,6 @@
-import type { Language } from '@becket/core';
+import type { Language, LengthUnit } from '@becket/core';
 import { type FactOf, type PhotoMark, type PhotoScale, photoScale, type Standing } from '@becket/journal';
-import { type LengthUnit, lengthInWords, lengthText } from '../figures/lengths.ts';
+import { lengthInWords, lengthText } from '../figures/lengths.ts';
 import type { Photos, PrintedMark, PrintedPhoto } from '../page-tree.ts';
 import { placeInWords } from './place-in-words.ts';
 import { shortDigest } from './running-lines.ts';

@@ -1,14 +1,15 @@
-import { inInches, inMillimetres, type Language, type Metres } from '@becket/core';
+import {
+  inInches,
+  inMillimetres,
+  type Language,
+  type LengthKind,
+  type LengthUnit,
+  type Metres,
+  otherUnit,
+} from '@becket/core';
 import type { Cell, TableColumn } from '../page-tree.ts';
 
-/** Which unit stands first, and so in full ink; the other stands beside it. */
-export type LengthUnit = 'mm' | 'in';
-
-/**
- * How far a kind of length deserves to be printed: a micrometer reads the first, a rule the second; what is thin or small
- * is printed to the hundredth of a millimetre where it has one.
- */
-export type LengthKind = 'diameter' | 'length' | 'thin';
+/* On paper one unit stands first, and so in full ink; the other stands beside it. */
 
 const decimals: Readonly<Record<LengthKind, Readonly<Record<LengthUnit, number>>>> = {
   diameter: { mm: 3, in: 4 },
@@ -54,8 +55,6 @@ export function smallLengthText(
   const places = decimals[kind][unit];
   return `<${language.fixed(10 ** -places, places)}`;
 }
-
-export const otherUnit = (unit: LengthUnit): LengthUnit => (unit === 'mm' ? 'in' : 'mm');
 
 /** Two columns side by side, the first unit and the other, under one heading. */
 export function lengthColumns(

@@ -1,15 +1,15 @@
-import { type Language, message, newtonMetres } from '@becket/core';
+import { type Language, type LengthKind, type LengthUnit, message, newtonMetres } from '@becket/core';
 import {
   type Absence,
   type AsFoundNote,
   type Figure,
-  isSmallQuantity,
+  lengthKindOf,
   type ReadingQuantityName,
   readingQuantities,
   type StandingReading,
 } from '@becket/journal';
 import type { Cell } from '../page-tree.ts';
-import { type LengthKind, type LengthUnit, lengthCells, lengthInWords, smallLengthText } from './lengths.ts';
+import { lengthCells, lengthInWords, smallLengthText } from './lengths.ts';
 import { torqueText, torqueUnit } from './torques.ts';
 
 /** Letters beside a count of readings that were not measured. */
@@ -60,9 +60,6 @@ export function evidenceCells(
     spread === undefined ? '' : smallLengthText(spread, unit, kind, language),
   ];
 }
-
-export const lengthKindOf = (quantity: ReadingQuantityName): LengthKind =>
-  quantity.endsWith('-diameter') ? 'diameter' : isSmallQuantity(quantity) ? 'thin' : 'length';
 
 /** What is said where there is no figure: the answer that was given, or that nobody has read it. */
 export const noFigureText = (absence: Absence | undefined, { say }: Language): string =>

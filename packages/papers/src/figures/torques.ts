@@ -1,6 +1,11 @@
-import { inInchPounds, inNewtonMetres, type Language, type NewtonMetres } from '@becket/core';
+import {
+  inInchPounds,
+  inNewtonMetres,
+  type Language,
+  type LengthUnit,
+  type NewtonMetres,
+} from '@becket/core';
 import type { TableColumn } from '../page-tree.ts';
-import type { LengthUnit } from './lengths.ts';
 
 /** Torque is printed to a tenth of a N·m and a whole in·lbf: a wrench reads no finer. */
 const units = [

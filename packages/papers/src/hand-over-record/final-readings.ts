@@ -1,6 +1,14 @@
-import { inDegrees, inInches, inMillimetres, type Language, type Metres, noteName } from '@becket/core';
+import {
+  inDegrees,
+  inInches,
+  inMillimetres,
+  type Language,
+  type LengthUnit,
+  type Metres,
+  noteName,
+} from '@becket/core';
 import type { TorqueSectionFigures } from '../appraisal-report/appraisal-figures.ts';
-import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
+import { lengthInWords } from '../figures/lengths.ts';
 import { torqueCells, torqueColumns, torqueText, torqueUnit } from '../figures/torques.ts';
 import type { Block, Cell } from '../page-tree.ts';
 import { offsetText } from '../settling-log/offset-text.ts';

@@ -1,10 +1,9 @@
-import { type Language, message } from '@becket/core';
+import { type Language, type LengthUnit, message } from '@becket/core';
 import type { HandOver, Job } from '@becket/journal';
 import type { PaperOptions } from '../every-paper/paper-options.ts';
 import { pianoFacts } from '../every-paper/piano-facts.ts';
 import { photosBlock, printedPhoto } from '../every-paper/printed-photo.ts';
 import { runningLines, sealBox } from '../every-paper/running-lines.ts';
-import type { LengthUnit } from '../figures/lengths.ts';
 import type { Block, FactList, PageTree } from '../page-tree.ts';
 import { bearingBlocks, pitchBlocks, torqueBlocks } from './final-readings.ts';
 import type { HandOverFigures } from './hand-over-figures.ts';

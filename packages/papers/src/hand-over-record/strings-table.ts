@@ -1,6 +1,14 @@
-import { type Language, type Metres, message, metres, noteName, type ScaleNote } from '@becket/core';
+import {
+  type Language,
+  type LengthUnit,
+  type Metres,
+  message,
+  metres,
+  noteName,
+  type ScaleNote,
+} from '@becket/core';
 import { asFoundRecord, type Job, type StrungNote } from '@becket/journal';
-import { type LengthUnit, lengthCells, lengthColumns } from '../figures/lengths.ts';
+import { lengthCells, lengthColumns } from '../figures/lengths.ts';
 import type { Block, Cell, MachineCell, MachineTable, TableRow } from '../page-tree.ts';
 import type { HandOverFigures } from './hand-over-figures.ts';
 

@@ -1,8 +1,14 @@
-import { inPoundsForce, type Language, type NoteAnalysis, newtons, type ScaleAnalysis } from '@becket/core';
+import {
+  inPoundsForce,
+  type Language,
+  type LengthUnit,
+  type NoteAnalysis,
+  newtons,
+  type ScaleAnalysis,
+} from '@becket/core';
 import type { Job } from '@becket/journal';
 import { axisOver } from '../chart/axis.ts';
 import { keyAxis, sectionBands } from '../chart/key-axis.ts';
-import type { LengthUnit } from '../figures/lengths.ts';
 import type { Axis, Chart } from '../page-tree.ts';
 
 /** Tension, break share and B of two scales on the same axes. */

@@ -1,17 +1,19 @@
 import {
   inPoundsForce,
   type Language,
+  type LengthUnit,
   type LoadShare,
   type NoteAnalysis,
   newtons,
   noteName,
+  otherUnit,
   type PlainString,
   sayKnown,
   type WoundString,
 } from '@becket/core';
 import type { ScaleComparison } from '@becket/journal';
 import { notesInWords } from '../bass-string-order/to-be-confirmed.ts';
-import { type LengthUnit, lengthText, otherUnit } from '../figures/lengths.ts';
+import { lengthText } from '../figures/lengths.ts';
 import type { Cell, MachineTable, Table } from '../page-tree.ts';
 import { kN } from './plain-words.ts';
 

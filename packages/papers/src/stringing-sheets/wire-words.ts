@@ -1,5 +1,5 @@
-import { type Language, message } from '@becket/core';
-import { type LengthUnit, lengthInWords } from '../figures/lengths.ts';
+import { type Language, type LengthUnit, message } from '@becket/core';
+import { lengthInWords } from '../figures/lengths.ts';
 import type { StringingString, StringingWire } from './stringing-figures.ts';
 
 /** 'C4 / 2': note, and string from the bass side. */
