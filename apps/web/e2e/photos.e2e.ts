@@ -3,6 +3,7 @@ import type { Page } from '@playwright/test';
 import { unzipSync } from 'fflate';
 import { readJournalLines, tellingParts } from '../../../packages/journal/src/index.ts';
 import { jpegWith, locatedExif } from '../../../packages/journal/src/testing/tiny-jpeg.ts';
+import { seedJob } from './seed-job.ts';
 import { expect, test } from './server.ts';
 
 // A picture of 24 megapixels takes its time on a busy machine.
@@ -298,4 +299,31 @@ test('photos are dropped in and pasted, several at once', async ({ page, server 
   await bring('paste', texts.slice(0, 1));
   await expect(page.getByText('1 photo is kept on this device.')).toBeVisible();
   await expect(list).toHaveCount(3);
+});
+
+test('a photo of a section is taken where the section is described, and is one tap from there', async ({
+  page,
+  server,
+}) => {
+  const job = await seedJob(server, 'A grand with photos');
+  await page.goto(server.url);
+  await page.getByLabel('Your name').fill('Ada');
+  await page.getByRole('button', { name: 'Keep the name' }).click();
+  await page.goto(`${server.url}/#/job/${job}/record/seen`);
+  await page.getByRole('radio', { name: /^high, \d+ open/ }).check({ force: true });
+  const photos = page.getByRole('region', { name: 'Photos', exact: true });
+  await photos.getByLabel('Take a photo').setInputFiles({
+    name: 'felts.jpg',
+    mimeType: 'image/jpeg',
+    buffer: await photoFromCamera(page, 800, 600),
+  });
+  const thumb = photos.getByRole('link', { name: 'Photo, section high' });
+  await expect(thumb).toBeVisible();
+  await page.getByRole('radio', { name: /^low, \d+ open/ }).check({ force: true });
+  await expect(thumb).toHaveCount(0);
+  await page.getByRole('radio', { name: 'the whole piano' }).check({ force: true });
+  await expect(thumb).toHaveCount(0);
+  await page.getByRole('radio', { name: /^high, \d+ open/ }).check({ force: true });
+  await thumb.click();
+  await expect(page.getByText('800 × 600 pixels')).toBeVisible();
 });

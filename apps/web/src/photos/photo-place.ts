@@ -36,6 +36,12 @@ export function photosOfNote(
   return [...own, ...around];
 }
 
+/** Photos of a section itself, or of the whole piano without one: as found, not of what came after. */
+export const photosOfPlace = (photos: readonly Photo[], section: string | undefined): Photo[] =>
+  photos.filter(
+    (photo) => isOfRecord(photo) && photo.place.key === undefined && photo.place.section === section,
+  );
+
 /** The part of Record's address that shows one photo. */
 export const photoPart = (digest: string): string => `photo-${digest}`;
 export const digestOfPart = (part: string | undefined): string | undefined =>

@@ -4,6 +4,7 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { useLanguage } from '../../parts/language.tsx';
 import { TextField } from '../../parts/text-field.tsx';
+import { PlacePhotos } from '../../photos/place-photos.tsx';
 import { TakeItBack } from './part-list.tsx';
 import { PlaceReadings } from './place-readings.tsx';
 import { PlateParts } from './plate-parts.tsx';
@@ -26,6 +27,7 @@ export function SeenPlace() {
   const chosen = useSection();
   const [isWhole, setWhole] = useState(chosen === undefined);
   const section = isWhole ? undefined : chosen;
+  const said = useSaidReason();
   const open = useMemo(
     () =>
       job.sections.map((one) => ({
@@ -59,6 +61,7 @@ export function SeenPlace() {
       />
       <ReasonField />
       <ThingsSeen section={section} />
+      <PlacePhotos section={section} reason={said.reason} />
       {section !== undefined && (
         <>
           <SoftParts section={section} />
