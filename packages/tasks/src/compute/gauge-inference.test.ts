@@ -52,6 +52,15 @@ describe('gauge_inference', () => {
     expect(odds[2]).toBeLessThan(odds[1]!);
   });
 
+  it('does not take millimetres for metres', () => {
+    const { text, isError } = computeLine(
+      '{"kind":"gauge_inference","readings_m":[0.81,0.812],"diameters_m":[0.0008128,0.0007874]}',
+    );
+    expect(isError).toBe(true);
+    expect(text).toContain('readings_m.0: metres are needed, at most 0.01 for a wire');
+    expect(text).toContain('found 0.81');
+  });
+
   it('names what is wrong with a line', () => {
     const { text, isError } = computeLine(
       '{"kind":"gauge_inference","readings_m":[0.0008,-1],"diameters_m":[0.0008]}',

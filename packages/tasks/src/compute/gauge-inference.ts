@@ -2,6 +2,14 @@ import { inferWireSizes, inMetres, metres } from '@becket/core';
 import * as z from 'zod';
 import { computeKind, figure, positive } from './compute-kind.ts';
 
+/** The thickest over-all diameter of a bass string is some 7 mm: above this the unit is another. Common practice, no source. */
+const thickest_m = 0.01;
+const wire = (what: string) =>
+  positive(what).max(thickest_m, {
+    error: ({ input }) =>
+      `metres are needed, at most ${thickest_m} for a wire, such as 0.00081: found ${input}`,
+  });
+
 export const gaugeInference = computeKind({
   kind: 'gauge_inference',
   summary: 'The most probable sizes of a run of worn plain wire, with the odds of each note.',
@@ -13,12 +21,12 @@ export const gaugeInference = computeKind({
   request: z.object({
     kind: z.literal('gauge_inference'),
     readings_m: z
-      .array(positive('reading of a wire').nullable())
+      .array(wire('reading of a wire').nullable())
       .min(1)
       .max(1000)
       .describe('one for each note, bass to treble; null where the note has not been read'),
     diameters_m: z
-      .array(positive('diameter'))
+      .array(wire('diameter'))
       .min(1)
       .max(200)
       .describe('the sizes the wire may have been, in any order'),
