@@ -17,9 +17,9 @@ async function endsOf(fronts: ReadonlyMap<number, number>) {
     [...fronts].map(([key, value]) => ({ quantity: 'front-length', place: { key }, value, unit: 'mm' })),
   );
   const { notes } = asFoundRecord(job);
-  const endOf = wireEnds(notes, STARTING_CUT_POLICY);
+  const endsAt = wireEnds(notes, STARTING_CUT_POLICY);
   return (key: number) => {
-    const { value, from } = endOf(notes.find((note) => note.key === key)!, 'front-length');
+    const { value, from } = endsAt(notes.find((note) => note.key === key)!).front;
     return { mm: value * 1000, from };
   };
 }

@@ -2,8 +2,7 @@ import { type Metres, metres } from '@becket/core';
 import type { AsFoundNote } from '@becket/journal';
 import type { CutPolicy } from './cut-policy.ts';
 
-/** What a cut length needs beside the speaking length: the lengths in front of it and behind it, and the pin of a loop. */
-export type WireEnd = 'front-length' | 'back-length' | 'hitch-pin-diameter';
+type WireEnd = 'front-length' | 'back-length' | 'hitch-pin-diameter';
 
 export type EndFrom = 'as read' | 'line between its neighbours' | 'starting figure';
 
@@ -12,16 +11,22 @@ export interface EndLength {
   readonly from: EndFrom;
 }
 
+/** What a cut length needs beside the speaking length: the lengths in front of it and behind it, and the pin of a loop. */
+export interface WireEnds {
+  readonly front: EndLength;
+  readonly back: EndLength;
+  readonly hitchPin: EndLength;
+}
+
+type ReadNote = Pick<AsFoundNote, 'key' | 'section' | 'figures'>;
+
 /**
  * The ends of the strings of a piano, note by note.
  *
  * What was not read at a note lies on the straight line between the nearest notes of its section at which it was; beyond
  * the last of them it is as there. Where the section has none, it is the figure of the policy. Each says so.
  */
-export function wireEnds(
-  notes: readonly AsFoundNote[],
-  policy: CutPolicy,
-): (note: Pick<AsFoundNote, 'key' | 'section' | 'figures'>, end: WireEnd) => EndLength {
+export function wireEnds(notes: readonly AsFoundNote[], policy: CutPolicy): (note: ReadNote) => WireEnds {
   const otherwise: Readonly<Record<WireEnd, number>> = {
     'front-length': policy.frontLength_m,
     'back-length': policy.backLength_m,
@@ -41,7 +46,7 @@ export function wireEnds(
     read.set(name, known);
     return known;
   };
-  return ({ key, section, figures }, end) => {
+  const endOf = ({ key, section, figures }: ReadNote, end: WireEnd): EndLength => {
     const own = figures[end]?.value ?? 0;
     if (own > 0) return { value: metres(own), from: 'as read' };
     const known = readAlong(section?.section, end);
@@ -55,4 +60,9 @@ export function wireEnds(
       from: 'line between its neighbours',
     };
   };
+  return (note) => ({
+    front: endOf(note, 'front-length'),
+    back: endOf(note, 'back-length'),
+    hitchPin: endOf(note, 'hitch-pin-diameter'),
+  });
 }

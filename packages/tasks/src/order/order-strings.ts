@@ -76,7 +76,7 @@ export function orderStrings(job: Job, policy: CutPolicy, language: Language = e
       own.map((note) => [note.key, note.fitted?.speakingLength]),
     ),
   );
-  const endOf = wireEnds(notes, policy);
+  const endsOf = wireEnds(notes, policy);
 
   const diameterOf = (note: AsFoundNote): OrderedLength | undefined => {
     // What a proposal leaves as found has the readings for its sizes: the size behind them is what is bought.
@@ -101,10 +101,8 @@ export function orderStrings(job: Job, policy: CutPolicy, language: Language = e
       winding,
       isInScale: proposal === undefined || chosen.has(note.key),
       diameter: diameterOf(note),
-      front: endOf(note, 'front-length'),
+      ...endsOf(note),
       speaking,
-      back: endOf(note, 'back-length'),
-      hitchPin: endOf(note, 'hitch-pin-diameter'),
       entries: entriesOf(note, proposal?.entry),
     };
     return Array.from({ length: note.strings }, (_, index) => ({ ...shared, string: index + 1 }));

@@ -2,7 +2,7 @@ import { type CutLength, loopPlan, type Metres } from '@becket/core';
 import type { CutPolicy } from '../cut/cut-policy.ts';
 import type { NewPinOf } from '../cut/new-pins.ts';
 import { wireCutLength } from '../cut/wire-cut-length.ts';
-import type { OrderString } from './order-strings.ts';
+import type { OrderedLength, OrderString } from './order-strings.ts';
 
 /** One plain wire to cut: two strings of one size, or one that is tied. */
 export interface WireCut {
@@ -34,24 +34,11 @@ export function wireCuts(
 ): WireCuts {
   const plain = strings.filter(({ winding }) => winding === 'plain');
   const wires = runsOf(plain).flatMap((run): WireCut[] =>
-    loopPlan(run.map(({ key, string, diameter }) => ({ key, string, size: diameter!.value }))).wires.map(
+    loopPlan(run.map(({ key, string, diameter }) => ({ key, string, size: diameter.value }))).wires.map(
       (wire) => {
         const own = wire.strings.map((index) => run[index]!);
-        const [first] = own as [OrderString];
-        const diameter = first.diameter!.value;
-        const cut = wireCutLength(
-          own.map(({ front, speaking, back, hitchPin, key, string }) => ({
-            key,
-            string,
-            front: front.value,
-            speaking: speaking!.value,
-            back: back.value,
-            hitchPin: hitchPin.value,
-          })),
-          diameter,
-          policy,
-          newPinOf,
-        );
+        const diameter = own[0]!.diameter.value;
+        const cut = wireCutLength(own, diameter, policy, newPinOf);
         return { strings: own, joined: wire.joined, diameter, cut };
       },
     ),
@@ -59,12 +46,17 @@ export function wireCuts(
   return { wires, uncounted: plain.filter((string) => !isCountable(string)) };
 }
 
-const isCountable = ({ diameter, speaking }: OrderString): boolean =>
-  diameter !== undefined && speaking !== undefined;
+type CountableString = OrderString & {
+  readonly diameter: OrderedLength;
+  readonly speaking: OrderedLength;
+};
+
+const isCountable = (string: OrderString): string is CountableString =>
+  string.diameter !== undefined && string.speaking !== undefined;
 
 /** Strings that lie side by side in one section and can all be counted. */
-function runsOf(plain: readonly OrderString[]): OrderString[][] {
-  const runs: OrderString[][] = [];
+function runsOf(plain: readonly OrderString[]): CountableString[][] {
+  const runs: CountableString[][] = [];
   let before: OrderString | undefined;
   for (const string of plain) {
     const isBeside =

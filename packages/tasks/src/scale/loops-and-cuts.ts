@@ -15,8 +15,8 @@ import {
 import { asFoundRecord, type Job, type ScaleNotes } from '@becket/journal';
 import { type CutPolicy, STARTING_CUT_POLICY } from '../cut/cut-policy.ts';
 import { type NewPinOf, newPinDiameters } from '../cut/new-pins.ts';
-import { wireCutLength } from '../cut/wire-cut-length.ts';
-import { type EndLength, wireEnds } from '../cut/wire-ends.ts';
+import { type StringToCut, wireCutLength } from '../cut/wire-cut-length.ts';
+import { type EndLength, type WireEnds, wireEnds } from '../cut/wire-ends.ts';
 
 /** One wire to be cut. */
 export interface WireToCut {
@@ -68,15 +68,8 @@ export function loopsAndCuts(
 ): SectionLoops[] {
   const { notes: found } = asFoundRecord(job);
   const foundOf = new Map(found.map((note) => [note.key, note]));
-  const endOf = wireEnds(found, policy);
-  const endsOf = (key: number): Ends => {
-    const note = foundOf.get(key)!;
-    return {
-      front: endOf(note, 'front-length'),
-      back: endOf(note, 'back-length'),
-      hitchPin: endOf(note, 'hitch-pin-diameter'),
-    };
-  };
+  const endsAt = wireEnds(found, policy);
+  const endsOf = (key: number): WireEnds => endsAt(foundOf.get(key)!);
   const newPinOf = newPinDiameters(job);
   return job.sections.flatMap(({ section, firstKey, lastKey }) => {
     const notes = scale.notes.filter(
@@ -151,12 +144,6 @@ function planOf(runs: readonly (readonly LoopedString[])[]): LoopPlan {
 const steelOf = ({ string }: ScaleNote): Metres =>
   string.kind === 'plain' ? string.diameter : string.coreDiameter;
 
-interface Ends {
-  readonly front: EndLength;
-  readonly back: EndLength;
-  readonly hitchPin: EndLength;
-}
-
 function wireToCut(
   joined: WireToCut['joined'],
   strings: readonly { readonly key: number; readonly string: number; readonly diameter: Metres }[],
@@ -167,7 +154,7 @@ function wireToCut(
     policy,
   }: {
     readonly noteOf: ReadonlyMap<number, ScaleNote>;
-    readonly endsOf: (key: number) => Ends;
+    readonly endsOf: (key: number) => WireEnds;
     readonly newPinOf: NewPinOf;
     readonly policy: CutPolicy;
   },
@@ -186,21 +173,14 @@ function wireToCut(
         }),
       );
   };
-  const toCut = strings.map(({ key, string }) => {
-    const { front, back, hitchPin } = endsOf(key);
-    remark(say('front length'), front, 0);
-    remark(say('back length'), back, 0);
-    if (joined === 'looped') remark(say('hitch pin'), hitchPin, 1);
+  const toCut = strings.map(({ key, string }): StringToCut => {
+    const ends = endsOf(key);
+    remark(say('front length'), ends.front, 0);
+    remark(say('back length'), ends.back, 0);
+    if (joined === 'looped') remark(say('hitch pin'), ends.hitchPin, 1);
     if (newPinOf({ key, string }) === undefined)
       remark(say('tuning pin'), { value: metres(policy.pinDiameter_m), from: 'starting figure' }, 1);
-    return {
-      key,
-      string,
-      front: front.value,
-      speaking: noteOf.get(key)!.string.speakingLength,
-      back: back.value,
-      hitchPin: hitchPin.value,
-    };
+    return { key, string, ...ends, speaking: { value: noteOf.get(key)!.string.speakingLength } };
   });
   return {
     joined,
