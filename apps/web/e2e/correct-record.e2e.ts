@@ -41,6 +41,15 @@ test('what was noted is changed in place, with all that was said of it, and afte
     await sheet.getByRole('button', { name: 'Keep the piece' }).click();
     await expect(page.getByText(/44.0 mm \(1.732 in\) from the strut; 87.5 mm/)).toBeVisible();
 
+    // Taken back by a slip of the hand, it is one tap away.
+    await page.getByRole('button', { name: 'Take back bar 1' }).click();
+    await expect(page.getByText(/44.0 mm/)).toHaveCount(0);
+    const bringBack = page.getByRole('button', { name: 'Bring back bar 1' });
+    await expect(bringBack).toBeInViewport({ ratio: 1 });
+    await bringBack.click();
+    await expect(page.getByText(/44.0 mm \(1.732 in\) from the strut; 87.5 mm/)).toBeVisible();
+    await expect(bringBack).toHaveCount(0);
+
     // A further piece of that name would take its place.
     await page.getByRole('button', { name: 'Add a piece' }).click();
     await sheet.getByLabel('Its name').fill('bar 1');
@@ -99,6 +108,8 @@ test('what was noted is changed in place, with all that was said of it, and afte
     await form.getByRole('button', { name: 'Keep the change' }).click();
     await expect(page.getByText(/G#6 “14” ends here, on the plate, US number/)).toBeVisible();
     await expect(page.getByRole('heading', { name: 'Size stamps: 1' })).toBeVisible();
+    await page.getByRole('button', { name: 'Take back the stamp 14 at G#6' }).click();
+    await page.getByRole('button', { name: 'Bring back the stamp 14 at G#6' }).click();
   });
 
   await page.reload();

@@ -1,10 +1,9 @@
 import type { Standing } from '@becket/journal';
-import { takeBackEntry } from '@becket/tasks';
 import type { ReactNode } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { once } from '../../parts/once.ts';
-import { useSaidReason } from './reason-field.tsx';
+import { takeBackWithUndo } from './taken-back.tsx';
 
 /** A heading with the way to add one of its kind. */
 export function PartHead({
@@ -40,9 +39,9 @@ export function Line({
   onChange: () => void;
   children: ReactNode;
 }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
-  const said = useSaidReason();
   return (
     <li>
       <span>{children}</span>
@@ -59,14 +58,7 @@ export function Line({
           type="button"
           className="button quiet"
           aria-label={say('Take back {what}', { what: spoken })}
-          onClick={once(() =>
-            desk.run((context, id) =>
-              takeBackEntry(context, id, fact.entry, {
-                ...said,
-                otherwise: say('taken back while recording'),
-              }),
-            ),
-          )}
+          onClick={once(() => takeBackWithUndo(desk, { entry: fact.entry, title: spoken }, language))}
         >
           {say('Take back')}
         </button>
@@ -76,19 +68,25 @@ export function Line({
 }
 
 /** In a form: takes back what stands there; what stood before it stands again. Nothing where nothing stands. */
-export function TakeItBack({ entry, onDone }: { entry: string | undefined; onDone: () => void }) {
-  const { say } = useLanguage();
+export function TakeItBack({
+  entry,
+  title,
+  onDone,
+}: {
+  entry: string | undefined;
+  title: string;
+  onDone: () => void;
+}) {
+  const language = useLanguage();
+  const { say } = language;
   const { desk } = useDesk();
-  const said = useSaidReason();
   if (entry === undefined) return null;
   return (
     <button
       type="button"
       className="button"
       onClick={once(async () => {
-        const done = await desk.run((context, id) =>
-          takeBackEntry(context, id, entry, { ...said, otherwise: say('taken back while recording') }),
-        );
+        const done = await takeBackWithUndo(desk, { entry, title }, language);
         if (done !== undefined) onDone();
       })}
     >

@@ -17,6 +17,7 @@ import { SamplesKept } from './samples-kept.tsx';
 import { useSection } from './section-choice.tsx';
 import { keepSeen, openThings, seenAt, seenForm, type ThingSeen, thingsSeen } from './seen.ts';
 import { SoftParts } from './soft-parts.tsx';
+import { TakenBack } from './taken-back.tsx';
 import { WindingsSaid } from './windings-said.tsx';
 
 /** What the strip takes away beside the strings, a section at a time: seen, and measured. */
@@ -71,6 +72,7 @@ export function SeenPlace() {
       )}
       <PlaceReadings section={section} />
       {section === undefined && <SamplesKept />}
+      <TakenBack />
     </section>
   );
 }
@@ -176,7 +178,7 @@ function SeenSheet({
       title={title}
       keep={say('Keep the note')}
       onClose={onClose}
-      more={<TakeItBack entry={one.seen?.entry} onDone={onClose} />}
+      more={<TakeItBack entry={one.seen?.entry} title={title} onDone={onClose} />}
       onKeep={() =>
         desk.run((context, id) =>
           keepSeen(context, id, { thing: one.thing, section, seen: one.seen }, form, said, language),

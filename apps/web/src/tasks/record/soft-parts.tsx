@@ -64,13 +64,14 @@ function SoftPartSheet({ part, section, onClose }: { part: SoftPart; section: st
   const said = useSaidReason();
   const standing = job.softParts.find((one) => one.section === section && one.part === part);
   const [form, setForm] = useState(() => softPartForm(standing, unit, language));
+  const title = say('{part}, section {section}', { part: say(part), section });
   const hint = say('in {unit}, or with its unit', { unit: unitWords(unit, language) });
   return (
     <RecordSheet
-      title={say('{part}, section {section}', { part: say(part), section })}
+      title={title}
       keep={say('Keep it')}
       onClose={onClose}
-      more={<TakeItBack entry={standing?.entry} onDone={onClose} />}
+      more={<TakeItBack entry={standing?.entry} title={title} onDone={onClose} />}
       onKeep={() =>
         desk.run(async (context, id) =>
           recordFacts(context, id, [{ ...softPartOf(form, { part, section, unit }, language), ...said }]),

@@ -1,5 +1,4 @@
 import { noteName } from '@becket/core';
-import { takeBackEntry } from '@becket/tasks';
 import { useRef, useState } from 'react';
 import { useDesk } from '../../desk/use-desk.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -11,6 +10,7 @@ import { TextField } from '../../parts/text-field.tsx';
 import { keepInPlaceOf } from './keep-in-place-of.ts';
 import { ReasonField, useSaidReason } from './reason-field.tsx';
 import { newStampForm, stampOf } from './sizes-state.ts';
+import { TakenBack, takeBackWithUndo } from './taken-back.tsx';
 
 /** The wire sizes stamped on bridge and plate: entered, changed and taken back. */
 export function Stamps() {
@@ -75,11 +75,13 @@ export function Stamps() {
                   className="button quiet"
                   aria-label={say('Take back the stamp {text} at {note}', { text, note: noteName(key) })}
                   onClick={once(() =>
-                    desk.run((context, id) =>
-                      takeBackEntry(context, id, entry, {
-                        ...said,
-                        otherwise: say('taken back while recording'),
-                      }),
+                    takeBackWithUndo(
+                      desk,
+                      {
+                        entry,
+                        title: say('the stamp {text} at {note}', { text, note: noteName(key) }),
+                      },
+                      language,
                     ),
                   )}
                 >
@@ -155,6 +157,7 @@ export function Stamps() {
           </button>
         )}
       </form>
+      <TakenBack />
     </section>
   );
 }
