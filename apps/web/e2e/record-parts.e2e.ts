@@ -296,6 +296,18 @@ test('measured parts close their gaps; the let-down plan shows; after the seal d
     await expect(plan.getByRole('table')).toHaveCount(6);
     await expect(plan.getByRole('table').first()).toContainText(/\d+° \(\d+\.\d eighths\)/);
     await expect(plan.getByRole('table').last().getByRole('row').last()).toContainText('0.0 kN');
+    // On a phone the load of the plate is in sight beside the turn of the pins.
+    const wide = page.viewportSize()!;
+    await page.setViewportSize({ width: 390, height: 844 });
+    await expect
+      .poll(() =>
+        plan
+          .locator('.table-frame')
+          .first()
+          .evaluate((frame) => frame.scrollWidth - frame.clientWidth),
+      )
+      .toBe(0);
+    await page.setViewportSize(wide);
   });
 
   await test.step('gaps are accepted, the record is sealed, damage goes on the change order', async () => {

@@ -38,7 +38,7 @@ export const german: Catalogue = {
   'Print the plan': 'Plan drucken',
   'For {title}: {strings} strings. Each pass takes the same share off every string; turn each pin towards flat by the middle figure, less on the short wires, more on the long ones.':
     'Für {title}: {strings} Saiten. Jeder Durchgang nimmt jeder Saite denselben Anteil; drehen Sie jeden Wirbel um den mittleren Wert tiefer, weniger bei kurzen Drähten, mehr bei langen.',
-  'turn of each pin (eighths of a turn)': 'Drehung jedes Wirbels (Achteldrehungen)',
+  'turn of each pin (eighths of a turn)': 'Drehung je Wirbel (Achtel einer Drehung)',
   'from – to': 'von – bis',
   'its load': 'seine Last',
   'Not reckoned, as their tension is not known: {what}. Let them down with their neighbours; the loads are without them.':
