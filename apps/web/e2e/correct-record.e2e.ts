@@ -187,3 +187,22 @@ test('what does not add up leads to the column to measure again', async ({ page,
   await page.getByRole('button', { name: 'Measure G#2' }).click();
   await expect(page.getByLabel('Column')).toHaveValue('speaking-length');
 });
+
+test('of the strings on the board only those in question bear the mark', async ({ page, server }) => {
+  await openDemo(page, server.url);
+  await goTo(page, 'Loops');
+  await page.getByRole('radio', { name: 'tenor', exact: true }).check({ force: true });
+  const strings = page.locator('.loop-string');
+  const said = page.locator('[data-loops]');
+  // Two that share a wire without being neighbours: a predecessor's work.
+  await strings.nth(2).click();
+  await strings.nth(4).click();
+  await expect(said).toContainText('2 looped');
+  await strings.nth(0).click();
+  await strings.nth(1).click();
+  await expect(said).toContainText('4 looped');
+  await expect(page.getByRole('list', { name: 'Questions' })).toContainText('which are not neighbours');
+  await expect(page.locator('.loop-string[data-asked]')).toHaveCount(2);
+  await expect(strings.nth(2)).toHaveAttribute('data-asked');
+  await expect(strings.nth(4)).toHaveAttribute('data-asked');
+});

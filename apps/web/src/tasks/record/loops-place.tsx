@@ -91,7 +91,12 @@ export function LoopsPlace() {
               section={section}
               strings={strings}
               asked={
-                new Set(asked.flatMap((one) => one.strings.map(({ key, string }) => `${key}/${string}`)))
+                new Set(
+                  asked
+                    // A string that nobody has said yet says so itself: a mark on each would hide the others.
+                    .filter(({ kind }) => kind !== 'string without a wire')
+                    .flatMap((one) => one.strings.map(({ key, string }) => `${key}/${string}`)),
+                )
               }
             />
           )}
