@@ -148,6 +148,16 @@ describe('readBackAtOnce()', () => {
     }
   });
 
+  test('says it in German with the comma that it is kept with', async () => {
+    const german = makeLanguage('de-DE');
+    context = { ...context, language: german };
+    for (const text of ['1.025', '.041 in', '40 thou']) {
+      const cell = { ...(await cellOf(40, 'wire-diameter')), text, unit: 'mm' as const, round: 1 };
+      const first = readBackAtOnce(cell, german);
+      expect({ ...first, is: 'saved' }).toEqual((await type(text))?.readBack);
+    }
+  });
+
   test('says nothing where only the journal can tell, or where there is nothing to do', async () => {
     await type('1.025');
     for (const text of ['1.025', '1,0250 mm', '', '1.2.3', '1 N'])

@@ -109,7 +109,7 @@ export function readBackAtOnce(
       return {
         is: 'being kept',
         title,
-        value: `${numberAsTyped(text, typed.value)} ${typed.unit}`,
+        value: `${numberAsTyped(text, typed.value, language)} ${typed.unit}`,
         alsoAs: alsoAs({ quantity, value_si: siFromRead(typed.value, typed.unit) }, typed.unit, language),
       };
     case 'say':
