@@ -2,6 +2,7 @@ import type { PinChoice } from '@becket/tasks';
 import { useLanguage } from '../../parts/language.tsx';
 import { type LengthUnit, lengthText } from '../../parts/length-text.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { figures, TableHeads } from '../../parts/table-heads.tsx';
 
 interface Props {
   readonly group: PinChoice['groups'][number];
@@ -51,21 +52,15 @@ function Candidates({ group, unit }: Props) {
   return (
     <TableFrame label={say('Sizes above {asFound}', { asFound: group.asFound })}>
       <table className="table">
-        <thead>
-          <tr>
-            <th scope="col">{say('Size')}</th>
-            <th scope="col" className="number">
-              {say('Diameter')}
-            </th>
-            <th scope="col" className="number">
-              {say('Larger by')}
-            </th>
-            <th scope="col" className="number">
-              {say('Share below firm')}
-            </th>
-            <th scope="col">{say('What stands against it')}</th>
-          </tr>
-        </thead>
+        <TableHeads
+          heads={[
+            say('Size'),
+            figures(say('Diameter')),
+            figures(say('Larger by')),
+            figures(say('Share below firm')),
+            say('What stands against it'),
+          ]}
+        />
         <tbody>
           {group.candidates.map(({ label, diameter, larger, isAdvised, against, unknown, expected }) => (
             <tr key={label} className={isAdvised ? 'is-advised' : undefined}>

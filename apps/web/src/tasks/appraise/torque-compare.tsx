@@ -2,6 +2,7 @@ import { compareTorqueMaps, type PinTorqueMap } from '@becket/tasks';
 import { useMemo } from 'react';
 import { useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { figures, TableHeads } from '../../parts/table-heads.tsx';
 import { TorqueChart } from './torque-chart.tsx';
 import { torqueIn } from './torque-state.ts';
 
@@ -41,20 +42,14 @@ export function TorqueCompare({ before, after, unit }: Props) {
       </div>
       <TableFrame label={say('Grip before and after')}>
         <table className="table">
-          <thead>
-            <tr>
-              <th scope="col">{say('Pin')}</th>
-              <th scope="col" className="number">
-                {say('As found')}
-              </th>
-              <th scope="col" className="number">
-                {say('Newly strung')}
-              </th>
-              <th scope="col" className="number">
-                {say('Gained')}
-              </th>
-            </tr>
-          </thead>
+          <TableHeads
+            heads={[
+              say('Pin'),
+              figures(say('As found')),
+              figures(say('Newly strung')),
+              figures(say('Gained')),
+            ]}
+          />
           <tbody>
             {pins
               .filter(({ state }) => state !== 'not read again')

@@ -1,6 +1,7 @@
 import type { PinTorque, PinTorqueMap } from '@becket/tasks';
 import { useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { figures, TableHeads } from '../../parts/table-heads.tsx';
 import { TorqueBars, TorqueChart } from './torque-chart.tsx';
 import { torqueIn } from './torque-state.ts';
 
@@ -100,29 +101,17 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
       <TableFrame label={say('Torque by section')}>
         <table className="table">
           <caption>{say('By section')}</caption>
-          <thead>
-            <tr>
-              <th scope="col">{say('Section')}</th>
-              <th scope="col" className="number">
-                {say('Read')}
-              </th>
-              <th scope="col" className="number">
-                {say('Mean grip')}
-              </th>
-              <th scope="col" className="number">
-                {say('95 % interval')}
-              </th>
-              <th scope="col" className="number">
-                {say('Lowest')}
-              </th>
-              <th scope="col" className="number">
-                {say('Low')}
-              </th>
-              <th scope="col" className="number">
-                {say('Zone missed')}
-              </th>
-            </tr>
-          </thead>
+          <TableHeads
+            heads={[
+              say('Section'),
+              figures(say('Read')),
+              figures(say('Mean grip')),
+              figures(say('95 % interval')),
+              figures(say('Lowest')),
+              figures(say('Low')),
+              figures(say('Zone missed')),
+            ]}
+          />
           <tbody>
             {map.sections.map(({ section, pins, withGrip, mean, low, lowest, zone: own }) => (
               <tr key={section}>
@@ -171,25 +160,17 @@ export function TorqueFindings({ map, unit, chosen, onChoose, onRead }: Props) {
             <caption>
               {say('Pin by pin: grip − pull = margin; a pin holds its string while the ratio is above 1')}
             </caption>
-            <thead>
-              <tr>
-                <th scope="col">{say('Pin')}</th>
-                <th scope="col" className="number">
-                  {say('Grip')}
-                </th>
-                <th scope="col" className="number">
-                  {say('String’s pull')}
-                </th>
-                <th scope="col" className="number">
-                  {say('Margin')}
-                </th>
-                <th scope="col" className="number">
-                  {say('Ratio')}
-                </th>
-                <th scope="col">{say('From')}</th>
-                <th scope="col">{say('Feel')}</th>
-              </tr>
-            </thead>
+            <TableHeads
+              heads={[
+                say('Pin'),
+                figures(say('Grip')),
+                figures(say('String’s pull')),
+                figures(say('Margin')),
+                figures(say('Ratio')),
+                say('From'),
+                say('Feel'),
+              ]}
+            />
             <tbody>
               {map.pins
                 .filter(({ grip }) => grip !== undefined)

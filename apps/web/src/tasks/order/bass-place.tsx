@@ -12,6 +12,7 @@ import { type LengthUnit, lengthNumber } from '../../parts/length-text.ts';
 import { once } from '../../parts/once.ts';
 import { Problem } from '../../parts/problem.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { figures, TableHeads } from '../../parts/table-heads.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { AllowanceCard } from './allowances-part.tsx';
 import { type CheckGroup, checkGroups } from './check-groups.ts';
@@ -275,17 +276,9 @@ function Strings({ order, unit, toRecord }: { order: BassOrder; unit: LengthUnit
               { unit },
             )}
           </caption>
-          <thead>
-            <tr>
-              <th scope="col">{say('string')}</th>
-              {shown.map(({ quantity, short }) => (
-                <th key={quantity} scope="col" className="number">
-                  {say(short)}
-                </th>
-              ))}
-              <th scope="col">{say('loop')}</th>
-            </tr>
-          </thead>
+          <TableHeads
+            heads={[say('string'), ...shown.map(({ short }) => figures(say(short))), say('loop')]}
+          />
           <tbody>
             {order.strings.map((string) => (
               <tr key={`${string.key}/${string.string}`}>

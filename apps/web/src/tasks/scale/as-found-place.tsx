@@ -16,6 +16,7 @@ import { loadText } from '../../parts/force-text.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { otherUnit } from '../../parts/length-text.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { figures, TableHeads } from '../../parts/table-heads.tsx';
 import { CompassChart } from '../../piano/compass-chart.tsx';
 import { scaleCharts } from './charts.ts';
 import { useScaleAsFound } from './use-scale.ts';
@@ -177,21 +178,15 @@ function Loads({ title, rows }: { title: string; rows: readonly LoadShare[] }) {
     <TableFrame label={title}>
       <table className="table">
         <caption>{title}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{say('name')}</th>
-            <th scope="col">{say('notes')}</th>
-            <th scope="col" className="number">
-              {say('strings')}
-            </th>
-            <th scope="col" className="number">
-              {say('load')}
-            </th>
-            <th scope="col" className="number">
-              {say('also as')}
-            </th>
-          </tr>
-        </thead>
+        <TableHeads
+          heads={[
+            say('name'),
+            say('notes'),
+            figures(say('strings')),
+            figures(say('load')),
+            figures(say('also as')),
+          ]}
+        />
         <tbody>
           {rows.map(({ name, firstKey, lastKey, strings, load, loadUncertainty }) => (
             <tr key={name}>

@@ -4,6 +4,7 @@ import { forceText, loadText } from '../../parts/force-text.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import type { LengthUnit } from '../../parts/length-text.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { figures, TableHeads } from '../../parts/table-heads.tsx';
 import { beatText, changeLines, signed } from './compare-state.ts';
 import { keysText, wireText } from './scale-words.ts';
 
@@ -19,25 +20,15 @@ export function Loads({ comparison, unit }: { comparison: ScaleComparison; unit:
       <h3 id="compared-loads">{say('What do the bridges and the plate bear?')}</h3>
       <TableFrame label={say('Loads before and after')}>
         <table className="table">
-          <thead>
-            <tr>
-              <th scope="col">{say('[the load] of')}</th>
-              <th scope="col" className="number">
-                {say('[a change] before')}
-              </th>
-              <th scope="col" className="number">
-                {say('[a change] after')}
-              </th>
-              <th scope="col" className="number">
-                {say('[of a figure] change')}
-              </th>
-              {hasBearing && (
-                <th scope="col" className="number">
-                  {say('bearing, before → after')}
-                </th>
-              )}
-            </tr>
-          </thead>
+          <TableHeads
+            heads={[
+              say('[the load] of'),
+              figures(say('[a change] before')),
+              figures(say('[a change] after')),
+              figures(say('[of a figure] change')),
+              ...(hasBearing ? [figures(say('bearing, before → after'))] : []),
+            ]}
+          />
           <tbody>
             {comparison.loads.map(({ of, name, before, after }) => (
               <tr key={`${of}/${name}`}>
@@ -135,18 +126,14 @@ function BeatTable({ label, beats }: { label: string; beats: ScaleComparison['be
   return (
     <TableFrame label={label}>
       <table className="table">
-        <thead>
-          <tr>
-            <th scope="col">{say('interval')}</th>
-            <th scope="col">{say('notes')}</th>
-            <th scope="col" className="number">
-              {say('[a change] before')}
-            </th>
-            <th scope="col" className="number">
-              {say('[a change] after')}
-            </th>
-          </tr>
-        </thead>
+        <TableHeads
+          heads={[
+            say('interval'),
+            say('notes'),
+            figures(say('[a change] before')),
+            figures(say('[a change] after')),
+          ]}
+        />
         <tbody>
           {beats.map(({ interval, lowerKey, upperKey, before, after }) => (
             <tr key={`${interval}/${lowerKey}`}>
@@ -181,21 +168,15 @@ export function Changes({ comparison, unit, onSelect }: ChangesProps) {
       <h3 id="compared-notes">{say('Which notes change?')}</h3>
       <TableFrame label={say('Changes note by note')}>
         <table className="table changes">
-          <thead>
-            <tr>
-              <th scope="col">{say('note')}</th>
-              <th scope="col">{say('wire')}</th>
-              <th scope="col" className="number">
-                {say('tension')}
-              </th>
-              <th scope="col" className="number">
-                {say('of break')}
-              </th>
-              <th scope="col" className="number">
-                B
-              </th>
-            </tr>
-          </thead>
+          <TableHeads
+            heads={[
+              say('note'),
+              say('wire'),
+              figures(say('tension')),
+              figures(say('of break')),
+              figures('B'),
+            ]}
+          />
           <tbody>
             {lines.map(({ key, note, strings, wires, tensions, breakShares, inharmonicities }) => (
               <tr key={key}>
@@ -273,16 +254,7 @@ function WireTable({ label, wires, unit }: WireTableProps) {
   return (
     <TableFrame label={label}>
       <table className="table">
-        <thead>
-          <tr>
-            <th scope="col">{say('[of a wire] use')}</th>
-            <th scope="col">{say('size')}</th>
-            <th scope="col" className="number">
-              {say('strings')}
-            </th>
-            <th scope="col">{say('notes')}</th>
-          </tr>
-        </thead>
+        <TableHeads heads={[say('[of a wire] use'), say('size'), figures(say('strings')), say('notes')]} />
         <tbody>
           {wires.map(({ use, diameter, strings, keys }) => (
             <tr key={`${use}/${diameter}`}>

@@ -19,6 +19,7 @@ import { type LengthUnit, lengthNumber, lengthText } from '../../parts/length-te
 import { useObservable } from '../../parts/observable.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { figures, TableHeads } from '../../parts/table-heads.tsx';
 import { pairOf, scaleChoices, standingPair } from './compare-state.ts';
 import { draftFromScale } from './draft.ts';
 import { countOf, LeftOut } from './left-out.tsx';
@@ -235,18 +236,14 @@ function CutList({ wires, unit, label }: CutListProps) {
     <TableFrame label={label}>
       <table className="table cut-list">
         <caption>{say('Lengths in {unit}', { unit })}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{say('strings')}</th>
-            <th scope="col">{say('wire')}</th>
-            {cutListHeads.map((head) => (
-              <th key={head} scope="col" className="number">
-                {say(head)}
-              </th>
-            ))}
-            <th scope="col">{say('rests on')}</th>
-          </tr>
-        </thead>
+        <TableHeads
+          heads={[
+            say('strings'),
+            say('wire'),
+            ...cutListHeads.map((head) => figures(say(head))),
+            say('rests on'),
+          ]}
+        />
         <tbody>
           {wires.map(({ strings, joined, diameter, cut, remarks }) => (
             <tr key={`${strings[0]!.key}/${strings[0]!.string}`}>

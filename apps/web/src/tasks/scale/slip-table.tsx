@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import { useSettings } from '../../desk/use-device.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { figures, TableHeads } from '../../parts/table-heads.tsx';
 import { slipLines } from './slip-lines.ts';
 
 /** What a slip of the rule or of the micrometer would do to a note. */
@@ -18,20 +19,9 @@ export function SlipTable({ note, strengthTable }: { note: ScaleNote; strengthTa
     <TableFrame label={say('What a small slip does to {note}', { note: noteName(note.key) })}>
       <table className="table">
         <caption>{say('What a small slip does to this note')}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{say('slip')}</th>
-            <th scope="col" className="number">
-              {say('tension')}
-            </th>
-            <th scope="col" className="number">
-              {say('of the break load')}
-            </th>
-            <th scope="col" className="number">
-              B
-            </th>
-          </tr>
-        </thead>
+        <TableHeads
+          heads={[say('slip'), figures(say('tension')), figures(say('of the break load')), figures('B')]}
+        />
         <tbody>
           {lines.map(({ change, tension, share, b }) => (
             <tr key={change}>

@@ -2,6 +2,7 @@ import './settle.css';
 import { offsetOf, type Pass, type PassValue } from '@becket/journal';
 import { useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { figures, TableHeads } from '../../parts/table-heads.tsx';
 import { offsetText } from './settle-state.ts';
 import { SettlingChart } from './settling-chart.tsx';
 import { useSettling } from './use-settling.ts';
@@ -60,23 +61,15 @@ function PassTable({ pass, next }: { pass: Pass; next: Pass | undefined }) {
       </p>
       <TableFrame label={title}>
         <table className="table">
-          <thead>
-            <tr>
-              <th scope="col">{say('Section')}</th>
-              <th scope="col" className="number">
-                {say('[of a pass] before')}
-              </th>
-              <th scope="col" className="number">
-                {say('aimed at')}
-              </th>
-              <th scope="col" className="number">
-                {say('left at')}
-              </th>
-              <th scope="col" className="number">
-                {say('lost')}
-              </th>
-            </tr>
-          </thead>
+          <TableHeads
+            heads={[
+              say('Section'),
+              figures(say('[of a pass] before')),
+              figures(say('aimed at')),
+              figures(say('left at')),
+              figures(say('lost')),
+            ]}
+          />
           <tbody>
             {pass.sections.map(({ section, before, aimed, after }) => {
               const [from, to, later] = [

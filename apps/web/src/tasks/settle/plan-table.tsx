@@ -3,6 +3,7 @@ import type { PassPlan, SectionPlan, Settling } from '@becket/journal';
 import { planRemarks } from '@becket/tasks';
 import { type ScreenLanguage, useLanguage } from '../../parts/language.tsx';
 import { TableFrame } from '../../parts/table-frame.tsx';
+import { figures, TableHeads } from '../../parts/table-heads.tsx';
 import { limitInWords, OverpullLimit } from './overpull-limit.tsx';
 import { offsetText } from './settle-state.ts';
 
@@ -16,26 +17,16 @@ export function PlanTable({ settling, plan }: { settling: Settling; plan: PassPl
       <h3 id="plan">{say('How far to pull in pass {pass}', { pass: plan.pass })}</h3>
       <TableFrame label={say('Overpull by section')}>
         <table className="table settle-plan">
-          <thead>
-            <tr>
-              <th scope="col">{say('Section')}</th>
-              <th scope="col" className="number">
-                {say('Overpull')}
-              </th>
-              <th scope="col" className="number">
-                {say('At most')}
-              </th>
-              <th scope="col" className="number">
-                {say('Stands at')}
-              </th>
-              <th scope="col" className="number">
-                {say('Share lost')}
-              </th>
-              <th scope="col" className="number">
-                {say('Load')}
-              </th>
-            </tr>
-          </thead>
+          <TableHeads
+            heads={[
+              say('Section'),
+              figures(say('Overpull')),
+              figures(say('At most')),
+              figures(say('Stands at')),
+              figures(say('Share lost')),
+              figures(say('Load')),
+            ]}
+          />
           <tbody>
             {plan.sections.map((section) => (
               <PlanRow key={section.section} plan={section} language={language} />
