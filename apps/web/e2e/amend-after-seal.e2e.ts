@@ -49,6 +49,14 @@ test('a sealed record is changed with a reason alone; the seal stays whole and t
     expect(await entriesOnServer(server, job)).toEqual(sealed);
     // What was typed is not thrown away with it.
     await holds(page, 'C3 wire diameter', '1.08');
+    // A further reading corrects nothing, and changes the record all the same.
+    const empty = await fieldOf(page, 'C4 wire diameter');
+    await empty.fill('1.02');
+    await empty.press('Enter');
+    await expect(readBack).toContainText('Not kept: C4 wire diameter');
+    expect(await entriesOnServer(server, job)).toEqual(sealed);
+    await (await fieldOf(page, 'C4 wire diameter')).press('Escape');
+    await fieldOf(page, 'C3 wire diameter');
   });
 
   await test.step('with a reason it is kept, as an amendment', async () => {

@@ -96,6 +96,10 @@ test('a photo of 24 megapixels, taken offline, is marked, reaches the server, an
       () => (globalThis as unknown as { counted: { frames: number } }).counted.frames,
     );
     expect(frames).toBeGreaterThan(2);
+    // And by a worker: how long the page would stand still for it depends on the device.
+    expect(page.workers().map((worker) => worker.url())).toContainEqual(
+      expect.stringMatching(/photo-worker/),
+    );
     await expect(page.getByText(/1 entry only here/)).toBeVisible();
   });
 
