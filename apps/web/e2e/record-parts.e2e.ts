@@ -39,8 +39,13 @@ test('a stamp changes the inferred sizes, and the numbering can be fixed', async
   await expect(page.getByText('You fixed the metric numbering')).toBeVisible();
 
   await page.getByText('let the readings say', { exact: true }).click();
-  await page.getByRole('button', { name: /^Go to / }).click();
-  await expect(page.getByRole('table', { name: /Readings of the compass/ })).toBeVisible();
+  const next = page.getByRole('button', { name: /^Go to / });
+  const note = /Go to (\S+)/.exec((await next.textContent()) ?? '')![1]!;
+  await next.click();
+  // One tap: the next key is typed into the cell.
+  const field = page.locator('.cell-field .cell');
+  await expect(field).toBeFocused();
+  await expect(field).toHaveAccessibleName(`${note} wire diameter`);
 });
 
 test('lengths that were not read are filled and never shown as read', async ({ page, server }) => {

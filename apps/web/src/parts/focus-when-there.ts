@@ -19,9 +19,17 @@ export async function focusWhenThere(selector: string, address: string): Promise
     if (Date.now() > until) return;
     if (location.hash === address) here = document.querySelector<HTMLElement>(selector);
   }
-  // The page gives the focus to itself when it opens.
-  await afterPicture();
-  const control = here.matches(focusable) ? here : here.querySelector<HTMLElement>(focusable);
-  here.scrollIntoView({ block: 'center' });
-  control?.focus({ preventScroll: true });
+  // The page gives the focus to itself when it opens, and that may come a few pictures later.
+  for (let picture = 0; picture < 8; picture += 1) {
+    await afterPicture();
+    if (location.hash !== address) return;
+    const { activeElement } = document;
+    const isTaken = picture > 0 && activeElement !== document.body && activeElement?.id !== 'place';
+    if (isTaken) continue;
+    here = document.querySelector<HTMLElement>(selector) ?? here;
+    here.scrollIntoView({ block: 'center' });
+    (here.matches(focusable) ? here : here.querySelector<HTMLElement>(focusable))?.focus({
+      preventScroll: true,
+    });
+  }
 }

@@ -1,16 +1,19 @@
 import { noteName } from '@becket/core';
 import { type InferredWireSizes, wireLatticeNames } from '@becket/tasks';
 import { useEffect, useState } from 'react';
+import { hashOf } from '../../desk/route.ts';
 import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { go } from '../../desk/use-route.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { focusWhenThere } from '../../parts/focus-when-there.ts';
 import { useLanguage } from '../../parts/language.tsx';
 import { lengthText } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
 import { TableFrame } from '../../parts/table-frame.tsx';
 import { inferSizesAway } from '../../worker/sizes-away.ts';
 import './record-parts.css';
+import { cellId } from './cell-at.ts';
 import { recordViewOf } from './record-state.ts';
 import { SizeChart } from './size-chart.tsx';
 import { biasSentence, numberingOf, numberingSentence, oddsText, sizeRuns } from './sizes-state.ts';
@@ -80,7 +83,9 @@ function Sizes({ sizes }: { sizes: InferredWireSizes }) {
   function measure(key: number): void {
     recordViewOf(desk.id).update({ column: 'wire-diameter', section: undefined });
     select(key);
-    go({ place: 'job', job: desk.id, task: 'record' });
+    const readings = { place: 'job', job: desk.id, task: 'record' } as const;
+    go(readings);
+    void focusWhenThere(`#${cellId({ key, quantity: 'wire-diameter' })}`, hashOf(readings));
   }
 
   return (
