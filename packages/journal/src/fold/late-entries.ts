@@ -22,11 +22,12 @@ export function lateEntries(ordered: readonly Entry[], withdrawn: ReadonlySet<st
   const before = ordered.slice(0, at);
   const gone = withdrawnIds(before);
   return new Set(
-    before.flatMap(({ id, fact }) => {
+    before.flatMap(({ id, fact }, index) => {
       if (!isKnownFact(fact)) return [];
       const isLate =
         fact.kind === 'withdrawn'
-          ? covered.has(fact.entry)
+          ? // It can only speak of what came before it.
+            covered.has(fact.entry) && before.slice(0, index).some((other) => other.id === fact.entry)
           : isAsFoundFact(fact) && !covered.has(id) && !gone.has(id);
       return isLate ? [id] : [];
     }),
