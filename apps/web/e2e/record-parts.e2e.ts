@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { fieldOf } from './grid-field.ts';
 import { expect, test } from './server.ts';
 
 /** Opens the demo piano on this device and waits until its record is there. */
@@ -150,6 +151,19 @@ test('an instrument is described, and each string is read with it at its point',
     await page.keyboard.press('Control+z');
     await expect(far).toHaveCount(0);
     await expect(doubt).toHaveCount(0);
+  });
+
+  await test.step('the grid takes and shows what it measures in its unit, and all else in that of the screen', async () => {
+    await goTo(page, 'Readings');
+    await expect(page.locator('thead [data-quantity="wire-diameter"]')).toContainText('in');
+    await expect(page.locator('thead [data-quantity="speaking-length"]')).toContainText('mm');
+    const cell = await fieldOf(page, 'A3 wire diameter');
+    await cell.fill('.0400');
+    await page.keyboard.press('Enter');
+    await expect(page.locator('.read-back[data-is="saved"]')).toContainText('0.0400 in = 1.016 mm');
+    await page.keyboard.press('Control+z');
+    await expect(page.locator('.read-back')).toContainText('Taken back');
+    await goTo(page, 'By string');
   });
 
   await test.step('a value that cannot be comes back into its field with a sentence', async () => {

@@ -14,6 +14,18 @@ describe('lengthText()', () => {
   });
 });
 
+describe('lengthText() in the unit of an instrument', () => {
+  // One inch is 25.4 mm exactly (international yard and pound agreement, 1959).
+  test.each([
+    ['mil', '40.5 mil'],
+    ['um', '1029 µm'],
+    ['m', '0.001029 m'],
+    ['in', '0.0405 in'],
+  ] as const)('in %s', (unit, words) => {
+    expect(lengthText(0.0405 * 0.0254, unit, 'diameter')).toBe(words);
+  });
+});
+
 describe('uncertaintyText()', () => {
   test('never says that nothing is uncertain when something is', () => {
     expect(uncertaintyText(inMetres(millimetres(0.0001)), 'mm', 'diameter')).toBe('± < 0.001 mm');

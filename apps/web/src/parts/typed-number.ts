@@ -69,14 +69,16 @@ export const withMark = (figures: string, { fixed }: Language = english): string
 /**
  * A typed number as it is read back: digit for digit, since 1.020 says more than 1.02, with the decimal mark of the
  * language, so that 1,020 cannot be taken for a thousand; or its value, where it was typed in a unit that is kept as
- * another: '41 thou' is 0.041 in, and never 41 in. The sign and the leading zeros that a gauge sends are left out.
+ * another: '41 thou' is 0.041 in, and never 41 in. The sign and the leading zeros that a gauge sends are left out; a point that
+ * nothing stands before gets its zero, since it is easily not seen.
  */
 export function numberAsTyped(text: string, value: number, language: Language = english): string {
   const digits = text
     .trim()
     .replace(/\s*[a-zµμ"″]+$/i, '')
     .replace(/^\+/, '')
-    .replace(/^(-?)0+(?=\d)/, '$1');
+    .replace(/^(-?)0+(?=\d)/, '$1')
+    .replace(/^-?(?=[.,])/, '$&0');
   const alone = readTypedNumber(digits);
   const isAsTyped = alone.is === 'number' && alone.value === value;
   return isAsTyped ? withMark(digits, language) : language.plain(value);

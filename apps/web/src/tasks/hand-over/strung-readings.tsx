@@ -43,7 +43,7 @@ export function StrungReadings() {
   function keep(event: FormEvent): void {
     event.preventDefault();
     void entry.keep((typed) => {
-      const key = parseNote(typed.note.trim());
+      const key = parseNote(typed.note.trim(), undefined, language);
       const reading = strungReadingOf(
         {
           quantity,

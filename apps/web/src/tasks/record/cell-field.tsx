@@ -1,10 +1,9 @@
 import type { Language } from '@becket/core';
 import { type KeyboardEvent, type RefObject, useRef } from 'react';
-import type { LengthUnit } from '../../parts/length-text.ts';
 import type { Observable } from '../../parts/observable.ts';
 import { useWritten } from '../../parts/use-written.ts';
 import { cellLook } from './cell-look.ts';
-import { type CellPlace, cellIn, type GridRow } from './grid.ts';
+import { type CellPlace, cellIn, type GridRow, type UnitOf } from './grid.ts';
 import type { Question } from './questions.ts';
 import type { TypedTexts } from './typed-texts.ts';
 
@@ -20,7 +19,7 @@ interface Props {
   /** What holds the field, and is put over the cell. */
   readonly box: RefObject<HTMLDivElement | null>;
   readonly rows: readonly GridRow[];
-  readonly unit: LengthUnit;
+  readonly unitOf: UnitOf;
   readonly round: number;
   readonly language: Language;
   readonly questions: ReadonlyMap<number, readonly Question[]>;
@@ -37,7 +36,7 @@ interface Props {
  * key costs the picture of a few words, and not a change of the focus among hundreds of fields.
  */
 export function CellField(props: Props) {
-  const { inHand, field, box, rows, unit, round, language, questions, texts } = props;
+  const { inHand, field, box, rows, unitOf, round, language, questions, texts } = props;
   const { onGoOn, onStepOut, onLeave, onUndo } = props;
   const { say } = language;
   const frame = useRef<HTMLDivElement>(null);
@@ -53,6 +52,7 @@ export function CellField(props: Props) {
     if (found === undefined || input === null) return;
     const typed = texts.at(here).get();
     const question = questions.get(here.key)?.find(({ quantity }) => quantity === here.quantity);
+    const unit = unitOf(here.quantity);
     const look = cellLook({ ...found, unit, round, language, question });
     frame.current!.toggleAttribute('data-question', look.isInQuestion);
     frame.current!.toggleAttribute('data-several', look.count !== undefined);

@@ -5,10 +5,9 @@ import { type RefObject, useMemo, useRef } from 'react';
 import type { JobDesk } from '../../desk/job-desk.ts';
 import { sentenceOf } from '../../desk/sentence-of.ts';
 import { afterPicture } from '../../parts/after-picture.ts';
-import type { LengthUnit } from '../../parts/length-text.ts';
 import type { Observable } from '../../parts/observable.ts';
 import { queue } from '../../parts/queue.ts';
-import { type CellPlace, cellIn, cellOf, type GridCell, type GridRow } from './grid.ts';
+import { type CellPlace, cellIn, cellOf, type GridCell, type GridRow, type UnitOf } from './grid.ts';
 import { type InHand, instrumentInHand } from './instruments-state.ts';
 import { readBackTurns } from './read-back-turns.ts';
 import { readingOrder } from './reading-order.ts';
@@ -26,7 +25,7 @@ import type { TypedText, TypedTexts } from './typed-texts.ts';
 /** What the grid shows now; it is read when a value is typed. */
 export interface GridNow {
   readonly rows: readonly GridRow[];
-  readonly unit: LengthUnit;
+  readonly unitOf: UnitOf;
   readonly inHand: InHand;
 }
 
@@ -86,7 +85,8 @@ export function useCellKeeping({ desk, view, texts, language, now, onRest }: Of)
       outcome: (committed: Committed | undefined) => void = () => {},
     ) => {
       const { reason } = view.get();
-      const { rows, unit, inHand } = now.current;
+      const { rows, unitOf, inHand } = now.current;
+      const unit = unitOf(place.quantity);
       const shown = cellIn(rows, place.key, place.quantity);
       const readBack = beginTurn(
         shown && readBackAtOnce({ ...shown, text, unit, round: roundIn(shown.cell) }, language),

@@ -1,5 +1,5 @@
 import type { Language } from '@becket/core';
-import { type LengthUnit, lengthNumber, uncertaintyText } from '../../parts/length-text.ts';
+import { lengthNumber, type ShownUnit, uncertaintyText } from '../../parts/length-text.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
 import type { GridCell } from './grid.ts';
 import type { Question } from './questions.ts';
@@ -10,7 +10,7 @@ interface Of {
   readonly note: string;
   readonly cell: GridCell;
   readonly question: Question | undefined;
-  readonly unit: LengthUnit;
+  readonly unit: ShownUnit;
   readonly round: number;
   readonly language: Language;
 }

@@ -16,8 +16,8 @@ export const german: Catalogue = {
     '{count, plural, one {# Wert ist} other {# Werte sind}} fraglich; jeder steht neben seiner Zelle und hält niemanden auf.',
   'A value is kept once you leave its cell; what is half typed in it is not.':
     'Ein Wert ist gespeichert, sobald Sie seine Zelle verlassen; was halb eingegeben darin steht, nicht.',
-  'Readings of the compass, {ordinal} reading of each string, in {unit, select, mm {millimetres} other {inches}}. Enter goes on; a question mark says unknown, a dash none, a slash does not apply.':
-    'Messwerte des Umfangs, {ordinal} Messung jeder Saite, in {unit, select, mm {Millimetern} other {Zoll}}. Die Eingabetaste geht weiter; ein Fragezeichen heißt unbekannt, ein Strich keine, ein Schrägstrich trifft nicht zu.',
+  'Readings of the compass, {ordinal} reading of each string; each column names its unit. Enter goes on; a question mark says unknown, a dash none, a slash does not apply.':
+    'Messwerte des Umfangs, {ordinal} Messung jeder Saite; jede Spalte nennt ihre Einheit. Die Eingabetaste geht weiter; ein Fragezeichen heißt unbekannt, ein Strich keine, ein Schrägstrich trifft nicht zu.',
   '{section}: {bridge} bridge, {termination}': '{section}: Steg {bridge}, {termination}',
   'strings?': 'Saiten?',
   '{strings}× wound': '{strings}× umsponnen',

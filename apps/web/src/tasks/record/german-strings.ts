@@ -37,7 +37,8 @@ export const german: Catalogue = {
   'Take back {words}, {name}': '{words}, {name} zurücknehmen',
   'Cannot record nothing: type a number.':
     'Ein leeres Feld lässt sich nicht aufnehmen: Geben Sie eine Zahl ein.',
-  'It shows {shown}; the screen is in {unit}.': 'Es zeigt {shown}; der Bildschirm ist in {unit}.',
+  'What it measures is typed in {unit}, as it shows.':
+    'Was damit gemessen wird, wird in {unit} eingegeben, wie es anzeigt.',
   '{count, plural, one {# reading names} other {# readings name}} it':
     '{count, plural, one {# Messwert nennt} other {# Messwerte nennen}} es',
   'in {unit}: the last digit, or the finest line': 'in {unit}: die letzte Ziffer oder der feinste Strich',

@@ -12,16 +12,25 @@ import { useDesk } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Field } from '../../parts/field.tsx';
 import { LanguageContext, useLanguage } from '../../parts/language.tsx';
+import { type LengthUnit, unitSign } from '../../parts/length-text.ts';
 import { type Observable, observable, useObservable, usePart } from '../../parts/observable.ts';
 import { useSame } from '../../parts/use-same.ts';
 import { cellAt, showCell } from './cell-at.ts';
 import { CellField, type CellInHand } from './cell-field.tsx';
 import { useCellKeeping } from './cell-keeping.ts';
 import { useFieldMoves } from './field-moves.ts';
-import { type CellPlace, cellAfter, cellIn, columnsFor, gridRows } from './grid.ts';
+import {
+  type CellPlace,
+  cellAfter,
+  cellIn,
+  columnsFor,
+  type GridColumn,
+  gridRows,
+  type UnitOf,
+} from './grid.ts';
 import { GridRow } from './grid-row.tsx';
 import { GridTools, ordinals } from './grid-tools.tsx';
-import { inHandOf } from './instruments-state.ts';
+import { inHandOf, lengthUnitInHand } from './instruments-state.ts';
 import { type Question, questionsOf } from './questions.ts';
 import { ReadBackBar } from './read-back-bar.tsx';
 import { readingOrder } from './reading-order.ts';
@@ -55,10 +64,11 @@ export function GridPlace() {
     ? wantedColumn
     : (columns[0]?.quantity ?? 'speaking-length');
 
-  // The latest of everything, for handlers that stay the same so that 88 rows need not be drawn again.
   const instruments = useObservable(inHandOf(desk.id));
-  const now = useRef({ rows, unit, inHand: instruments });
-  now.current = { rows, unit, inHand: instruments };
+  const unitOf = useUnitOf(columns, unit, (quantity) => lengthUnitInHand(job, instruments, quantity, unit));
+  // The latest of everything, for handlers that stay the same so that 88 rows need not be drawn again.
+  const now = useRef({ rows, unitOf, inHand: instruments });
+  now.current = { rows, unitOf, inHand: instruments };
 
   const texts = useRef(typedTexts()).current;
   useLayoutEffect(() => texts.giveWayTo(entries), [texts, entries]);
@@ -87,7 +97,8 @@ export function GridPlace() {
   const saidBy = useCallback(
     (at: CellPlace) => {
       const found = cellIn(now.current.rows, at.key, at.quantity);
-      const shown = found && shownText(found.cell, view.get().round, now.current.unit, language);
+      const shown =
+        found && shownText(found.cell, view.get().round, now.current.unitOf(at.quantity), language);
       return shown === undefined ? undefined : { typed: texts.at(at), shown };
     },
     [language, texts, view],
@@ -152,8 +163,8 @@ export function GridPlace() {
         <table className="grid" data-round={round} style={{ '--columns': columns.length } as CSSProperties}>
           <caption className="unseen">
             {say(
-              'Readings of the compass, {ordinal} reading of each string, in {unit, select, mm {millimetres} other {inches}}. Enter goes on; a question mark says unknown, a dash none, a slash does not apply.',
-              { ordinal: say(ordinals[round - 1] ?? ordinals[0]), unit },
+              'Readings of the compass, {ordinal} reading of each string; each column names its unit. Enter goes on; a question mark says unknown, a dash none, a slash does not apply.',
+              { ordinal: say(ordinals[round - 1] ?? ordinals[0]) },
             )}
           </caption>
           <thead>
@@ -166,7 +177,8 @@ export function GridPlace() {
                   data-quantity={quantity}
                   data-on={quantity === column || undefined}
                 >
-                  <abbr title={say(label)}>{say(short)}</abbr> <span className="faint">{unit}</span>
+                  <abbr title={say(label)}>{say(short)}</abbr>{' '}
+                  <span className="faint">{unitSign(unitOf(quantity))}</span>
                 </th>
               ))}
             </tr>
@@ -179,7 +191,7 @@ export function GridPlace() {
                 language={language}
                 columns={columns}
                 column={column}
-                unit={unit}
+                unitOf={unitOf}
                 round={round}
                 questions={questions.get(row.key) ?? noQuestions}
                 texts={texts}
@@ -194,7 +206,7 @@ export function GridPlace() {
           field={field}
           box={box}
           rows={rows}
-          unit={unit}
+          unitOf={unitOf}
           round={round}
           language={language}
           questions={questions}
@@ -213,6 +225,15 @@ export function GridPlace() {
 }
 
 const noQuestions: readonly Question[] = [];
+
+/** The unit of each column: the same function for as long as no unit is another. */
+function useUnitOf(columns: readonly GridColumn[], screenUnit: LengthUnit, unitNow: UnitOf): UnitOf {
+  const units = useSame(columns.map(({ quantity }) => unitNow(quantity)));
+  return useMemo(() => {
+    const known = new Map(columns.map(({ quantity }, index) => [quantity, units[index]!]));
+    return (quantity) => known.get(quantity) ?? screenUnit;
+  }, [columns, screenUnit, units]);
+}
 
 function ReasonForChange() {
   const { say } = useLanguage();

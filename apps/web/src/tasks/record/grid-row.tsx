@@ -1,11 +1,11 @@
 import type { Language } from '@becket/core';
 import type { ReadingQuantityName, Ulid } from '@becket/journal';
 import { memo, useRef } from 'react';
-import type { LengthUnit } from '../../parts/length-text.ts';
+import type { ShownUnit } from '../../parts/length-text.ts';
 import { useWritten } from '../../parts/use-written.ts';
 import { cellId } from './cell-at.ts';
 import { cellLook } from './cell-look.ts';
-import type { CellPlace, GridCell, GridColumn, GridRow as Row } from './grid.ts';
+import type { CellPlace, GridCell, GridColumn, GridRow as Row, UnitOf } from './grid.ts';
 import { type Question, suggestionText } from './questions.ts';
 import type { TypedTexts } from './typed-texts.ts';
 
@@ -14,7 +14,7 @@ interface RowProps {
   readonly language: Language;
   readonly columns: readonly GridColumn[];
   readonly column: ReadingQuantityName;
-  readonly unit: LengthUnit;
+  readonly unitOf: UnitOf;
   readonly round: number;
   readonly questions: readonly Question[];
   readonly texts: TypedTexts;
@@ -25,7 +25,7 @@ interface RowProps {
 /** One note of the grid, with what is in question of it. Drawn again only when something of it changed. */
 export const GridRow = memo(
   function GridRow(props: RowProps) {
-    const { row, language, columns, column, unit, round, questions, texts, onCorrect, onOpen } = props;
+    const { row, language, columns, column, unitOf, round, questions, texts, onCorrect, onOpen } = props;
     const { say } = language;
     const { note } = row;
     return (
@@ -67,7 +67,7 @@ export const GridRow = memo(
                   language={language}
                   rowKey={row.key}
                   cell={cell}
-                  unit={unit}
+                  unit={unitOf(cell.quantity)}
                   round={round}
                   question={questions.find(({ quantity }) => quantity === cell.quantity)}
                   texts={texts}
@@ -96,13 +96,17 @@ export const GridRow = memo(
                     className="button quiet"
                     onClick={() => {
                       const place = { key: row.key, quantity: question.quantity };
-                      onCorrect(place, suggestionText(question.suggestion_si!, unit), question.entry);
+                      onCorrect(
+                        place,
+                        suggestionText(question.suggestion_si!, unitOf(question.quantity)),
+                        question.entry,
+                      );
                       // The question goes away with its button: the focus goes back to the cell it was about.
                       onOpen(place);
                     }}
                   >
                     {say('It is {length}', {
-                      length: suggestionText(question.suggestion_si, unit, language),
+                      length: suggestionText(question.suggestion_si, unitOf(question.quantity), language),
                     })}
                   </button>
                 )}
@@ -117,7 +121,7 @@ export const GridRow = memo(
     before.language === after.language &&
     before.columns === after.columns &&
     before.column === after.column &&
-    before.unit === after.unit &&
+    before.unitOf === after.unitOf &&
     before.round === after.round &&
     before.questions.map(({ sentence }) => sentence).join() ===
       after.questions.map(({ sentence }) => sentence).join() &&
@@ -126,10 +130,11 @@ export const GridRow = memo(
     before.row.beginsSection === after.row.beginsSection,
 );
 
-interface CellProps extends Pick<RowProps, 'language' | 'unit' | 'round' | 'texts' | 'onOpen'> {
+interface CellProps extends Pick<RowProps, 'language' | 'round' | 'texts' | 'onOpen'> {
   readonly note: string;
   readonly rowKey: number;
   readonly cell: GridCell;
+  readonly unit: ShownUnit;
   readonly question: Question | undefined;
 }
 

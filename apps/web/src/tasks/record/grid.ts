@@ -9,6 +9,7 @@ import {
   type Section,
   type StandingReading,
 } from '@becket/journal';
+import type { ShownUnit } from '../../parts/length-text.ts';
 import type { ReadingOrder } from './reading-order.ts';
 
 /** A column of the grid: one quantity, over the whole compass. */
@@ -52,6 +53,9 @@ export const furtherColumns: readonly GridColumn[] = [
   column('winding-length', message('winding length'), 'wound'),
   column('pin-diameter', message('pin'), 'any'),
 ];
+
+/** The unit of a column: that of the instrument in hand for it, or else the screen's. */
+export type UnitOf = (quantity: ReadingQuantityName) => ShownUnit;
 
 export interface GridCell {
   readonly quantity: ReadingQuantityName;

@@ -7,6 +7,7 @@ import {
   instrumentOf,
   instrumentsFor,
   instrumentWords,
+  lengthUnitInHand,
   takeInHand,
 } from './instruments-state.ts';
 
@@ -53,6 +54,18 @@ describe('an instrument of the job', () => {
     expect(instrumentInHand(job, inHand, 'core-diameter')?.instrument).toBe('micrometer 1');
     // A rule is for lengths: what is held for diameters is not taken for them.
     expect(instrumentInHand(job, inHand, 'speaking-length')).toBeUndefined();
+  });
+
+  it('rules the unit of what it measures, and the screen that of all else', async () => {
+    const context = testContext();
+    const { id } = await openJob(context, { title: 'a grand' });
+    await describeInstrument(context, id, instrumentOf({ ...micrometer, unit: 'mil', resolution: '0.1' }));
+    const job = await readJob(context, id);
+    const inHand = takeInHand({}, 'wire-diameter', 'micrometer 1');
+    const unitOf = (quantity: 'core-diameter' | 'speaking-length') =>
+      lengthUnitInHand(job, inHand, quantity, 'mm');
+    expect([unitOf('core-diameter'), unitOf('speaking-length')]).toEqual(['mil', 'mm']);
+    expect(lengthUnitInHand(job, {}, 'core-diameter', 'in')).toBe('in');
   });
 
   it('keeps its name for one kind of measuring', async () => {

@@ -12,6 +12,7 @@ import {
   unitsForDimension,
 } from '@becket/journal';
 import type { InstrumentToDescribe } from '@becket/tasks';
+import type { LengthUnit, ShownUnit } from '../../parts/length-text.ts';
 import { type Observable, observable } from '../../parts/observable.ts';
 import { readTypedNumber } from '../../parts/typed-number.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
@@ -159,6 +160,19 @@ export function instrumentInHand(
   const name = inHand[sortOf(quantity)];
   return instrumentsFor(job, quantity).find(({ instrument }) => instrument === name);
 }
+
+/** The unit that a length is typed and shown in: that of the instrument in hand, or else the screen's. */
+export function lengthUnitInHand(
+  job: Job,
+  inHand: InHand,
+  quantity: ReadingQuantityName,
+  screenUnit: LengthUnit,
+): ShownUnit {
+  const unit = instrumentInHand(job, inHand, quantity)?.unit;
+  return unit !== undefined && isShownUnit(unit) ? unit : screenUnit;
+}
+
+const isShownUnit = (unit: ReadUnit): unit is ShownUnit => dimensionOfUnit(unit) === 'length';
 
 /** Takes an instrument in hand for the sort of this quantity; the empty name lays it aside. */
 export const takeInHand = (inHand: InHand, quantity: ReadingQuantityName, name: string): InHand => ({

@@ -1,15 +1,7 @@
-import {
-  COMMON_SLIP_POLICIES,
-  english,
-  inInches,
-  inMillimetres,
-  type Language,
-  metres,
-  type SlipPolicy,
-} from '@becket/core';
+import { COMMON_SLIP_POLICIES, english, type Language, type SlipPolicy } from '@becket/core';
 import type { AsFoundNote, AsFoundRecord, ReadingQuantityName, StandingReading, Ulid } from '@becket/journal';
 import { doubtfulReadings } from '@becket/tasks';
-import type { LengthUnit } from '../../parts/length-text.ts';
+import { lengthIn, type ShownUnit, unitSign } from '../../parts/length-text.ts';
 
 const policies: Partial<Record<ReadingQuantityName, SlipPolicy>> = COMMON_SLIP_POLICIES;
 
@@ -130,7 +122,6 @@ function runsOfAlike(notes: readonly AsFoundNote[]): ReadonlyMap<number, Run> {
 }
 
 /** A suggested length as it would be typed: with its unit, and no more digits than tell it apart. */
-export function suggestionText(length_m: number, unit: LengthUnit, { plain }: Language = english): string {
-  const value = unit === 'mm' ? inMillimetres(metres(length_m)) : inInches(metres(length_m));
-  return `${plain(Number(value.toPrecision(4)))} ${unit}`;
+export function suggestionText(length_m: number, unit: ShownUnit, { plain }: Language = english): string {
+  return `${plain(Number(lengthIn(length_m, unit).toPrecision(4)))} ${unitSign(unit)}`;
 }

@@ -9,7 +9,7 @@ import {
   type TaskContext,
   withdrawEntry,
 } from '@becket/tasks';
-import { type LengthUnit, lengthNumber, lengthText, otherUnit } from '../../parts/length-text.ts';
+import { lengthNumber, lengthText, otherUnit, type ShownUnit, unitSign } from '../../parts/length-text.ts';
 import { type Observable, observable } from '../../parts/observable.ts';
 import { numberAsTyped } from '../../parts/typed-number.ts';
 import { lengthKindOf } from '../../piano/length-kind.ts';
@@ -78,7 +78,7 @@ export interface CellToCommit {
   readonly note: string;
   readonly cell: GridCell;
   readonly text: string;
-  readonly unit: LengthUnit;
+  readonly unit: ShownUnit;
   readonly round: number;
   /** After the seal; empty before it. */
   readonly reason: string;
@@ -109,7 +109,7 @@ export function readBackAtOnce(
       return {
         is: 'being kept',
         title,
-        value: `${numberAsTyped(text, typed.value, language)} ${typed.unit}`,
+        value: `${numberAsTyped(text, typed.value, language)} ${unitSign(typed.unit)}`,
         alsoAs: alsoAs({ quantity, value_si: siFromRead(typed.value, typed.unit) }, typed.unit, language),
       };
     case 'say':
@@ -147,7 +147,7 @@ export const notKept = (
 export function shownText(
   cell: GridCell,
   round: number,
-  unit: LengthUnit,
+  unit: ShownUnit,
   language: Language = english,
 ): string {
   const reading = cell.readings[round - 1];
@@ -155,7 +155,7 @@ export function shownText(
   return readingNumber(reading, unit, language);
 }
 
-function readingNumber(reading: StandingReading, unit: LengthUnit, language: Language): string {
+function readingNumber(reading: StandingReading, unit: ShownUnit, language: Language): string {
   // What was read in this unit is shown digit for digit as it was read, with the mark of the language.
   if (reading.asRead.unit === unit || readingQuantities[reading.quantity].dimension !== 'length')
     return language.plain(reading.asRead.value);
@@ -223,7 +223,7 @@ export async function commitCell(
         readBack: {
           is: 'saved',
           title,
-          value: `${numberAsTyped(text, typed.value, language)} ${typed.unit}`,
+          value: `${numberAsTyped(text, typed.value, language)} ${unitSign(typed.unit)}`,
           alsoAs: recorded && alsoAs(recorded, typed.unit, language),
         },
         step: { title, entries },
@@ -337,24 +337,25 @@ export async function takeBackWhole(
   return withdrawals;
 }
 
-export function readingText(
-  reading: StandingReading,
-  unit: LengthUnit,
-  language: Language = english,
-): string {
+export function readingText(reading: StandingReading, unit: ShownUnit, language: Language = english): string {
   return readingQuantities[reading.quantity].dimension === 'length'
     ? lengthText(reading.value_si, unit, lengthKindOf(reading.quantity), language)
-    : `${language.plain(reading.asRead.value)} ${reading.asRead.unit}`;
+    : `${language.plain(reading.asRead.value)} ${unitSign(reading.asRead.unit)}`;
 }
 
 /** A length in the unit it was not typed in. */
-function alsoAs(
+export function alsoAs(
   { quantity, value_si }: Pick<StandingReading, 'quantity' | 'value_si'>,
   typedIn: ReadUnit,
   language: Language,
 ): string | undefined {
   if (readingQuantities[quantity].dimension !== 'length') return undefined;
-  return lengthText(value_si, otherUnit(typedIn === 'in' ? 'in' : 'mm'), lengthKindOf(quantity), language);
+  return lengthText(
+    value_si,
+    otherUnit(typedIn === 'in' || typedIn === 'mil' ? 'in' : 'mm'),
+    lengthKindOf(quantity),
+    language,
+  );
 }
 
 /** Whether a change of the record needs a reason now. */

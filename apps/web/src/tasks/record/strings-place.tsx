@@ -7,13 +7,13 @@ import { useDesk, useSelectedKey } from '../../desk/use-desk.ts';
 import { useSettings } from '../../desk/use-device.ts';
 import { Field } from '../../parts/field.tsx';
 import { useLanguage } from '../../parts/language.tsx';
-import type { LengthUnit } from '../../parts/length-text.ts';
+import type { ShownUnit } from '../../parts/length-text.ts';
 import { useObservable } from '../../parts/observable.ts';
 import { queue } from '../../parts/queue.ts';
 import { SelectField } from '../../parts/select-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { InstrumentInHand } from './instrument-in-hand.tsx';
-import { inHandOf, instrumentInHand } from './instruments-state.ts';
+import { inHandOf, instrumentInHand, lengthUnitInHand } from './instruments-state.ts';
 import { questionsOf } from './questions.ts';
 import { ReadBackBar } from './read-back-bar.tsx';
 import { ReasonField } from './reason-field.tsx';
@@ -243,7 +243,7 @@ export function StringsPlace() {
                 row={row}
                 question={questionOf(row)}
                 quantity={quantity}
-                unit={unit}
+                unit={lengthUnitInHand(job, inHand, quantity, unit)}
                 onCommit={commit}
                 onGoOn={goOn}
                 onEnter={enter}
@@ -377,7 +377,7 @@ interface RowProps {
   /** Doubts about its readings, one a line; empty without one. */
   readonly question: string;
   readonly quantity: ReadingQuantityName;
-  readonly unit: LengthUnit;
+  readonly unit: ShownUnit;
   readonly onCommit: (name: string, text: string) => void;
   readonly onGoOn: (name: string, direction: 1 | -1) => boolean;
   readonly onEnter: (row: StringRow) => void;

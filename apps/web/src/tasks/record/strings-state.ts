@@ -18,12 +18,11 @@ import {
   recordReadings,
   type TaskContext,
 } from '@becket/tasks';
-import { type LengthUnit, lengthText, otherUnit } from '../../parts/length-text.ts';
+import { type LengthUnit, type ShownUnit, unitSign } from '../../parts/length-text.ts';
 import { type Observable, observable } from '../../parts/observable.ts';
 import { numberAsTyped } from '../../parts/typed-number.ts';
-import { lengthKindOf } from '../../piano/length-kind.ts';
 import type { Instrument } from './instruments-state.ts';
-import { type Committed, readingText, reasonFor, takeBackWhole } from './record-state.ts';
+import { alsoAs, type Committed, readingText, reasonFor, takeBackWhole } from './record-state.ts';
 import type { StringOrder } from './string-order.ts';
 import { absenceKeys } from './typed-cell.ts';
 import { readTypedReading } from './typed-reading.ts';
@@ -257,20 +256,12 @@ export async function commitString(
   const { entries, job: changed } = await recordReadings(context, job, [reading]);
   const kept = changed.readings.findLast(({ entry }) => entry === entries[0])!;
   const at = reading.place.point === undefined ? '' : `, ${reading.place.point}`;
-  const isLength = readingQuantities[quantity].dimension === 'length';
   return {
     readBack: {
       is: 'saved',
       title: `${title}${at}`,
-      value: `${numberAsTyped(text, reading.value, language)} ${reading.unit}`,
-      alsoAs: isLength
-        ? lengthText(
-            kept.value_si,
-            otherUnit(reading.unit === 'in' || reading.unit === 'mil' ? 'in' : 'mm'),
-            lengthKindOf(quantity),
-            language,
-          )
-        : undefined,
+      value: `${numberAsTyped(text, reading.value, language)} ${unitSign(reading.unit)}`,
+      alsoAs: alsoAs(kept, reading.unit, language),
     },
     step: { title, entries },
   };
@@ -302,7 +293,7 @@ function readingOf(
 /** '1.025 mm, near the bridge, cleaned' */
 export function stringReadingWords(
   reading: StandingReading,
-  unit: LengthUnit,
+  unit: ShownUnit,
   language: Language = english,
 ): string {
   const { say } = language;

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { readTypedCell } from './typed-cell.ts';
 
 describe('readTypedCell()', () => {
-  test('takes the unit of the screen for a bare number, and a typed unit over it', () => {
+  test('takes the unit of its column for a bare number, and a typed unit over it', () => {
     expect(readTypedCell('1,025', 'wire-diameter', 'mm')).toEqual({ do: 'record', value: 1.025, unit: 'mm' });
     expect(readTypedCell('.041', 'wire-diameter', 'in')).toEqual({ do: 'record', value: 0.041, unit: 'in' });
     expect(readTypedCell('.041 in', 'wire-diameter', 'mm')).toEqual({
@@ -10,6 +10,7 @@ describe('readTypedCell()', () => {
       value: 0.041,
       unit: 'in',
     });
+    expect(readTypedCell('40.5', 'wire-diameter', 'mil')).toEqual({ do: 'record', value: 40.5, unit: 'mil' });
     expect(readTypedCell('41 thou', 'wire-diameter', 'mm')).toEqual({
       do: 'record',
       value: 0.041,

@@ -6,7 +6,7 @@ import {
   readingQuantities,
   unitsForDimension,
 } from '@becket/journal';
-import type { LengthUnit } from '../../parts/length-text.ts';
+import type { ShownUnit } from '../../parts/length-text.ts';
 import { readTypedNumber } from '../../parts/typed-number.ts';
 
 /** What a cell is to do with what was typed into it. */
@@ -27,7 +27,7 @@ export const absenceKeys: readonly { readonly answer: Absence; readonly typed: r
 export function readTypedCell(
   text: string,
   quantity: ReadingQuantityName,
-  unit: LengthUnit,
+  unit: ShownUnit,
   language: Language = english,
 ): TypedCell {
   const word = text.trim().toLowerCase();

@@ -18,7 +18,8 @@ const strings = ['not said', '1', '2', '3'] as const;
 /** What broke or slipped in a pass. */
 export function PassMishaps({ pass }: { pass: Pass }) {
   const { desk } = useDesk();
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
 
   function placeOf({ key, string }: Pass['mishaps'][number]): string {
     if (key === undefined) return say('whole piano');
@@ -29,7 +30,7 @@ export function PassMishaps({ pass }: { pass: Pass }) {
 
   async function keep(typed: MishapTyped<Mishap, (typeof strings)[number]>): Promise<void> {
     const { what, string, words } = typed;
-    const key = typed.note === '' ? undefined : parseNote(typed.note);
+    const key = typed.note === '' ? undefined : parseNote(typed.note, undefined, language);
     await desk.runHere((context, id) =>
       recordMishap(context, id, {
         passBegun: pass.entry,

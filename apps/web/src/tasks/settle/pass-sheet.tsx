@@ -195,7 +195,7 @@ export function PassSheet({ pass, plan, isFresh, onClose }: Props) {
 
   function addNote(text: string): string | undefined {
     try {
-      const key = parseNote(text.trim());
+      const key = parseNote(text.trim(), undefined, language);
       const section = keyRangeAt(key, job.sections);
       if (section === undefined)
         return say('Cannot add {note}: a note of a described section is needed. Choose another.', {

@@ -28,11 +28,12 @@ interface Props {
 /** What went wrong while stringing, and whether the wire came off. */
 export function StringingMishaps({ stringing: { mishaps }, suggested }: Props) {
   const { desk } = useDesk();
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const [isOff, setOff] = useState<'off' | 'on'>('off');
 
   async function keep({ what, note, string, words }: MishapTyped<StringingMishap, Which>): Promise<void> {
-    const key = parseNote(note);
+    const key = parseNote(note, undefined, language);
     await desk.runHere((context, id) =>
       noteStringingMishap(context, id, {
         what,
