@@ -27,6 +27,16 @@ export const german: Catalogue = {
     'Auf welchem Stift ein Draht lag, ist nach dem Abnehmen nicht mehr zu sehen.',
   'a size that is stamped there says what the maker meant, and goes with a new bridge cap.':
     'Eine eingeschlagene Nummer sagt, was der Hersteller wollte, und verschwindet mit einem neuen Stegdoppel.',
+  'the length of the new pins has to be found by trial.':
+    'Die Länge der neuen Wirbel muss durch Probieren gefunden werden.',
+  'how far new pins are driven has to be guessed once the old ones are out.':
+    'Wie weit neue Wirbel eingeschlagen werden, muss geraten werden, wenn die alten heraus sind.',
+  'the cut list then rests on an assumed number of coils.':
+    'Die Schnittliste geht dann von einer angenommenen Zahl von Windungen aus.',
+  'The relative humidity is not recorded: pitch, crown and torque move with it, and cannot be compared with later ones.':
+    'Die relative Luftfeuchte ist nicht aufgenommen: Stimmhöhe, Wölbung und Drehmoment ändern sich mit ihr und lassen sich später nicht vergleichen.',
+  'The temperature is not recorded: pitch moves with it, and cannot be compared with a later one.':
+    'Die Temperatur ist nicht aufgenommen: Die Stimmhöhe ändert sich mit ihr und lässt sich später nicht vergleichen.',
   'At what pitch the piano stood is not recorded: how far the new strings raise it cannot be said later.':
     'Auf welcher Stimmhöhe das Instrument stand, ist nicht aufgenommen: Wie weit die neuen Saiten es anheben, lässt sich später nicht mehr sagen.',
   'The crown of the soundboard under load is not recorded: without strings only the unloaded one is left.':
@@ -59,7 +69,7 @@ export const german: Catalogue = {
     'Abschnitt „{section}“, {label}: {left} von {of} Saiten nicht notiert{looked, select, yes { (jemand hat nachgesehen und konnte es nicht sagen)} other {}}. {cost}',
   "Nothing is noted of the {label} in the section '{section}'{looked, select, yes { (somebody looked and could not tell)} other {}}: {cost}":
     'Abschnitt „{section}“, {label}: nichts notiert{looked, select, yes { (jemand hat nachgesehen und konnte es nicht sagen)} other {}}. {cost}',
-  "No {label} is recorded in the section '{section}' ({note} and up): {cost}":
+  "No reading of {label} is recorded in the section '{section}' ({note} and up): {cost}":
     'Abschnitt „{section}“ (ab {note}), {label}: kein Messwert aufgenommen. {cost}',
   'somebody looked and could not read it': 'angesehen und nicht abzulesen',
   'somebody looked and could not tell': 'angesehen und nicht zu sagen',

@@ -2,6 +2,9 @@ import { makeLanguage } from '@becket/core';
 import { describe, expect, it } from 'vitest';
 import type { Entry } from '../entry.ts';
 import type { Fact } from '../facts/index.ts';
+import type { Place } from '../facts/place.ts';
+import type { ReadUnit } from '../facts/read-units.ts';
+import type { ReadingQuantityName } from '../facts/reading-quantities.ts';
 import { foldJob } from '../fold/fold-job.ts';
 import { german } from '../german.ts';
 import { entryOf, ulidFrom, wireReading } from '../testing/arbitrary-entries.ts';
@@ -42,6 +45,18 @@ const described: Fact[] = [
   },
   { kind: 'reading-absent', v: 1, quantity: 'front-length', place: { section: 'tenor' }, answer: 'none' },
   { kind: 'reading-absent', v: 1, quantity: 'back-length', place: { section: 'tenor' }, answer: 'none' },
+  ...(['pin-length', 'pin-height', 'pin-coils'] as const).map(
+    (quantity): Fact => ({
+      kind: 'reading-absent',
+      v: 1,
+      quantity,
+      place: { section: 'tenor' },
+      answer: 'none',
+    }),
+  ),
+  ...(['relative-humidity', 'temperature'] as const).map(
+    (quantity): Fact => ({ kind: 'reading-absent', v: 1, quantity, place: {}, answer: 'none' }),
+  ),
   { kind: 'reading-absent', v: 1, quantity: 'pitch-offset', place: {}, answer: 'does not apply' },
   { kind: 'reading-absent', v: 1, quantity: 'soundboard-crown', place: {}, answer: 'none' },
 ];
@@ -215,6 +230,40 @@ describe('stripCheck()', () => {
       stage: 'as found',
     };
     expect(openNames([...wound, start])).not.toContain('loop-to-winding/tenor');
+  });
+
+  it('asks for the air, and for length, height and coils of a pin in each section', () => {
+    const asked = ['pin-length', 'pin-height', 'pin-coils', 'relative-humidity', 'temperature'];
+    const without = [...described, ...readings].filter(
+      (fact) => !(fact.kind === 'reading-absent' && asked.includes(fact.quantity)),
+    );
+    expect(openNames(without)).toEqual([
+      'pin-height/tenor',
+      'relative-humidity/piano',
+      'temperature/piano',
+      'pin-length/tenor',
+      'pin-coils/tenor',
+    ]);
+    const read = (quantity: ReadingQuantityName, place: Place, value_si: number, unit: ReadUnit): Fact => ({
+      kind: 'reading',
+      v: 1,
+      quantity,
+      place,
+      value_si,
+      asRead: { value: value_si, unit },
+      origin: 'measured',
+      stage: 'as found',
+    });
+    expect(
+      openNames([
+        ...without,
+        read('pin-height', { key: 41 }, 0.02, 'm'),
+        read('pin-length', { key: 40 }, 0.0635, 'm'),
+        read('pin-coils', { key: 42 }, 3, 'turns'),
+        read('relative-humidity', {}, 41, '%'),
+        read('temperature', {}, 20, '°C'),
+      ]),
+    ).toEqual([]);
   });
 
   it('asks for hitch pins and stamps as for the other things that are seen', () => {

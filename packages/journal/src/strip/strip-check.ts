@@ -44,6 +44,9 @@ const rankOfQuantity: Partial<Record<ReadingQuantityName, GapRank>> = {
   'front-length': 'convenient',
   'back-length': 'convenient',
   'pin-diameter': 'costly',
+  'pin-length': 'convenient',
+  'pin-height': 'costly',
+  'pin-coils': 'convenient',
   'pressure-bar-height': 'lost for ever',
   'strike-line-spacing': 'costly',
   'bridge-spacing': 'costly',
@@ -62,6 +65,9 @@ const costOfQuantity: Partial<Record<ReadingQuantityName, Message>> = {
   'front-length': message('the cut list then rests on an assumed length.'),
   'back-length': message('the cut list then rests on an assumed length.'),
   'pin-diameter': message('the next pin size cannot be chosen from it.'),
+  'pin-length': message('the length of the new pins has to be found by trial.'),
+  'pin-height': message('how far new pins are driven has to be guessed once the old ones are out.'),
+  'pin-coils': message('the cut list then rests on an assumed number of coils.'),
   'pressure-bar-height': message('once the bar is loosened nobody can say how far it bent the strings.'),
   'strike-line-spacing': message('the new strings may not lie where the hammers strike.'),
   'bridge-spacing': message('new bridge pins would have to be set out by guess.'),
@@ -108,6 +114,9 @@ const neededOncePerSection: readonly {
   readonly isNeeded?: (section: Section, notes: readonly AsFoundNote[]) => boolean;
 }[] = [
   { quantity: 'pin-diameter' },
+  { quantity: 'pin-length' },
+  { quantity: 'pin-height' },
+  { quantity: 'pin-coils' },
   { quantity: 'front-length' },
   { quantity: 'back-length' },
   { quantity: 'strike-line-spacing', orThing: 'spacing' },
@@ -127,7 +136,7 @@ const neededOncePerSection: readonly {
  * looked in vain, and the gap has to be accepted by name and reason. A thing of a section is answered in words, or by
  * what was measured of it: its soft parts, its plate parts, the wire of every string. The height of a pressure bar is
  * asked for where there is one, where the winding starts and how long it is where strings are wound; pitch and loaded crown
- * once of the whole piano.
+ * once of the whole piano, with the air that they were read in.
  *
  * @param language  of what is missing and of the sentences; the names of gaps are the same in every language
  */
@@ -223,8 +232,35 @@ function gapsOfPiano(job: Job, { say }: Language): Gap[] {
         ),
       }),
     );
+  for (const { quantity, sentence } of airNeeded)
+    if (!isRead(quantity, () => true))
+      gaps.push(
+        gap({
+          name: `${quantity}/piano`,
+          place: {},
+          what: say(readingQuantities[quantity].label),
+          rank: 'convenient',
+          sentence: say(sentence),
+        }),
+      );
   return gaps;
 }
+
+/** The air that pitch, crown and torque were read in. */
+const airNeeded: readonly { quantity: ReadingQuantityName; sentence: Message }[] = [
+  {
+    quantity: 'relative-humidity',
+    sentence: message(
+      'The relative humidity is not recorded: pitch, crown and torque move with it, and cannot be compared with later ones.',
+    ),
+  },
+  {
+    quantity: 'temperature',
+    sentence: message(
+      'The temperature is not recorded: pitch moves with it, and cannot be compared with a later one.',
+    ),
+  },
+];
 
 function gapsOfNote(note: AsFoundNote, { say }: Language): Gap[] {
   if (note.winding === undefined) {
@@ -340,12 +376,15 @@ function gapsOfSection(
         place: { section },
         what: label,
         rank: rankOfQuantity[quantity] ?? 'costly',
-        sentence: say("No {label} is recorded in the section '{section}' ({note} and up): {cost}", {
-          label,
-          section,
-          note: noteName(own[0]?.key ?? 1),
-          cost,
-        }),
+        sentence: say(
+          "No reading of {label} is recorded in the section '{section}' ({note} and up): {cost}",
+          {
+            label,
+            section,
+            note: noteName(own[0]?.key ?? 1),
+            cost,
+          },
+        ),
       }),
     );
   }

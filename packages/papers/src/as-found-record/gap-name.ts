@@ -16,6 +16,9 @@ const things: ReadonlyMap<string, Message> = new Map<string, Message>([
   ['front-length', message('[name of a gap] front-length')],
   ['back-length', message('[name of a gap] back-length')],
   ['pin-diameter', message('[name of a gap] pin-diameter')],
+  ['pin-length', message('[name of a gap] pin-length')],
+  ['pin-height', message('[name of a gap] pin-height')],
+  ['pin-coils', message('[name of a gap] pin-coils')],
   ['pressure-bar-height', message('[name of a gap] pressure-bar-height')],
   ['strike-line-spacing', message('[name of a gap] strike-line-spacing')],
   ['bridge-spacing', message('[name of a gap] bridge-spacing')],
@@ -31,6 +34,8 @@ const things: ReadonlyMap<string, Message> = new Map<string, Message>([
   ['winding-length', message('[name of a gap] winding-length')],
   ['pitch-offset', message('[name of a gap] pitch-offset')],
   ['soundboard-crown', message('[name of a gap] soundboard-crown')],
+  ['relative-humidity', message('[name of a gap] relative-humidity')],
+  ['temperature', message('[name of a gap] temperature')],
 ]);
 
 /**

@@ -32,6 +32,8 @@ export function wayOfGap(
     case 'piano':
       return { task: 'appraise' };
     case 'pitch-offset':
+    case 'relative-humidity':
+    case 'temperature':
       return { task: 'appraise', part: 'air' };
     case 'sections':
     case 'stringing':
@@ -82,6 +84,9 @@ export function wayOfGap(
     case 'strike-line-spacing':
     case 'bridge-spacing':
     case 'pressure-bar-height':
+    case 'pin-length':
+    case 'pin-height':
+    case 'pin-coils':
       return { task: 'record', part: 'seen', ...inSection, focus: placeReadings };
     default:
       return { task: 'record', part: 'seen', ...inSection, focus: seenThing(kind) };
