@@ -3,6 +3,7 @@ import type { Page } from '@playwright/test';
 import { unzipSync } from 'fflate';
 import { readJournalLines, tellingParts } from '../../../packages/journal/src/index.ts';
 import { jpegWith, locatedExif } from '../../../packages/journal/src/testing/tiny-jpeg.ts';
+import { fieldOf } from './grid-field.ts';
 import { seedJob } from './seed-job.ts';
 import { expect, test } from './server.ts';
 
@@ -330,4 +331,22 @@ test('a photo of a section is taken where the section is described, and is one t
   await page.getByRole('radio', { name: /^high, \d+ open/ }).check({ force: true });
   await thumb.click();
   await expect(page.getByText('800 × 600 pixels')).toBeVisible();
+
+  await test.step('on a phone it is one tap from the cell of a note of its section, without the plan', async () => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.goto(`${server.url}/#/job/${job}/record`);
+    const map = page.getByRole('complementary', { name: 'Map of the piano' });
+    await page.getByLabel('Show', { exact: true }).selectOption('whole compass');
+    await fieldOf(page, 'C#4 speaking length');
+    await expect(map.getByRole('button', { name: 'Show the plan' })).toBeVisible();
+    const near = map.getByRole('link', { name: 'Photo, section high' });
+    await near.click({ trial: true });
+    const { width, height } = (await near.boundingBox())!;
+    expect(Math.min(width, height)).toBeGreaterThanOrEqual(48);
+    await fieldOf(page, 'C3 speaking length');
+    await expect(near).toHaveCount(0);
+    await fieldOf(page, 'C#4 speaking length');
+    await near.click();
+    await expect(page.getByText('800 × 600 pixels')).toBeVisible();
+  });
 });

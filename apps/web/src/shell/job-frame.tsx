@@ -10,6 +10,7 @@ import { useMedia } from '../desk/use-media.ts';
 import { go, hasMoved } from '../desk/use-route.ts';
 import { useObservable, useUnhurried } from '../parts/observable.ts';
 import { SafePlace } from '../parts/safe-place.tsx';
+import { PhotosInHand } from '../photos/photos-in-hand.tsx';
 import { CompassStrip } from '../piano/compass-strip.tsx';
 import { DrawnPlan } from '../piano/drawn-plan.tsx';
 import { StringCard } from '../piano/string-card.tsx';
@@ -187,6 +188,7 @@ function MapPane({ onChoose, isOverReadings }: { onChoose: (key: number) => void
   return (
     <aside className="map" aria-label={say('Map of the piano')}>
       <div className="map-switch">
+        {!isPlanShown && <PhotosInHand />}
         <button
           type="button"
           className="button quiet"
