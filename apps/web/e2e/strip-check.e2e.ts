@@ -1,43 +1,27 @@
-import { type Entry, newUlid, type Ulid } from '@becket/journal';
-import { createMemoryStore } from '@becket/store/memory';
-import { describeSections, describeUnisons, openJob, type TaskContext } from '@becket/tasks';
+import type { Ulid } from '@becket/journal';
+import { describeSections, describeUnisons, openJob } from '@becket/tasks';
 import { axe, levels } from './axe.ts';
-import { entriesOnServer } from './seed-job.ts';
+import { entriesOnServer, seed } from './seed-job.ts';
 import { type BecketServer, expect, test } from './server.ts';
 
 /** A grand of 88 notes of which nothing is read yet. */
-async function seedUnread(server: BecketServer): Promise<Ulid> {
-  const store = createMemoryStore();
-  const now = () => new Date();
-  const context: TaskContext = {
-    store,
-    now,
-    newId: () => newUlid(now(), Math.random),
-    by: 'Ada',
-    device: 'bench',
-  };
-  const { id } = await openJob(context, {
-    title: 'Nothing read yet',
-    piano: { form: 'grand', firstKey: 1, lastKey: 88, referencePitch_hz: 440 },
+const seedUnread = (server: BecketServer): Promise<Ulid> =>
+  seed(server, async (context) => {
+    const { id } = await openJob(context, {
+      title: 'Nothing read yet',
+      piano: { form: 'grand', firstKey: 1, lastKey: 88, referencePitch_hz: 440 },
+    });
+    await describeSections(context, id, [
+      { section: 'bass', firstKey: 1, lastKey: 28, bridge: 'bass', frontTermination: 'agraffe' },
+      { section: 'tenor', firstKey: 29, lastKey: 52, bridge: 'long', frontTermination: 'agraffe' },
+      { section: 'treble', firstKey: 53, lastKey: 88, bridge: 'long', frontTermination: 'pressure bar' },
+    ]);
+    await describeUnisons(context, id, [
+      { firstKey: 1, lastKey: 28, strings: 2, winding: 'wound', layers: 1 },
+      { firstKey: 29, lastKey: 88, strings: 3, winding: 'plain', layers: 0 },
+    ]);
+    return { id };
   });
-  await describeSections(context, id, [
-    { section: 'bass', firstKey: 1, lastKey: 28, bridge: 'bass', frontTermination: 'agraffe' },
-    { section: 'tenor', firstKey: 29, lastKey: 52, bridge: 'long', frontTermination: 'agraffe' },
-    { section: 'treble', firstKey: 53, lastKey: 88, bridge: 'long', frontTermination: 'pressure bar' },
-  ]);
-  await describeUnisons(context, id, [
-    { firstKey: 1, lastKey: 28, strings: 2, winding: 'wound', layers: 1 },
-    { firstKey: 29, lastKey: 88, strings: 3, winding: 'plain', layers: 0 },
-  ]);
-  const { entries } = await store.entries(id);
-  const answer = await fetch(`${server.url}/jobs/${id}/entries`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ entries: entries satisfies readonly Entry[] }),
-  });
-  expect(answer.ok).toBe(true);
-  return id;
-}
 
 test.use({ viewport: { width: 390, height: 844 }, hasTouch: true });
 
