@@ -187,10 +187,13 @@ function Board({ section, strings, asked }: BoardProps) {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const step = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: 3, ArrowUp: -3, Home: -999, End: 999 }[event.key];
     const letter = { l: loopWithNext, t: tie, f: loopOnFrom, '?': notKnown }[event.key.toLowerCase()];
-    if (step !== undefined) goTo(Math.min(strings.length - 1, Math.max(0, latestAt.current + step)), true);
+    // In turn as well: what is being kept still goes on to its next string, and would lead away from here.
+    const inOrder = (move: () => void) => void inTurn.current(async () => move());
+    if (step !== undefined)
+      inOrder(() => goTo(Math.min(strings.length - 1, Math.max(0, latestAt.current + step)), true));
     else if (letter !== undefined) void act(letter);
     else if (event.key.toLowerCase() === 'u') undo();
-    else if (event.key.toLowerCase() === 'w') setWireOpen(true);
+    else if (event.key.toLowerCase() === 'w') inOrder(() => setWireOpen(true));
     else return;
     event.preventDefault();
   }
